@@ -1,0 +1,161 @@
+package org.benchmetre.budget;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What a line repeats along: the rows of a table or a run of periods. Two axes are the same only if they are the same object.
+ *
+ * <p>A table of rows ends in spare rows with empty entries, so that a reader can add to it; their keys are {@code spare_1},
+ * {@code spare_2} and so on. The length of an axis is structural: it never changes with an entry.
+ */
+public final class Axis implements Serializable {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String name;
+    private final String title;
+    private final boolean periods;
+    private final List<String> keys;
+    private final int filled;
+
+    private Axis(String name, String title, boolean periods, List<String> keys, int filled) {
+        this.name = name;
+        this.title = title;
+        this.periods = periods;
+        this.keys = List.copyOf(keys);
+        this.filled = filled;
+        if (new LinkedHashSet<>(keys).size() != keys.size()) {
+            throw new FormulaException("Axis " + name + " has a key twice: " + keys + ".");
+        }
+        if (keys.isEmpty()) {
+            throw new FormulaException("Axis " + name + " has no rows.");
+        }
+    }
+
+    /**
+     * The rows of a table, spare rows after them.
+     *
+     * @param name lower-case name, as in {@code material}
+     * @param title what one row is called, as in {@code Part}
+     * @param keys one key a row, all different
+     * @param spare how many empty rows to keep, 0 or more
+     * @return the axis
+     * @throws FormulaException when a key stands twice or there is no row at all
+     */
+    public static Axis rows(String name, String title, List<String> keys, int spare) {
+        List<String> all = new ArrayList<>(keys);
+        IntStream.rangeClosed(1, spare).forEach(n -> all.add("spare_" + n));
+        return new Axis(name, title, false, all, keys.size());
+    }
+
+    /**
+     * A run of periods, first to last.
+     *
+     * @param name lower-case name, as in {@code month}
+     * @param title what one period is called, as in {@code Month}
+     * @param keys one key a period, in order of time
+     * @return the axis
+     * @throws FormulaException when a key stands twice or there is no period
+     */
+    public static Axis periods(String name, String title, List<String> keys) {
+        return new Axis(name, title, true, keys, keys.size());
+    }
+
+    /**
+     * Several lists of axes together.
+     *
+     * @param parts lists of axes
+     * @return every axis once, in order of first use
+     * @throws FormulaException when there are more than two
+     */
+    static List<Axis> union(List<List<Axis>> parts) {
+        List<Axis> all = parts.stream().flatMap(List::stream).distinct().toList();
+        if (all.size() > 2) {
+            throw new FormulaException("A line repeats along two axes at most, but found " + all + ".");
+        }
+        return all;
+    }
+
+    /**
+     * The lower-case name.
+     *
+     * @return for example {@code material}
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * What one row or period is called.
+     *
+     * @return for example {@code Part}
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * Whether this is a run of periods.
+     *
+     * @return false for the rows of a table
+     */
+    public boolean isPeriods() {
+        return periods;
+    }
+
+    /**
+     * The keys in order.
+     *
+     * @return filled rows first, spare rows last
+     */
+    public List<String> keys() {
+        return keys;
+    }
+
+    /**
+     * Number of rows or periods, spare rows included.
+     *
+     * @return at least 1
+     */
+    public int size() {
+        return keys.size();
+    }
+
+    /**
+     * Whether a row is one of the empty ones kept for the reader.
+     *
+     * @param index from 0
+     * @return true for spare rows
+     */
+    public boolean isSpare(int index) {
+        return index >= filled;
+    }
+
+    /**
+     * How many rows came filled.
+     *
+     * @return rows before the spare ones
+     */
+    public int filled() {
+        return filled;
+    }
+
+    /**
+     * The place of a key.
+     *
+     * @param key a key of this axis
+     * @return from 0, or -1 when there is no such key
+     */
+    public int indexOf(String key) {
+        return keys.indexOf(key);
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

@@ -1,0 +1,178 @@
+package org.benchmetre.budget;
+
+import java.io.Serializable;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A graph of lines laid out in schedules, with the values of its entries. Immutable, serialisable, free of cycles. It computes
+ * nothing itself: {@code org.benchmetre.budget.run.Figures} does.
+ */
+public final class Budget implements Serializable {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String title;
+    private final String currency;
+    private final List<Schedule> schedules;
+    private final LinkedHashMap<String, Line> lines;
+    private final LinkedHashMap<Line, Formula> formulas;
+    private final LinkedHashMap<Line, Entry> entries;
+    private final LinkedHashMap<Axis, Line> rowNames;
+    private final List<Caution> cautions;
+    private final LinkedHashMap<Line, List<Given>> givens;
+
+    Budget(BudgetBuilder builder) {
+        this.title = builder.title;
+        this.currency = builder.currency;
+        this.schedules = builder.schedules();
+        this.lines = new LinkedHashMap<>(builder.lines);
+        this.formulas = new LinkedHashMap<>(builder.formulas);
+        this.entries = new LinkedHashMap<>(builder.entries);
+        this.rowNames = new LinkedHashMap<>(builder.rowNames);
+        this.cautions = List.copyOf(builder.cautions);
+        this.givens = new LinkedHashMap<>(builder.givens);
+    }
+
+    private Budget(Budget other, LinkedHashMap<Line, List<Given>> givens) {
+        this.title = other.title;
+        this.currency = other.currency;
+        this.schedules = other.schedules;
+        this.lines = other.lines;
+        this.formulas = other.formulas;
+        this.entries = other.entries;
+        this.rowNames = other.rowNames;
+        this.cautions = other.cautions;
+        this.givens = givens;
+    }
+
+    /**
+     * What the budget is of.
+     *
+     * @return a title for sheets and reports
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * The currency of all money.
+     *
+     * @return ISO 4217 code
+     */
+    public String currency() {
+        return currency;
+    }
+
+    /**
+     * The schedules in reading order.
+     *
+     * @return every line of the budget stands in one of them
+     */
+    public List<Schedule> schedules() {
+        return schedules;
+    }
+
+    /**
+     * All lines in order of definition.
+     *
+     * @return entries and formulas
+     */
+    public Collection<Line> lines() {
+        return lines.values();
+    }
+
+    /**
+     * A line by its identifier.
+     *
+     * @param id lower snake case
+     * @return the line, if there is one
+     */
+    public Optional<Line> find(String id) {
+        return Optional.ofNullable(lines.get(id));
+    }
+
+    /**
+     * A line that must exist.
+     *
+     * @param id lower snake case
+     * @return the line
+     * @throws FormulaException when there is none of that name
+     */
+    public Line line(String id) {
+        return find(id).orElseThrow(() -> new FormulaException("There is no line '" + id + "' in this budget."));
+    }
+
+    /**
+     * The formula of a line.
+     *
+     * @param line a line of this budget
+     * @return its formula, or empty for an entry
+     */
+    public Optional<Formula> formula(Line line) {
+        return Optional.ofNullable(formulas.get(line));
+    }
+
+    /**
+     * What may stand in the cells of an entry.
+     *
+     * @param line a line of this budget
+     * @return the entry, or empty for a formula
+     */
+    public Optional<Entry> entry(Line line) {
+        return Optional.ofNullable(entries.get(line));
+    }
+
+    /**
+     * The values of an entry.
+     *
+     * @param line an entry of this budget
+     * @return one for each cell
+     * @throws FormulaException when the line is a formula
+     */
+    public List<Given> given(Line line) {
+        if (!givens.containsKey(line)) {
+            throw new FormulaException("Line " + line + " is a formula and has no entered value.");
+        }
+        return givens.get(line);
+    }
+
+    /**
+     * The text line that names the rows of a table for a reader.
+     *
+     * @param axis the table
+     * @return the line, if one was named
+     */
+    public Optional<Line> rowName(Axis axis) {
+        return Optional.ofNullable(rowNames.get(axis));
+    }
+
+    /**
+     * The cautions in reading order.
+     *
+     * @return sentences beside the figures
+     */
+    public List<Caution> cautions() {
+        return cautions;
+    }
+
+    /**
+     * The same budget with some entry cells replaced.
+     *
+     * @param changes for each entry line the new value by cell
+     * @return a new budget; this one is unchanged
+     * @throws FormulaException when a line is not an entry of this budget
+     */
+    public Budget with(Map<Line, Map<Integer, Given>> changes) {
+        LinkedHashMap<Line, List<Given>> changed = new LinkedHashMap<>(givens);
+        changes.forEach((line, cells) -> {
+            Given[] values = given(line).toArray(Given[]::new);
+            cells.forEach((cell, value) -> values[cell] = value);
+            changed.put(line, List.of(values));
+        });
+        return new Budget(this, changed);
+    }
+}

@@ -1,0 +1,147 @@
+package org.benchmetre.budget;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.benchmetre.budget.unit.Unit;
+
+/**
+ * Gathers lines into schedules and checks them: names, units, axes, that every declared line is defined, and that no figure
+ * depends on itself. Used once, from one thread.
+ */
+public final class BudgetBuilder {
+
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(_[a-z0-9]+)+");
+    private static final String TYPED_SUFFIX = "_entry";
+
+    final String title;
+    final String currency;
+    final Map<String, Line> lines = new LinkedHashMap<>();
+    final Map<Line, Formula> formulas = new LinkedHashMap<>();
+    final Map<Line, Entry> entries = new LinkedHashMap<>();
+    final Map<Line, List<Given>> givens = new LinkedHashMap<>();
+    final Map<Axis, Line> rowNames = new LinkedHashMap<>();
+    final List<Caution> cautions = new ArrayList<>();
+    private final List<ScheduleBuilder> drafts = new ArrayList<>();
+
+    /**
+     * Starts an empty budget.
+     *
+     * @param title what the budget is of
+     * @param currency ISO 4217 code of all money
+     */
+    public BudgetBuilder(String title, String currency) {
+        this.title = title;
+        this.currency = currency;
+    }
+
+    /**
+     * Starts a schedule; its lines are added to what this returns.
+     *
+     * @param sheet the sheet it belongs to
+     * @param heading its heading
+     * @return where its lines are added
+     */
+    public ScheduleBuilder schedule(String sheet, String heading) {
+        ScheduleBuilder draft = new ScheduleBuilder(this, sheet, heading);
+        drafts.add(draft);
+        return draft;
+    }
+
+    /**
+     * Adds a caution.
+     *
+     * @param topic a word or two
+     * @param text whole sentences
+     */
+    public void caution(String topic, String text) {
+        cautions.add(new Caution(topic, text));
+    }
+
+    /**
+     * Says which text line names the rows of a table for a reader.
+     *
+     * @param axis the table
+     * @param line a text line along it
+     */
+    public void nameRows(Axis axis, Line line) {
+        if (line.kind() != Kind.TEXT || !line.axes().equals(List.of(axis))) {
+            throw new FormulaException("Line " + line + " is not a text along " + axis + ".");
+        }
+        rowNames.put(axis, line);
+    }
+
+    /**
+     * Defines a line that was declared.
+     *
+     * @param line declared by {@link ScheduleBuilder#declare}
+     * @param formula its formula
+     * @throws FormulaException when the line is defined already or the formula does not fit
+     */
+    public void define(Line line, Formula formula) {
+        if (formulas.containsKey(line) || entries.containsKey(line)) {
+            throw new FormulaException("Line " + line + " is defined twice.");
+        }
+        if (formula.kind() != line.kind() || !formula.unit().equals(line.unit())) {
+            throw new FormulaException(
+                    "Line " + line + " is a " + line.kind() + " in " + line.unit() + ", but its formula "
+                            + Words.of(formula) + " is a " + formula.kind() + " in " + formula.unit() + ".");
+        }
+        if (!line.axes().containsAll(formula.axes())) {
+            throw new FormulaException("Line " + line + " runs along " + line.axes() + ", but its formula "
+                    + Words.of(formula) + " along " + formula.axes() + ".");
+        }
+        formulas.put(line, formula);
+    }
+
+    Line add(String id, String label, Unit unit, Kind kind, List<Axis> axes, String note) {
+        if (!NAME.matcher(id).matches() || id.endsWith(TYPED_SUFFIX) || id.length() > 120) {
+            throw new FormulaException(
+                    "Line name '" + id + "' cannot be used: names are lower snake case with at least one "
+                            + "underscore, at most 120 letters, and do not end in " + TYPED_SUFFIX + ".");
+        }
+        Line line = new Line(id, label, unit, kind, axes, note);
+        if (lines.putIfAbsent(id.toLowerCase(Locale.ROOT), line) != null) {
+            throw new FormulaException("Line name '" + id + "' is used twice.");
+        }
+        return line;
+    }
+
+    void enter(Line line, Entry entry, List<Given> values) {
+        if (values.size() != line.size()) {
+            throw new FormulaException(
+                    "Line " + line + " has " + line.size() + " cells, but found " + values.size() + " values.");
+        }
+        entries.put(line, entry);
+        givens.put(line, List.copyOf(values));
+    }
+
+    List<Schedule> schedules() {
+        return drafts.stream().map(ScheduleBuilder::finished).toList();
+    }
+
+    /**
+     * The finished budget.
+     *
+     * @return an immutable budget
+     * @throws FormulaException when a declared line has no formula, a formula uses a line of another budget, or a figure depends
+     *     on itself; the message shows the whole cycle
+     */
+    public Budget build() {
+        for (Line line : lines.values()) {
+            if (!formulas.containsKey(line) && !entries.containsKey(line)) {
+                throw new FormulaException("Line " + line + " was declared but never defined.");
+            }
+        }
+        formulas.forEach((line, formula) -> Dependencies.linesOf(formula).forEach(used -> {
+            if (lines.get(used.id()) != used) {
+                throw new FormulaException("Line " + line + " uses " + used + ", which is not a line of this budget.");
+            }
+        }));
+        new CellOrder(formulas).of(lines.values());
+        return new Budget(this);
+    }
+}

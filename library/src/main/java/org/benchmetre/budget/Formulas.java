@@ -1,0 +1,219 @@
+package org.benchmetre.budget;
+
+import java.util.List;
+import org.benchmetre.budget.unit.Unit;
+
+/** Words to write formulas with, meant for a static import: conditions, choices between alternatives, sums along an axis. */
+public final class Formulas {
+
+    private Formulas() {}
+
+    /**
+     * A number written in a formula.
+     *
+     * @param value finite
+     * @param unit its unit
+     * @return the constant
+     */
+    public static Formula number(double value, Unit unit) {
+        return Constant.number(value, unit);
+    }
+
+    /**
+     * The plain number one, for {@code one().plus(waste)}.
+     *
+     * @return 1
+     */
+    public static Formula one() {
+        return Constant.number(1, Unit.ONE);
+    }
+
+    /**
+     * Nothing of a unit.
+     *
+     * @param unit the unit
+     * @return 0
+     */
+    public static Formula none(Unit unit) {
+        return Constant.number(0, unit);
+    }
+
+    /**
+     * A text written in a formula.
+     *
+     * @param value any text
+     * @return the constant
+     */
+    public static Formula text(String value) {
+        return Constant.text(value);
+    }
+
+    /**
+     * One of two alternatives of the same unit and kind: {@code IF(condition, yes, no)}. The one not chosen is not evaluated.
+     *
+     * @param condition a truth
+     * @param yes the value where it holds
+     * @param no the value where it does not
+     * @return the chosen value
+     */
+    public static Formula when(Formula condition, Formula yes, Formula no) {
+        return Call.of(Function.IF, condition, yes, no);
+    }
+
+    /**
+     * A number where the condition holds, else a reason why there is none.
+     *
+     * @param condition a truth
+     * @param value a number
+     * @param reason a few words, as shown in the cell
+     * @return an optional number
+     */
+    public static Formula onlyWhen(Formula condition, Formula value, String reason) {
+        return Call.of(Function.ONLY_IF, condition, value, Constant.text(reason));
+    }
+
+    /**
+     * Whether all hold.
+     *
+     * @param conditions at least one truth
+     * @return a truth
+     */
+    public static Formula and(Formula... conditions) {
+        return Call.of(Function.AND, conditions);
+    }
+
+    /**
+     * Whether any holds.
+     *
+     * @param conditions at least one truth
+     * @return a truth
+     */
+    public static Formula or(Formula... conditions) {
+        return Call.of(Function.OR, conditions);
+    }
+
+    /**
+     * Whether it does not hold.
+     *
+     * @param condition a truth
+     * @return a truth
+     */
+    public static Formula not(Formula condition) {
+        return Call.of(Function.NOT, condition);
+    }
+
+    /**
+     * The lesser of two.
+     *
+     * @param left a number
+     * @param right a number of the same unit
+     * @return the lesser
+     */
+    public static Formula lesser(Formula left, Formula right) {
+        return Call.of(Function.MIN, left, right);
+    }
+
+    /**
+     * The greater of two.
+     *
+     * @param left a number
+     * @param right a number of the same unit
+     * @return the greater
+     */
+    public static Formula greater(Formula left, Formula right) {
+        return Call.of(Function.MAX, left, right);
+    }
+
+    /**
+     * Sum along an axis.
+     *
+     * @param line what is summed
+     * @param axis along which axis
+     * @return the sum, in the line's unit
+     */
+    public static Formula sum(Line line, Axis axis) {
+        return new Fold(Fold.Gather.SUM, axis, List.of(line), null);
+    }
+
+    /**
+     * Sum of the products of two lines along an axis.
+     *
+     * @param left one factor
+     * @param right the other factor
+     * @param axis along which axis
+     * @return the sum
+     */
+    public static Formula sumProduct(Line left, Line right, Axis axis) {
+        return new Fold(Fold.Gather.SUM_PRODUCT, axis, List.of(left, right), null);
+    }
+
+    /**
+     * Sum of the rows with a tag.
+     *
+     * @param line what is summed
+     * @param tags the text line of tags, along the axis
+     * @param tag the tag wanted, without {@code * ? ~}; guard an empty one
+     * @param axis along which axis
+     * @return the sum, in the line's unit
+     */
+    public static Formula sumWhere(Line line, Line tags, Formula tag, Axis axis) {
+        return new Fold(Fold.Gather.SUM_WHERE, axis, List.of(line, tags), tag);
+    }
+
+    /**
+     * Number of rows with a tag.
+     *
+     * @param tags the text line of tags, along the axis
+     * @param tag the tag wanted, without {@code * ? ~}; guard an empty one
+     * @param axis along which axis
+     * @return the count, a plain number
+     */
+    public static Formula countWhere(Line tags, Formula tag, Axis axis) {
+        return new Fold(Fold.Gather.COUNT_WHERE, axis, List.of(tags), tag);
+    }
+
+    /**
+     * Least along an axis.
+     *
+     * @param line a number line
+     * @param axis along which axis
+     * @return the least row
+     */
+    public static Formula least(Line line, Axis axis) {
+        return new Fold(Fold.Gather.LEAST, axis, List.of(line), null);
+    }
+
+    /**
+     * Greatest along an axis.
+     *
+     * @param line a number line
+     * @param axis along which axis
+     * @return the greatest row
+     */
+    public static Formula greatest(Line line, Axis axis) {
+        return new Fold(Fold.Gather.GREATEST, axis, List.of(line), null);
+    }
+
+    /**
+     * The value of the row whose key is asked for.
+     *
+     * @param values the line to take from
+     * @param keys the text line of keys, along one axis of the values
+     * @param key the key asked for
+     * @return the value
+     */
+    public static Formula lookup(Line values, Line keys, Formula key) {
+        return new Lookup(values, keys, key);
+    }
+
+    /**
+     * The value one period back.
+     *
+     * @param line a line along periods
+     * @param initial what stands before the first period
+     * @return the value of the period before
+     */
+    public static Formula previous(Line line, Formula initial) {
+        return new Previous(line, initial);
+    }
+}

@@ -1,0 +1,121 @@
+package org.benchmetre.budget;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchmetre.budget.unit.Unit;
+
+/** Adds lines to one schedule, in the order a reader meets them. */
+public final class ScheduleBuilder {
+
+    private final BudgetBuilder budget;
+    private final String sheet;
+    private final String title;
+    private final List<Line> lines = new ArrayList<>();
+    private String note = "";
+
+    ScheduleBuilder(BudgetBuilder budget, String sheet, String title) {
+        this.budget = budget;
+        this.sheet = sheet;
+        this.title = title;
+    }
+
+    /**
+     * Sets the sentence under the heading.
+     *
+     * @param words a sentence or two
+     * @return this
+     */
+    public ScheduleBuilder note(String words) {
+        this.note = words;
+        return this;
+    }
+
+    /**
+     * Adds a figure with its formula.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param unit the unit a reader expects
+     * @param formula of that unit
+     * @return the line
+     * @throws FormulaException when the name cannot be used or the formula is of another unit
+     */
+    public Line line(String id, String label, Unit unit, Formula formula) {
+        return line(id, label, unit, formula, "");
+    }
+
+    /**
+     * Adds a figure with its formula and the source of the formula.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param unit the unit a reader expects
+     * @param formula of that unit
+     * @param source where the formula comes from, or what it leaves out
+     * @return the line
+     * @throws FormulaException when the name cannot be used or the formula is of another unit
+     */
+    public Line line(String id, String label, Unit unit, Formula formula, String source) {
+        Line line = declare(id, label, unit, formula.kind(), formula.axes(), source);
+        budget.define(line, formula);
+        return line;
+    }
+
+    /**
+     * Adds a text with its formula.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param formula a text
+     * @return the line
+     */
+    public Line textLine(String id, String label, Formula formula) {
+        return line(id, label, Unit.ONE, formula, "");
+    }
+
+    /**
+     * Adds a figure whose formula follows by {@link BudgetBuilder#define}.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param unit the unit a reader expects
+     * @param kind what its cells hold
+     * @param axes what it repeats along
+     * @param source where the formula comes from, or what it leaves out
+     * @return the line
+     */
+    public Line declare(String id, String label, Unit unit, Kind kind, List<Axis> axes, String source) {
+        Line line = budget.add(id, label, unit, kind, axes, source);
+        lines.add(line);
+        return line;
+    }
+
+    /**
+     * Starts an entry of a number.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param unit the unit a reader expects
+     * @param axes what it repeats along
+     * @return where its range and value are said
+     */
+    public EntryBuilder entry(String id, String label, Unit unit, Axis... axes) {
+        return new EntryBuilder(budget, this, id, label, unit, Kind.NUMBER, List.of(axes));
+    }
+
+    /**
+     * Starts an entry of a text.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param axes what it repeats along
+     * @return where its choices and value are said
+     */
+    public EntryBuilder textEntry(String id, String label, Axis... axes) {
+        return new EntryBuilder(budget, this, id, label, Unit.ONE, Kind.TEXT, List.of(axes));
+    }
+
+    Schedule finished() {
+        return new Schedule(sheet, title, note, lines);
+    }
+}

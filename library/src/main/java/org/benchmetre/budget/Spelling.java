@@ -1,0 +1,71 @@
+package org.benchmetre.budget;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * How a function is written in a spreadsheet. Each printed part knows how tightly it binds, and whoever encloses it adds the
+ * parentheses: the spreadsheet programs' own order (unary minus before power, ECMA-376 part 1, 18.17.2.2) never decides alone.
+ */
+@FunctionalInterface
+interface Spelling {
+
+    int COMPARE = 2;
+    int ADD = 4;
+    int MULTIPLY = 5;
+    int POWER = 6;
+    int ATOM = 9;
+
+    /** Text of a formula and how tightly its outermost operator binds. */
+    record Printed(String text, int binding) {
+
+        /** The text, in parentheses when it binds less tightly than wanted. */
+        String within(int wanted) {
+            return binding >= wanted ? text : "(" + text + ")";
+        }
+    }
+
+    Printed of(List<Printed> arguments);
+
+    /** A left-associative operator between two parts; the right part is enclosed at equal strength. */
+    static Spelling infix(String sign, int binding) {
+        return parts ->
+                new Printed(parts.get(0).within(binding) + sign + parts.get(1).within(binding + 1), binding);
+    }
+
+    /** The power sign, its base and exponent always enclosed unless a single name, cell, call or plain number. */
+    static Spelling power() {
+        return parts ->
+                new Printed(parts.get(0).within(ATOM) + "^" + parts.get(1).within(ATOM), POWER);
+    }
+
+    /** A function by name, its arguments apart by commas. */
+    static Spelling call(String name) {
+        return parts ->
+                new Printed(parts.stream().map(Printed::text).collect(Collectors.joining(",", name + "(", ")")), ATOM);
+    }
+
+    /** Rounded to six decimals first, as all spreadsheet programs then agree. */
+    static Spelling roundedFirst(String before, String after) {
+        return parts -> new Printed(before + "ROUND(" + parts.get(0).text() + ",6)" + after, ATOM);
+    }
+
+    /** The only part compared with something written here. */
+    static Spelling comparedWith(String comparison) {
+        return parts -> new Printed(parts.get(0).within(ADD) + comparison, COMPARE);
+    }
+
+    /** Whether the rounded difference is above zero. */
+    static Spelling differenceAboveZero() {
+        return parts -> new Printed(
+                "ROUND(" + parts.get(0).within(ADD) + "-" + parts.get(1).within(MULTIPLY) + ",6)>0", COMPARE);
+    }
+
+    /** Whether a list of keys apart by spaces has one. */
+    static Spelling hasKey() {
+        return parts -> new Printed(
+                "ISNUMBER(FIND(\" \"&LOWER(" + parts.get(1).text() + ")&\" \",\" \"&LOWER("
+                        + parts.get(0).text() + ")&\" \"))",
+                ATOM);
+    }
+}

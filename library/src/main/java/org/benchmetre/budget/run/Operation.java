@@ -1,0 +1,52 @@
+package org.benchmetre.budget.run;
+
+import org.benchmetre.budget.Function;
+
+/** What one instruction does: a function of the table, or a sum of any number of registers from left to right. */
+enum Operation {
+    ADD(Function.ADD),
+    SUBTRACT(Function.SUBTRACT),
+    MULTIPLY(Function.MULTIPLY),
+    DIVIDE(Function.DIVIDE),
+    POWER(Function.POWER),
+    MIN(Function.MIN),
+    MAX(Function.MAX),
+    EXP(Function.EXP),
+    LN(Function.LN),
+    WHOLE_UP(Function.WHOLE_UP),
+    WHOLE_DOWN(Function.WHOLE_DOWN),
+    POSITIVE(Function.POSITIVE),
+    EXCEEDS(Function.EXCEEDS),
+    SAME_TEXT(Function.SAME_TEXT),
+    FILLED(Function.FILLED),
+    HAS_KEY(Function.HAS_KEY),
+    IF(Function.IF),
+    ONLY_IF(Function.ONLY_IF),
+    AND(Function.AND),
+    OR(Function.OR),
+    NOT(Function.NOT),
+    SUM(null);
+
+    private final transient Function function;
+
+    Operation(Function function) {
+        this.function = function;
+    }
+
+    static Operation of(Function function) {
+        return valueOf(function.name());
+    }
+
+    /** The body for one case; a sum has one of its own. */
+    Function.Body body() {
+        return this == SUM ? (terms, texts) -> sum(terms) : function.body();
+    }
+
+    private static double sum(double[] terms) {
+        double sum = 0;
+        for (double term : terms) {
+            sum += term;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,54 @@
+package org.benchmetre.budget.run;
+
+import org.benchmetre.budget.Texts;
+
+/** Runs a program for one case. In a class of its own: loaded beside the kernels it would slow them for good. */
+final class SingleRun {
+
+    private final Program program;
+    private final Texts texts;
+    private final double[] registers;
+    private final double[][] arguments;
+
+    SingleRun(Program program, Texts texts) {
+        this.program = program;
+        this.texts = texts;
+        this.registers = new double[program.registers()];
+        this.arguments = new double[program.operations().length][];
+        System.arraycopy(program.constants(), 0, registers, 0, program.constants().length);
+        for (int i = 0; i < arguments.length; i++) {
+            arguments[i] = new double[program.arguments()[i].length];
+        }
+    }
+
+    /** Computes all registers; what is returned is used again by the next run. */
+    double[] run(double[] inputs) {
+        System.arraycopy(inputs, 0, registers, program.constants().length, inputs.length);
+        int to = program.firstResult();
+        Operation[] operations = program.operations();
+        for (int i = 0; i < operations.length; i++) {
+            registers[to + i] = result(operations[i], program.arguments()[i], arguments[i]);
+        }
+        return registers;
+    }
+
+    private double result(Operation operation, int[] from, double[] values) {
+        switch (operation) {
+            case ADD:
+                return registers[from[0]] + registers[from[1]];
+            case SUBTRACT:
+                return registers[from[0]] - registers[from[1]];
+            case MULTIPLY:
+                return registers[from[0]] * registers[from[1]];
+            case DIVIDE:
+                return registers[from[0]] / registers[from[1]];
+            case IF:
+                return registers[from[0]] != 0 ? registers[from[1]] : registers[from[2]];
+            default:
+                for (int i = 0; i < values.length; i++) {
+                    values[i] = registers[from[i]];
+                }
+                return operation.body().of(values, texts);
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package org.benchmetre.budget.run;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Call;
+import org.benchmetre.budget.CellOrder;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Constant;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Fold;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Lookup;
+import org.benchmetre.budget.Position;
+import org.benchmetre.budget.Previous;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.Texts;
+import org.benchmetre.budget.Walk;
+
+/** Turns the part of a budget that some lines need into a program in which only the given cells vary. */
+final class Unroller {
+
+    private final Budget budget;
+    private final Registers registers;
+    private final Map<CellRef, Integer> operands = new HashMap<>();
+
+    private Unroller(Budget budget, List<CellRef> varying) {
+        this.budget = budget;
+        this.registers = new Registers(new Texts(), varying);
+        for (int i = 0; i < varying.size(); i++) {
+            budget.given(varying.get(i).line());
+            operands.put(varying.get(i), i);
+        }
+    }
+
+    static Program program(Budget budget, List<CellRef> varying, Collection<Line> outputs) {
+        Unroller unroller = new Unroller(budget, varying);
+        CellOrder.of(budget, outputs).forEach(unroller::write);
+        Map<Line, int[]> wanted = new LinkedHashMap<>();
+        for (Line line : outputs) {
+            wanted.put(
+                    line,
+                    IntStream.range(0, line.size())
+                            .map(cell -> unroller.operands.get(new CellRef(line, cell)))
+                            .toArray());
+        }
+        return unroller.registers.program(wanted);
+    }
+
+    private void write(CellRef cell) {
+        if (operands.containsKey(cell)) {
+            return;
+        }
+        Line line = cell.line();
+        int operand = budget.formula(line)
+                .map(formula -> formula.walk(new Lowering(line.positionOf(cell.cell()))))
+                .orElseGet(() -> entered(line, budget.given(line).get(cell.cell())));
+        operands.put(cell, operand);
+    }
+
+    private int entered(Line line, Given given) {
+        return line.kind() == Kind.TEXT ? registers.text(given.text()) : registers.constant(given.number());
+    }
+
+    /** Writes the instructions of one cell's formula. */
+    private final class Lowering implements Walk<Integer> {
+
+        private final Position position;
+
+        Lowering(Position position) {
+            this.position = position;
+        }
+
+        @Override
+        public Integer line(Line line) {
+            return at(line, position);
+        }
+
+        private int at(Line line, Position where) {
+            return operands.get(new CellRef(line, line.cellAt(where)));
+        }
+
+        @Override
+        public Integer constant(Constant constant) {
+            return constant.kind() == Kind.TEXT
+                    ? registers.text(constant.text())
+                    : registers.constant(constant.number());
+        }
+
+        @Override
+        public Integer call(Call call) {
+            int[] arguments = call.arguments().stream()
+                    .mapToInt(argument -> argument.walk(this))
+                    .toArray();
+            return registers.apply(Operation.of(call.function()), arguments);
+        }
+
+        @Override
+        public Integer fold(Fold fold) {
+            Axis axis = fold.axis();
+            int[] terms = IntStream.range(0, axis.size())
+                    .map(row -> term(fold, position.with(axis, row)))
+                    .toArray();
+            return switch (fold.gather()) {
+                case LEAST -> chained(Operation.MIN, terms);
+                case GREATEST -> chained(Operation.MAX, terms);
+                default -> registers.apply(Operation.SUM, terms);
+            };
+        }
+
+        private int term(Fold fold, Position row) {
+            int first = at(fold.lines().get(0), row);
+            return switch (fold.gather()) {
+                case SUM, LEAST, GREATEST -> first;
+                case SUM_PRODUCT ->
+                    registers.apply(Operation.MULTIPLY, first, at(fold.lines().get(1), row));
+                case SUM_WHERE -> tagged(fold, row, first);
+                case COUNT_WHERE -> tagged(fold, row, registers.constant(1));
+            };
+        }
+
+        private int tagged(Fold fold, Position row, int value) {
+            int same = registers.apply(
+                    Operation.SAME_TEXT, at(fold.tags(), row), fold.tag().walk(this));
+            return registers.apply(Operation.IF, same, value, registers.constant(0));
+        }
+
+        private int chained(Operation operation, int[] terms) {
+            int result = terms[0];
+            for (int i = 1; i < terms.length; i++) {
+                result = registers.apply(operation, result, terms[i]);
+            }
+            return result;
+        }
+
+        @Override
+        public Integer lookup(Lookup lookup) {
+            int key = lookup.key().walk(this);
+            int result = registers.constant(Double.NaN);
+            for (int row = lookup.axis().size() - 1; row >= 0; row--) {
+                Position there = position.with(lookup.axis(), row);
+                int same = registers.apply(Operation.SAME_TEXT, at(lookup.keys(), there), key);
+                result = registers.apply(Operation.IF, same, at(lookup.values(), there), result);
+            }
+            return result;
+        }
+
+        @Override
+        public Integer element(Element element) {
+            return at(element.line(), position.with(element.axis(), element.index()));
+        }
+
+        @Override
+        public Integer previous(Previous previous) {
+            int period = position.on(previous.axis());
+            return period == 0
+                    ? previous.initial().walk(this)
+                    : at(previous.line(), position.with(previous.axis(), period - 1));
+        }
+
+        @Override
+        public Integer rows(Rows rows) {
+            Formula own = rows.formulas().get(position.on(rows.axis()));
+            return own.walk(this);
+        }
+    }
+}
