@@ -1,0 +1,49 @@
+package org.benchmetre.scenario;
+
+import java.util.Objects;
+
+/**
+ * Something in the input that keeps a scenario from being used.
+ *
+ * @param place where it stands
+ * @param found what stands there, in words that follow "found": {@code "abc"} in its quotation marks, {@code nothing},
+ *     {@code 8 fields}
+ * @param expected what should stand there, in words that follow "expected", with bounds and unit: {@code a number of at
+ *     least 0 (EUR per pack)}
+ */
+public record Fault(Place place, String found, String expected) {
+
+    /**
+     * Checks that no part is missing.
+     *
+     * @param place where it stands
+     * @param found what stands there
+     * @param expected what should stand there
+     */
+    public Fault {
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(found, "found");
+        Objects.requireNonNull(expected, "expected");
+    }
+
+    /**
+     * Text of the input as a fault shows it: in quotation marks, line breaks and other control characters escaped, cut
+     * after 60 characters; {@code nothing} when it is empty.
+     *
+     * @param text any text
+     * @return words for {@link #found()}
+     */
+    public static String quoted(String text) {
+        return text.isEmpty() ? "nothing" : Words.quoted(text);
+    }
+
+    /**
+     * The fault as one whole sentence.
+     *
+     * @return for example {@code materials.csv, row 7, column price: found "abc", expected a number of at least 0 (EUR
+     *     per pack).}
+     */
+    public String message() {
+        return Words.sentence(place + ": found " + found + ", expected " + expected);
+    }
+}

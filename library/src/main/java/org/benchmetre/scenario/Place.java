@@ -1,0 +1,45 @@
+package org.benchmetre.scenario;
+
+import java.util.Objects;
+
+/**
+ * Where something stands in the input: a file, one of its rows, one of its columns.
+ *
+ * @param file the file's name without its folder
+ * @param row the row as a spreadsheet program numbers it, from 1; 0 is the whole file
+ * @param column the column's name as the header gives it, trimmed and in lower case; empty is the whole row
+ */
+public record Place(String file, int row, String column) {
+
+    /**
+     * Checks the parts.
+     *
+     * @param file the name of a file
+     * @param row 0 or more
+     * @param column the name of a column, or empty
+     * @throws IllegalArgumentException when the row is negative
+     */
+    public Place {
+        Objects.requireNonNull(file, "file");
+        Objects.requireNonNull(column, "column");
+        if (row < 0) {
+            throw new IllegalArgumentException("A row is 1 or more, or 0 for the whole file; it was " + row + ".");
+        }
+    }
+
+    /**
+     * The whole of a file.
+     *
+     * @param file the file's name
+     * @return its place
+     */
+    public static Place wholeFile(String file) {
+        return new Place(file, 0, "");
+    }
+
+    /** The place in words, such as {@code materials.csv, row 7, column price}. */
+    @Override
+    public String toString() {
+        return file + (row == 0 ? "" : ", row " + row) + (column.isEmpty() ? "" : ", column " + column);
+    }
+}

@@ -1,0 +1,201 @@
+package org.benchmetre.scenario;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * One CSV file: a header with column names and rows of text cells.
+ *
+ * <p>The file is UTF-8, with or without a byte order mark. Columns are separated by commas and numbers have a decimal
+ * point; a header separated by semicolons makes it a file with semicolons and decimal commas, which is noted. Column
+ * names are trimmed and folded to lower case. Short rows are read as if they ended in blank cells. Blank rows, and rows
+ * whose first field begins with {@code #}, are skipped, before the header too. Rows keep the number that a spreadsheet
+ * program shows beside them.
+ *
+ * <p>A file that cannot be read at all (size, encoding, nothing in it, a quotation mark left open, a required column
+ * missing) is one fault, has no rows, and is said to be unreadable. A row with more fields than the header is a fault
+ * and is left out, because nobody can tell which of its cells moved.
+ */
+public final class Table {
+
+    private final String file;
+    private final Faults faults;
+    private final Header header;
+    private final boolean decimalComma;
+    private final List<Row> rows = new ArrayList<>();
+    private final List<Fault> ownFaults = new ArrayList<>();
+    private final Set<String> asked = new LinkedHashSet<>();
+    private boolean readable = true;
+
+    private Table(String file, CsvText text, Faults faults) {
+        this.file = file;
+        this.faults = faults;
+        this.decimalComma = text.separator() == ';';
+        this.header = new Header(file, text.rows().get(0));
+        List<CsvText.Fields> body = text.rows().subList(1, text.rows().size());
+        ownFaults.addAll(header.faults(body));
+        body.forEach(this::addRow);
+        ownFaults.forEach(faults::add);
+    }
+
+    private Table(String file, Faults faults) {
+        this.file = file;
+        this.faults = faults;
+        this.decimalComma = false;
+        this.header = new Header(file, new CsvText.Fields(0, List.of()));
+        this.readable = false;
+    }
+
+    /**
+     * Reads a file. Whatever is wrong with it is added to the faults; nothing is thrown for it.
+     *
+     * @param path the file
+     * @param faults where faults and notes go, those of {@link #requireColumns} too
+     * @return the table; unreadable and without rows when the file is
+     */
+    public static Table read(Path path, Faults faults) {
+        String file = String.valueOf(path.getFileName());
+        Place whole = Place.wholeFile(file);
+        try {
+            CsvText text = CsvText.parse(TextFile.read(path, whole), file);
+            if (text.rows().isEmpty()) {
+                throw new Unreadable(whole, "an empty file", "a header row with column names");
+            }
+            if (text.separator() == ';') {
+                faults.note(
+                        whole,
+                        "columns are separated by semicolons, so numbers are read with a decimal comma, such as 1,5");
+            }
+            return new Table(file, text, faults);
+        } catch (Unreadable e) {
+            faults.add(e.fault());
+            return absent(file, faults);
+        }
+    }
+
+    /** A table that is not there, about which all has been said. */
+    static Table absent(String file, Faults faults) {
+        return new Table(file, faults);
+    }
+
+    private void addRow(CsvText.Fields fields) {
+        int count = fields.cells().size();
+        if (count > header.width()) {
+            ownFaults.add(new Fault(
+                    new Place(file, fields.row(), ""),
+                    count + " fields",
+                    "at most " + header.width() + ", one for each column name"));
+        } else {
+            rows.add(new Row(this, fields.row(), fields.cells()));
+        }
+    }
+
+    /**
+     * The file's name without its folder, as places give it.
+     *
+     * @return for example {@code materials.csv}
+     */
+    public String file() {
+        return file;
+    }
+
+    /**
+     * The rows below the header, without blank rows, comments and rows with too many fields.
+     *
+     * @return in the order of the file, unchangeable; empty when the table is unreadable
+     */
+    public List<Row> rows() {
+        return readable ? List.copyOf(rows) : List.of();
+    }
+
+    /**
+     * Whether the table could be read. What other tables say about its rows can only be checked when it could.
+     *
+     * @return false when the file is absent or unreadable, or a required column is missing
+     */
+    public boolean isReadable() {
+        return readable;
+    }
+
+    /**
+     * Whether every row could be read, so that a key which is not in {@link #rows()} is not in the file either.
+     *
+     * @return false when the table is unreadable or a row was left out for having too many fields
+     */
+    public boolean isComplete() {
+        return readable && ownFaults.stream().allMatch(fault -> fault.place().row() == header.row());
+    }
+
+    /**
+     * Whether the header names a column. Asking makes the column known, see {@link #warnUnaskedColumns}.
+     *
+     * @param column its name in lower case
+     * @return true when it is there, even if all its cells are blank
+     */
+    public boolean hasColumn(String column) {
+        asked.add(column);
+        return header.has(column);
+    }
+
+    /**
+     * Names the columns without which the table means nothing. When some are missing, one fault names them all, it
+     * replaces the faults of the header and of single rows, and the table becomes unreadable. Does nothing more to a
+     * table that already is.
+     *
+     * @param names column names in lower case
+     * @return whether the table is readable
+     */
+    public boolean requireColumns(String... names) {
+        asked.addAll(List.of(names));
+        List<Fault> missing = readable ? header.missing(List.of(names)) : List.of();
+        if (!missing.isEmpty()) {
+            faults.withdraw(ownFaults);
+            missing.forEach(faults::add);
+            readable = false;
+        }
+        return readable;
+    }
+
+    /**
+     * Names columns that may be there, so that they are known even when no row asks for them.
+     *
+     * @param names column names in lower case
+     */
+    public void allowColumns(String... names) {
+        asked.addAll(List.of(names));
+    }
+
+    /**
+     * Warns of every column that nothing has asked for so far, with the nearest of the names asked for. To be called
+     * when all reading is done.
+     *
+     * @param faults where the warnings go
+     */
+    public void warnUnaskedColumns(Faults faults) {
+        header.names().stream()
+                .filter(Predicate.not(asked::contains))
+                .forEach(column -> faults.warn(
+                        new Place(file, header.row(), column), "nothing reads this column" + nearestAsked(column)));
+    }
+
+    private String nearestAsked(String column) {
+        return Optional.of(NearNames.didYouMean(column, asked))
+                .filter(Predicate.not(String::isEmpty))
+                .map(question -> "; " + question)
+                .orElse("");
+    }
+
+    boolean decimalComma() {
+        return decimalComma;
+    }
+
+    String cell(List<String> cells, String column) {
+        asked.add(column);
+        return header.cell(cells, column);
+    }
+}

@@ -1,0 +1,86 @@
+package org.benchmetre.scenario;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Small pieces of the sentences in faults; the same in every locale. */
+final class Words {
+
+    private static final int SHOWN = 60;
+
+    private Words() {}
+
+    static String sentence(String text) {
+        return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
+    }
+
+    static String quoted(String text) {
+        StringBuilder shown = new StringBuilder("\"");
+        text.codePoints().limit(SHOWN).forEach(point -> appendVisibly(shown, point));
+        return shown.append(text.codePointCount(0, text.length()) > SHOWN ? "...\"" : "\"")
+                .toString();
+    }
+
+    private static void appendVisibly(StringBuilder shown, int point) {
+        switch (point) {
+            case '\n' -> shown.append("\\n");
+            case '\r' -> shown.append("\\r");
+            case '\t' -> shown.append("\\t");
+            default -> {
+                if (isInvisible(point)) {
+                    shown.append(String.format(Locale.ROOT, "\\u%04X", point));
+                } else {
+                    shown.appendCodePoint(point);
+                }
+            }
+        }
+    }
+
+    private static boolean isInvisible(int point) {
+        return Character.isISOControl(point)
+                || Character.getType(point) == Character.FORMAT
+                || (point != ' ' && Character.isSpaceChar(point));
+    }
+
+    /** The texts quoted and joined: {@code "a", "b" and "c"}. */
+    static String quotedList(List<String> texts) {
+        return joined(texts.stream().map(Words::quoted).collect(Collectors.toList()), "and");
+    }
+
+    /** The texts joined as a sentence does it: {@code a, b or c}. */
+    static String joined(List<String> texts, String lastWord) {
+        int last = texts.size() - 1;
+        return last < 1
+                ? String.join("", texts)
+                : String.join(", ", texts.subList(0, last)) + " " + lastWord + " " + texts.get(last);
+    }
+
+    /** A finite number without exponent, grouping or needless zeros. */
+    static String number(double value) {
+        return BigDecimal.valueOf(value + 0.0).stripTrailingZeros().toPlainString();
+    }
+
+    /** Cut of spaces at both ends, no-break spaces and the like included. */
+    static String trimmed(String text) {
+        int from = 0;
+        int to = text.length();
+        while (from < to && isSpace(text.charAt(from))) {
+            from++;
+        }
+        while (to > from && isSpace(text.charAt(to - 1))) {
+            to--;
+        }
+        return text.substring(from, to);
+    }
+
+    private static boolean isSpace(char c) {
+        return Character.isWhitespace(c) || Character.isSpaceChar(c);
+    }
+
+    /** A name as files compare it: trimmed, in lower case whatever the locale. */
+    static String folded(String text) {
+        return trimmed(text).toLowerCase(Locale.ROOT);
+    }
+}

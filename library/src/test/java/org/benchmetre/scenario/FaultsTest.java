@@ -1,0 +1,94 @@
+package org.benchmetre.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+
+class FaultsTest {
+
+    private final Faults faults = new Faults();
+
+    @Test
+    void a_place_names_file_row_and_column_and_leaves_out_what_is_whole() {
+        assertThat(new Place("materials.csv", 7, "price")).hasToString("materials.csv, row 7, column price");
+        assertThat(new Place("materials.csv", 7, "")).hasToString("materials.csv, row 7");
+        assertThat(Place.wholeFile("materials.csv")).hasToString("materials.csv");
+    }
+
+    @Test
+    void a_place_has_no_negative_row() {
+        assertThatThrownBy(() -> new Place("materials.csv", -1, ""))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("A row is 1 or more, or 0 for the whole file; it was -1.");
+    }
+
+    @Test
+    void a_fault_is_one_whole_sentence() {
+        Fault fault = new Fault(
+                new Place("materials.csv", 7, "price"), Fault.quoted("abc"), "a number of at least 0 (EUR per pack)");
+
+        assertThat(fault.message())
+                .isEqualTo("materials.csv, row 7, column price: found \"abc\", expected a number of at least 0"
+                        + " (EUR per pack).");
+    }
+
+    @Test
+    void quoted_text_shows_what_cannot_be_seen_and_is_cut_when_long() {
+        assertThat(Fault.quoted("")).isEqualTo("nothing");
+        assertThat(Fault.quoted("two\nlines\ttab")).isEqualTo("\"two\\nlines\\ttab\"");
+        assertThat(Fault.quoted("1\u00a0000\u0007")).isEqualTo("\"1\\u00A0000\\u0007\"");
+        assertThat(Fault.quoted("x".repeat(61))).isEqualTo("\"" + "x".repeat(60) + "...\"");
+    }
+
+    @Test
+    void faults_come_sorted_by_file_and_row_and_keep_their_order_within_a_row() {
+        faults.add(new Place("tasks.csv", 2, "hours"), "nothing", "a number");
+        faults.add(new Place("farm.csv", 10, "value"), "nothing", "a number");
+        faults.add(new Place("farm.csv", 9, "value"), "nothing", "a number");
+        faults.add(new Place("farm.csv", 9, "source"), "nothing", "text");
+        faults.add(Place.wholeFile("farm.csv"), "a folder", "a file");
+
+        assertThat(faults.faults())
+                .extracting(fault -> fault.place().toString())
+                .containsExactly(
+                        "farm.csv",
+                        "farm.csv, row 9, column value",
+                        "farm.csv, row 9, column source",
+                        "farm.csv, row 10, column value",
+                        "tasks.csv, row 2, column hours");
+    }
+
+    @Test
+    void identical_faults_count_once_and_different_ones_at_the_same_place_both_count() {
+        Place place = new Place("farm.csv", 2, "value");
+        faults.add(place, "nothing", "a number");
+        faults.add(place, "nothing", "a number");
+        faults.add(place, "nothing", "a word");
+
+        assertThat(faults.size()).isEqualTo(2);
+        assertThat(faults.faults()).extracting(Fault::expected).containsExactly("a number", "a word");
+    }
+
+    @Test
+    void warnings_and_notes_are_no_faults() {
+        faults.warn(Place.wholeFile("notes.csv"), "nothing reads this file");
+        faults.note(Place.wholeFile("farm.csv"), "numbers have a decimal comma");
+
+        assertThat(faults.isEmpty()).isTrue();
+        faults.add(Place.wholeFile("farm.csv"), "a folder", "a file");
+        assertThat(faults.isEmpty()).isFalse();
+    }
+
+    @Test
+    void the_report_has_faults_then_warnings_then_notes_one_a_line() {
+        faults.note(Place.wholeFile("a.csv"), "numbers have a decimal comma");
+        faults.warn(Place.wholeFile("b.csv"), "nothing reads this file; did you mean c.csv?");
+        faults.add(Place.wholeFile("d.csv"), "a folder", "a file");
+
+        assertThat(faults.report())
+                .isEqualTo("Fault: d.csv: found a folder, expected a file.\n"
+                        + "Warning: b.csv: nothing reads this file; did you mean c.csv?\n"
+                        + "Note: a.csv: numbers have a decimal comma.\n");
+    }
+}
