@@ -1,0 +1,82 @@
+package org.benchmetre.farm;
+
+import static org.benchmetre.budget.Formulas.lookup;
+
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.crop.PlantStock;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Settings;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.farm.layout.Substrate;
+import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.takeoff.Drivers;
+import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.TakeOff;
+import org.benchmetre.scenario.FarmFile;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.ScenarioFolder;
+
+/** Puts the sections together into one budget. */
+public final class FarmBudget {
+
+    private FarmBudget() {}
+
+    /**
+     * Reads a scenario and builds its budget.
+     *
+     * @param folder the scenario
+     * @param faults where faults are collected; the budget is sound only when there are none
+     * @return the budget
+     */
+    public static Budget of(ScenarioFolder folder, Faults faults) {
+        FarmFile farm = FarmFile.of(folder.table("farm.csv"), faults);
+        Settings settings = Settings.of(farm, folder.name(), faults);
+        FarmEntries entries = new FarmEntries(farm, settings.currency(), faults);
+        BudgetBuilder b = new BudgetBuilder(settings.title(), settings.currency());
+
+        ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
+        ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
+        House house = new House(b, entries);
+        Planting planting = new Planting(b, entries, house);
+        Trough trough = new Trough(b, entries, house, planting);
+        Substrate substrate = new Substrate(b, entries, trough);
+        Ways ways = new Ways(b, folder.table(Ways.FILE), faults, house, planting);
+        PlantStock stock = new PlantStock(b, folder.table(PlantStock.FILE), faults, planting);
+        Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
+                .keyOf(firstKey(ways.axis), "first way of the list", ways.key));
+        Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
+                .keyOf(firstKey(stock.axis), "first stock of the list", stock.key));
+        Line wage = Rates.declare(choices, entries);
+        summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
+        summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
+
+        Drivers drivers = new Drivers(b, house, planting, trough, substrate, ways);
+        Materials materials = new Materials(b, folder.table(Materials.FILE), faults, drivers, ways);
+        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
+        new FirstCost(
+                b,
+                summary,
+                new FirstCost.Parts(materials, takeOff, ways, stock, house, planting),
+                new FirstCost.Choices(wayChoice, stockChoice, wage));
+        Cautions.add(b);
+        Budget budget = b.build();
+        entries.reportUnknown(budget.lines().stream()
+                .filter(line -> budget.entry(line).isPresent() && line.axes().isEmpty())
+                .map(Line::id)
+                .toList());
+        new Choices(budget, faults).check();
+        folder.table("farm.csv").warnUnaskedColumns(faults);
+        return budget;
+    }
+
+    private static String firstKey(org.benchmetre.budget.Axis axis) {
+        return axis.isSpare(0) ? "" : axis.keys().get(0);
+    }
+}

@@ -1,0 +1,2 @@
+/** Plants: kinds of plant stock and what they cost. */
+package org.benchmetre.farm.crop;

@@ -1,0 +1,251 @@
+package org.benchmetre.farm.input;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Bounds;
+import org.benchmetre.budget.EntryBuilder;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Row;
+import org.benchmetre.scenario.Table;
+
+/** Turns the columns of one scenario table into entries along an axis: a row of the file is a row of the axis. */
+public final class Columns {
+
+    /** Empty rows kept for the reader at the end of each table. */
+    public static final int SPARE_ROWS = 10;
+
+    /** Bounds of prices, rates and the like. */
+    public static final Bounds NOT_NEGATIVE = new Bounds(0, true, Double.POSITIVE_INFINITY, false);
+    /** Bounds of lives, packs and the like. */
+    public static final Bounds POSITIVE = new Bounds(0, false, Double.POSITIVE_INFINITY, false);
+
+    private final Axis axis;
+    private final List<Row> rows;
+    private final ScheduleBuilder schedule;
+    private final Faults faults;
+
+    private Columns(Axis axis, List<Row> rows, ScheduleBuilder schedule, Faults faults) {
+        this.axis = axis;
+        this.rows = rows;
+        this.schedule = schedule;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads the keys of a table, drops rows without a usable one, and makes the axis.
+     *
+     * @param table the file
+     * @param keyColumn the column of keys
+     * @param axisName name of the axis
+     * @param axisTitle what one row is called
+     * @param schedule where the entries are added
+     * @param faults where faults are collected
+     * @return the columns, whose keys are all different
+     */
+    public static Columns of(
+            Table table, String keyColumn, String axisName, String axisTitle, ScheduleBuilder schedule, Faults faults) {
+        table.requireColumns(keyColumn);
+        Map<String, Row> byKey = new HashMap<>();
+        List<String> keys = new ArrayList<>();
+        List<Row> kept = new ArrayList<>();
+        for (Row row : table.rows()) {
+            String key = row.key(keyColumn, faults);
+            if (key.isEmpty()) {
+                continue;
+            }
+            Row first = byKey.putIfAbsent(key, row);
+            if (first != null) {
+                faults.add(
+                        row.place(keyColumn),
+                        "\"" + key + "\", which row " + first.rowNumber() + " has already",
+                        "each " + axisTitle.toLowerCase(java.util.Locale.ROOT) + " once");
+                continue;
+            }
+            keys.add(key);
+            kept.add(row);
+        }
+        return new Columns(Axis.rows(axisName, axisTitle, keys, SPARE_ROWS), kept, schedule, faults);
+    }
+
+    /**
+     * The axis of the table.
+     *
+     * @return its rows, spare rows last
+     */
+    public Axis axis() {
+        return axis;
+    }
+
+    /**
+     * The rows of the file that are rows of the axis.
+     *
+     * @return in order
+     */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /**
+     * The keys as an entry, so that a reader can fill a spare row.
+     *
+     * @param id identifier
+     * @param label heading
+     * @return the line
+     */
+    public Line keys(String id, String label) {
+        List<Given> values = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            values.add(Given.text(axis.keys().get(i)));
+        }
+        return schedule.textEntry(id, label, axis).given(values);
+    }
+
+    /**
+     * A column of free text.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param fallback what a blank cell stands for, by row
+     * @return the line
+     */
+    public Line words(String column, String id, String label, Function<Row, String> fallback) {
+        return schedule.textEntry(id, label, axis)
+                .given(read(column, row -> Given.text(row.label(column, fallback.apply(row), false, faults))));
+    }
+
+    /**
+     * A column of labels that rows are gathered by.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param fallback what a blank cell stands for
+     * @return the line
+     */
+    public Line labels(String column, String id, String label, String fallback) {
+        return schedule.textEntry(id, label, axis)
+                .given(read(column, row -> Given.text(row.label(column, fallback, true, faults))));
+    }
+
+    /**
+     * A column that takes one of a few words.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param allowed the words
+     * @param fallback what a blank cell stands for; null when it must be filled
+     * @return the line
+     */
+    public Line choice(String column, String id, String label, List<String> allowed, String fallback) {
+        return schedule.textEntry(id, label, axis)
+                .oneOf("", "", allowed)
+                .given(read(
+                        column,
+                        row -> Given.text(
+                                fallback == null
+                                        ? row.choice(column, allowed, faults)
+                                        : row.choice(column, allowed, fallback, faults))));
+    }
+
+    /**
+     * A column of keys of another table, several apart by spaces, or blank.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param allowed the keys of the other table
+     * @return the line
+     */
+    public Line keyList(String column, String id, String label, List<String> allowed) {
+        return schedule.textEntry(id, label, axis).given(read(column, row -> {
+            List<String> keys = row.keys(column, faults);
+            keys.stream()
+                    .filter(key -> !allowed.contains(key))
+                    .forEach(key -> faults.add(
+                            row.place(column), "\"" + key + "\"", "blank or keys among " + String.join(", ", allowed)));
+            return Given.text(String.join(" ", keys));
+        }));
+    }
+
+    /**
+     * A column of numbers.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param unit unit of the column
+     * @param bounds hard bounds
+     * @param fallback what a blank cell stands for: NaN when it must be filled
+     * @return the line
+     */
+    public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, double fallback) {
+        EntryBuilder entry = schedule.entry(id, label, unit, axis).within(bounds);
+        return entry.given(read(column, row -> {
+            double value =
+                    row.number(column, asRead(bounds), unit.equals(Unit.ONE) ? "" : unit.toString(), fallback, faults);
+            boolean blank = row.isBlank(column) && fallback == 0;
+            return blank || Double.isNaN(value) ? Given.blank(unit) : Given.number(value, unit);
+        }));
+    }
+
+    /**
+     * A column of years, such as the year of a price.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param needed whether a row must have one
+     * @return the line
+     */
+    public Line years(String column, String id, String label, Function<Row, Boolean> needed) {
+        Unit unit = Unit.ONE;
+        return schedule.entry(id, label, unit, axis)
+                .within(new Bounds(0, true, 2100, true))
+                .given(read(column, row -> {
+                    int year = needed.apply(row) ? row.year(column, faults) : row.year(column, 0, faults);
+                    return year == 0 ? Given.blank(unit) : Given.number(year, unit);
+                }));
+    }
+
+    /**
+     * Reports columns that nothing read.
+     *
+     * @param table the file
+     */
+    public void finish(Table table) {
+        table.warnUnaskedColumns(faults);
+    }
+
+    /**
+     * A key as words, for rows without a label.
+     *
+     * @param key lower snake case
+     * @return for example {@code Drip tape} for {@code drip_tape}
+     */
+    public static String readable(String key) {
+        String words = key.trim().replace('_', ' ');
+        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    }
+
+    private static org.benchmetre.scenario.Bounds asRead(Bounds bounds) {
+        return new org.benchmetre.scenario.Bounds(bounds.least(), bounds.leastIncluded(), bounds.most(), true);
+    }
+
+    private List<Given> read(String column, Function<Row, Given> cell) {
+        List<Given> values = new ArrayList<>();
+        for (Row row : rows) {
+            values.add(cell.apply(row).at(row.place(column).toString()));
+        }
+        return values;
+    }
+}

@@ -1,0 +1,2 @@
+/** The open list of ways to water. */
+package org.benchmetre.farm.irrigation;

@@ -1,0 +1,69 @@
+package org.benchmetre.farm.layout;
+
+import static org.benchmetre.farm.input.TradeUnits.BENCH;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+import static org.benchmetre.farm.input.TradeUnits.METRE;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+import static org.benchmetre.farm.input.TradeUnits.SQUARE_METRE;
+import static org.benchmetre.farm.input.TradeUnits.ZONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * House and benches: how many, how long, how much floor. Bench metres are count times length; the floor is length times width.
+ * Plain geometry.
+ */
+public final class House {
+
+    /** Number of benches. */
+    public final Line benchCount;
+    /** Length of one bench. */
+    public final Line benchLength;
+    /** All benches end to end. */
+    public final Line benchMetres;
+    /** Floor of the house. */
+    public final Line houseArea;
+    /** Zones watered one after the other. */
+    public final Line zoneCount;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     */
+    public House(BudgetBuilder b, FarmEntries entries) {
+        ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "House and benches");
+        benchCount = entries.add(
+                s.entry("bench_count", "Benches", BENCH).from(1, 10_000).whole().typical(2, 10, 60, INVENTED));
+        benchLength = entries.add(s.entry("bench_length", "Length of one bench", METRE)
+                .above(0, 500)
+                .typical(5, 20, 60, INVENTED));
+        Line benchWidth = entries.add(
+                s.entry("bench_width", "Width of one bench", METRE).above(0, 10).typical(0.15, 0.3, 0.6, COMMON));
+        Line houseLength = entries.add(s.entry("house_length", "Length of the house", METRE)
+                .above(0, 2000)
+                .typical(10, 24, 120, INVENTED));
+        Line houseWidth = entries.add(s.entry("house_width", "Width of the house", METRE)
+                .above(0, 1000)
+                .typical(5, 9.6, 60, INVENTED));
+        zoneCount = entries.add(s.entry("zone_count", "Zones watered one after the other", ZONE)
+                .from(1, 1000)
+                .whole()
+                .typical(1, 2, 12, COMMON));
+        benchMetres = s.line(
+                "bench_metres", "Bench metres", METRE, benchCount.counting(ONE).times(benchLength));
+        houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, houseLength.times(houseWidth));
+        s.line(
+                "bench_floor_share",
+                "Share of the floor under benches",
+                ONE,
+                benchMetres.times(benchWidth).over(houseArea),
+                "bench metres times bench width over floor area");
+    }
+}

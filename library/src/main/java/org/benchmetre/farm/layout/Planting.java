@@ -1,0 +1,74 @@
+package org.benchmetre.farm.layout;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.METRE;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+import static org.benchmetre.farm.input.TradeUnits.PLANT;
+
+import java.util.List;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Planting: whole plants per bench from the spacing between neighbours along the trough. Staggered plants are one row whose
+ * neighbours stand on alternate sides, so that the spacing on one side is twice that; two rows each keep the spacing. In each row
+ * {@code wholeDown((length - 2 margin) / spacing) + 1} plants fit. Plain geometry; money uses the whole plants.
+ */
+public final class Planting {
+
+    private static final String STAGGERED = "staggered";
+    private static final String TWO_ROW = "two_row";
+
+    /** Plants on one bench, a whole number. */
+    public final Line plantsPerBench;
+    /** Plants for each metre of bench. */
+    public final Line plantsPerMetre;
+    /** Plants in the house. */
+    public final Line plantCount;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param house benches
+     */
+    public Planting(BudgetBuilder b, FarmEntries entries, House house) {
+        ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Planting");
+        Line pattern = entries.add(s.textEntry("planting_pattern", "Pattern: staggered or two_row")
+                .oneOf(STAGGERED, COMMON, List.of(STAGGERED, TWO_ROW)));
+        Line spacing = entries.add(s.entry("plant_spacing", "Spacing between neighbours along the trough", METRE)
+                .from(0.02, 2)
+                .typical(0.1, 0.15, 0.35, COMMON));
+        Line margin = entries.add(s.entry("end_margin", "Free length at each end of a bench", METRE)
+                .from(0, 5)
+                .typical(0, 0.1, 0.5, COMMON));
+        Line rows = s.line(
+                "rows_per_bench", "Rows of plants on a bench", ONE, when(pattern.is(TWO_ROW), number(2, ONE), one()));
+        Formula room = greater(house.benchLength.minus(number(2, ONE).times(margin)), none(METRE));
+        plantsPerBench = s.line(
+                "plants_per_bench",
+                "Plants on a bench",
+                PLANT,
+                rows.times(room.over(spacing).wholeDown().plus(one())).counting(PLANT));
+        plantsPerMetre = s.line(
+                "plants_per_metre",
+                "Plants per metre of bench",
+                Unit.parse("plant/m"),
+                plantsPerBench.over(house.benchLength));
+        plantCount = s.line(
+                "plant_count", "Plants", PLANT, house.benchCount.counting(ONE).times(plantsPerBench));
+        Unit perArea = Unit.parse("plant/m2");
+        s.line("plants_per_area", "Plants per m² of floor", perArea, plantCount.over(house.houseArea));
+    }
+}

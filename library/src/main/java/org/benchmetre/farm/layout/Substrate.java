@@ -1,0 +1,74 @@
+package org.benchmetre.farm.layout;
+
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.LITRE;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Substrate to buy. Mixing shrinks the parts, wetting in settles the mix, and the two multiply: loose volume is filled volume over
+ * (1 - mixing) over (1 - settlement). Common practice, no source. Each part takes its share of the loose volume.
+ */
+public final class Substrate {
+
+    /** Loose volume of all parts together. */
+    public final Line looseVolume;
+    /** Loose volume of coir. */
+    public final Line coir;
+    /** Loose volume of peat. */
+    public final Line peat;
+    /** Loose volume of perlite. */
+    public final Line perlite;
+    /** Loose volume of whatever else is mixed in. */
+    public final Line other;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param trough the root zone
+     */
+    public Substrate(BudgetBuilder b, FarmEntries entries, Trough trough) {
+        ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Substrate blend");
+        s.note("Parts by volume. Coir wets easily and drains, peat holds water and buffers, perlite keeps air in.");
+        Line coirParts = parts(entries, s, "coir_parts", "Coir, parts", 40);
+        Line peatParts = parts(entries, s, "peat_parts", "Peat, parts", 40);
+        Line perliteParts = parts(entries, s, "perlite_parts", "Perlite, parts", 20);
+        Line otherParts = parts(entries, s, "other_parts", "Other, parts", 0);
+        Line mixing = share(entries, s, "mixing_shrinkage", "Volume lost on mixing");
+        Line settlement = share(entries, s, "substrate_settlement", "Volume lost on wetting in");
+        looseVolume = s.line(
+                "loose_volume",
+                "Loose volume of all parts",
+                LITRE,
+                trough.substrateVolume.over(one().minus(mixing)).over(one().minus(settlement)));
+        Line all = s.line(
+                "all_parts",
+                "All parts",
+                ONE,
+                coirParts.plus(peatParts).plus(perliteParts).plus(otherParts));
+        coir = volume(s, "coir_volume", "Coir, loose volume", coirParts, all);
+        peat = volume(s, "peat_volume", "Peat, loose volume", peatParts, all);
+        perlite = volume(s, "perlite_volume", "Perlite, loose volume", perliteParts, all);
+        other = volume(s, "other_volume", "Other, loose volume", otherParts, all);
+    }
+
+    private static Line parts(FarmEntries entries, ScheduleBuilder s, String id, String label, double typical) {
+        return entries.add(s.entry(id, label, ONE).from(0, 1000).typical(0, typical, 100, COMMON));
+    }
+
+    private static Line share(FarmEntries entries, ScheduleBuilder s, String id, String label) {
+        return entries.add(s.entry(id, label, ONE).from(0, 0.9).typical(0, 0.1, 0.25, COMMON));
+    }
+
+    private Line volume(ScheduleBuilder s, String id, String label, Line parts, Line all) {
+        return s.line(id, label, LITRE, looseVolume.times(parts).over(all));
+    }
+}

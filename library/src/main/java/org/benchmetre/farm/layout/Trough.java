@@ -1,0 +1,120 @@
+package org.benchmetre.farm.layout;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+import static org.benchmetre.farm.input.TradeUnits.LITRE;
+import static org.benchmetre.farm.input.TradeUnits.METRE;
+import static org.benchmetre.farm.input.TradeUnits.MILLIMETRE;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Trough section. The sides slope evenly from bottom to top width; the root zone lies between the air-gap grid below and the
+ * freeboard above, so it is a trapezoid: half the sum of its two widths times its height. Plain geometry. The mulch film covers
+ * the top width and both laps and is cut from a stock width in whole strips.
+ */
+public final class Trough {
+
+    private static final double ROOM = 2000;
+
+    /** Root zone, as it stands in the trough. */
+    public final Line substrateVolume;
+    /** Root zone of one metre. */
+    public final Line litresPerMetre;
+    /** Metres of stock-width film that the mulch is cut from. */
+    public final Line mulchMetres;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param house benches
+     * @param planting plants
+     */
+    public Trough(BudgetBuilder b, FarmEntries entries, House house, Planting planting) {
+        ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Trough section and mulch");
+        Line top = width(entries, s, "trough_top_width", "Top width inside", 120, 200, 300);
+        Line bottom = width(entries, s, "trough_bottom_width", "Bottom width inside", 80, 150, 300);
+        Line depth = width(entries, s, "trough_depth", "Depth inside", 80, 170, 300);
+        Line freeboard = free(entries, s, "trough_freeboard", "Freeboard above the substrate", 20);
+        Line gap = free(entries, s, "air_gap", "Air gap under the grid", 30);
+        Line height = s.line(
+                "root_zone_height",
+                "Height of the root zone",
+                MILLIMETRE,
+                greater(depth.minus(freeboard).minus(gap), none(MILLIMETRE)));
+        Formula slope = top.minus(bottom).over(depth);
+        Line section = s.line(
+                "root_zone_section",
+                "Section of the root zone",
+                Unit.parse("cm2"),
+                height.times(bottom.plus(slope.times(gap.plus(number(0.5, ONE).times(height)))))
+                        .in(Unit.parse("cm2")),
+                "trapezoid: width at half the height of the root zone, times that height");
+        litresPerMetre = s.line(
+                "litres_per_metre", "Substrate per metre of bench", Unit.parse("L/m"), section.in(Unit.parse("L/m")));
+        s.line(
+                "litres_per_plant",
+                "Substrate per plant",
+                Unit.parse("L/plant"),
+                litresPerMetre.over(planting.plantsPerMetre),
+                "Bags for strawberries hold 2.1 to 4.3 L a plant: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012.");
+        substrateVolume =
+                s.line("substrate_volume", "Substrate as filled", LITRE, litresPerMetre.times(house.benchMetres));
+        wetLoad(entries, s);
+        mulchMetres = mulch(entries, s, house, top);
+    }
+
+    private static Line width(
+            FarmEntries entries, ScheduleBuilder s, String id, String label, double a, double t, double z) {
+        return entries.add(s.entry(id, label, MILLIMETRE).above(0, ROOM).typical(a, t, z, COMMON));
+    }
+
+    private static Line free(FarmEntries entries, ScheduleBuilder s, String id, String label, double typical) {
+        return entries.add(s.entry(id, label, MILLIMETRE).from(0, ROOM).typical(0, typical, 60, COMMON));
+    }
+
+    private void wetLoad(FarmEntries entries, ScheduleBuilder s) {
+        Line density = entries.add(s.entry("substrate_wet_density", "Substrate, wet density", Unit.parse("kg/m3"))
+                .above(0, 2000)
+                .typical(373, 490, 610, "perlite handbook page 3-2, peat and perlite mixes"));
+        s.line(
+                "wet_load_per_metre",
+                "Wet substrate per metre of bench",
+                Unit.parse("kg/m"),
+                litresPerMetre.times(density).in(Unit.parse("kg/m")),
+                "Substrate alone, without trough, crop and water in the gap. Supports are for a licensed engineer.");
+    }
+
+    private static Line mulch(FarmEntries entries, ScheduleBuilder s, House house, Line top) {
+        Line lap = entries.add(s.entry("mulch_lap", "Mulch film, lap over each side", MILLIMETRE)
+                .from(0, 1000)
+                .typical(30, 60, 150, COMMON));
+        Line stock = entries.add(s.entry("mulch_stock_width", "Mulch film, width as sold", MILLIMETRE)
+                .above(0, 20_000)
+                .typical(900, 1200, 3000, INVENTED));
+        Line cut = s.line(
+                "mulch_width",
+                "Mulch film, width of a strip",
+                MILLIMETRE,
+                top.plus(number(2, ONE).times(lap)));
+        Line strips = s.line(
+                "mulch_strips",
+                "Mulch film, strips from one width",
+                ONE,
+                greater(stock.over(cut).wholeDown(), number(1, ONE)),
+                "whole strips; a strip wider than the stock takes one whole width and is to be pieced");
+        return s.line("mulch_metres", "Mulch film, metres as sold", METRE, house.benchMetres.over(strips));
+    }
+}

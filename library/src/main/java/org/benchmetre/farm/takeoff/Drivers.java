@@ -1,0 +1,106 @@
+package org.benchmetre.farm.takeoff;
+
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.farm.layout.Substrate;
+import org.benchmetre.farm.layout.Trough;
+
+/**
+ * What parts are counted by: a closed list of figures that a row of the parts table may name as its driver. Outlets and metres of
+ * line differ by way to water, all others are the same for every way.
+ */
+public final class Drivers {
+
+    private record Driver(String label, String unit, Formula amount) {}
+
+    /** One row for each driver. */
+    public final Axis axis;
+    /** Names, as a part writes them. */
+    public final Line key;
+    /** Amount of each driver, by way to water. */
+    public final Line amount;
+
+    private final Map<String, Driver> all = new LinkedHashMap<>();
+
+    /**
+     * Declares the drivers.
+     *
+     * @param b where schedules are added
+     * @param house benches
+     * @param planting plants
+     * @param trough root zone and mulch
+     * @param substrate parts of the blend
+     * @param ways outlets and metres of line
+     */
+    public Drivers(BudgetBuilder b, House house, Planting planting, Trough trough, Substrate substrate, Ways ways) {
+        all.put("one", new Driver("The house", "1", one()));
+        put("bench_metres", house.benchMetres);
+        put("bench_count", house.benchCount);
+        put("plant_count", planting.plantCount);
+        put("house_area", house.houseArea);
+        put("substrate_volume", trough.substrateVolume);
+        put("loose_volume", substrate.looseVolume);
+        put("coir_volume", substrate.coir);
+        put("peat_volume", substrate.peat);
+        put("perlite_volume", substrate.perlite);
+        put("other_volume", substrate.other);
+        put("mulch_metres", trough.mulchMetres);
+        put("zone_count", house.zoneCount);
+        put("outlet_count", ways.outletCount);
+        put("line_metres", ways.lineMetres);
+        axis = Axis.rows("driver", "Driver", List.copyOf(all.keySet()), 0);
+
+        ScheduleBuilder s = b.schedule(Sheets.MATERIALS, "Drivers: what parts are counted by");
+        Line label = s.textLine("driver_label", "Counts", words(Driver::label));
+        key = s.textLine(
+                "driver_key",
+                "Key",
+                new Rows(axis, all.keySet().stream().map(k -> text(k)).toList()));
+        s.textLine("driver_unit", "Unit", words(Driver::unit));
+        b.nameRows(axis, label);
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Drivers by way to water");
+        List<Formula> amounts = new ArrayList<>();
+        all.values()
+                .forEach(driver -> amounts.add(ways.whereFilled(driver.amount().counting(DRIVER))));
+        amount = blocks.line("driver_way_amount", "Amount of each driver", DRIVER, new Rows(axis, amounts));
+    }
+
+    private void put(String name, Line line) {
+        all.put(name, new Driver(line.label(), shown(line.unit()), line));
+    }
+
+    private static String shown(Unit unit) {
+        return unit.equals(Unit.METRE) ? "m" : unit.toString();
+    }
+
+    private Formula words(java.util.function.Function<Driver, String> word) {
+        return new Rows(
+                axis, all.values().stream().map(d -> text(word.apply(d))).toList());
+    }
+
+    /**
+     * The names a part may write.
+     *
+     * @return in the order of the table
+     */
+    public List<String> names() {
+        return axis.keys();
+    }
+}

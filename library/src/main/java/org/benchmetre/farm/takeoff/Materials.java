@@ -1,0 +1,151 @@
+package org.benchmetre.farm.takeoff;
+
+import static org.benchmetre.farm.input.TradeUnits.ITEM;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+import static org.benchmetre.farm.input.TradeUnits.PACK;
+
+import java.util.List;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Bounds;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Columns;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Row;
+import org.benchmetre.scenario.Table;
+
+/** The parts table as entered: one row for each part, whatever it is. New systems are new rows. */
+public final class Materials {
+
+    /** The file. */
+    public static final String FILE = "materials.csv";
+
+    private static final Bounds SHARE = new Bounds(0, true, 10, false);
+    private static final List<String> LIFE_UNITS = List.of("a", "crop");
+
+    /** One row for each part. */
+    public final Axis axis;
+    /** Labels. */
+    public final Line label;
+    /** Group, a label. */
+    public final Line group;
+    /** Driver; blank where the row is not in use. */
+    public final Line driver;
+    /** Units for each unit of the driver. */
+    public final Line rate;
+    /** Waste, share of quantity. */
+    public final Line waste;
+    /** Unit of the item, a word. */
+    public final Line unit;
+    /** Units in a pack. */
+    public final Line pack;
+    /** Price of a pack. */
+    public final Line price;
+    /** Freight, share of price. */
+    public final Line freight;
+    /** Sales tax, share of price. */
+    public final Line salesTax;
+    /** Hours to install a unit. */
+    public final Line installHours;
+    /** Keys of the ways the part belongs to; blank for all. */
+    public final Line option;
+
+    private final List<String> groups;
+
+    /**
+     * Declares the columns.
+     *
+     * @param b where schedules are added
+     * @param table the file
+     * @param faults where faults are collected
+     * @param drivers what parts are counted by
+     * @param ways keys for the options
+     */
+    public Materials(BudgetBuilder b, Table table, Faults faults, Drivers drivers, Ways ways) {
+        ScheduleBuilder s = b.schedule(Sheets.MATERIALS, "Parts");
+        s.note("One row a part. Quantity is rate times driver times (1 + waste). A blank driver leaves a row out.");
+        table.requireColumns("item", "group", "driver", "rate", "unit", "price");
+        Columns c = Columns.of(table, "item", "material", "Part", s, faults);
+        axis = c.axis();
+        label = c.words("label", "material_label", "Part", row -> Columns.readable(row.text("item")));
+        c.keys("material_item", "Key");
+        b.nameRows(axis, label);
+        group = c.labels("group", "material_group", "Group", "Other parts");
+        driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);
+        Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
+        rate = c.numbers("rate", "material_rate", "Rate", itemPerDriver, Columns.NOT_NEGATIVE, Double.NaN);
+        waste = c.numbers("waste", "material_waste", "Waste", ONE, SHARE, 0);
+        unit = c.words("unit", "material_unit", "Unit", row -> "");
+        pack = c.numbers("pack", "material_pack", "Pack size", ITEM.over(PACK), Columns.POSITIVE, 1);
+        Unit perPack = Unit.parse("money/pack");
+        price = c.numbers("price", "material_price", "Price of a pack", perPack, Columns.NOT_NEGATIVE, Double.NaN);
+        c.years("price_year", "material_price_year", "Price year", row -> !row.isBlank("price"));
+        c.numbers("price_low", "material_price_low", "Price, low", perPack, Columns.NOT_NEGATIVE, 0);
+        c.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
+        freight = c.numbers("freight", "material_freight", "Freight, share", ONE, SHARE, 0);
+        salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
+        c.numbers("life", "material_life", "Life", ONE, Columns.POSITIVE, 10);
+        c.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
+        c.numbers("life_low", "material_life_low", "Life, low", ONE, Columns.NOT_NEGATIVE, 0);
+        c.numbers("life_high", "material_life_high", "Life, high", ONE, Columns.NOT_NEGATIVE, 0);
+        c.numbers("salvage", "material_salvage", "Salvage of a pack", perPack, Bounds.ANY, 0);
+        Unit hours = Unit.parse("h").over(ITEM);
+        installHours = c.numbers(
+                "install_hours", "material_install_hours", "Hours to install", hours, Columns.NOT_NEGATIVE, 0);
+        c.numbers("remove_hours", "material_remove_hours", "Hours to remove", hours, Columns.NOT_NEGATIVE, 0);
+        List<String> wayKeys = ways.axis.keys().subList(0, ways.axis.filled());
+        option = c.keyList("option", "material_option", "Way to water", wayKeys);
+        c.words("source", "material_source", "Source", row -> "");
+        c.rows().forEach(row -> checkRow(row, faults));
+        c.finish(table);
+        groups = c.rows().stream()
+                .map(row -> row.label("group", "Other parts", true, new Faults()))
+                .filter(name -> !name.isEmpty() && !name.equalsIgnoreCase("Other parts"))
+                .distinct()
+                .toList();
+    }
+
+    private static void checkRow(Row row, Faults faults) {
+        double price = quietly(row, "price");
+        double salvage = quietly(row, "salvage");
+        if (salvage > price) {
+            faults.add(
+                    row.place("salvage"), "\"" + row.text("salvage") + "\"", "at most the price, " + row.text("price"));
+        }
+        checkOrder(row, "price_low", "price", "price_high", faults);
+        checkOrder(row, "life_low", "life", "life_high", faults);
+    }
+
+    private static void checkOrder(Row row, String low, String middle, String high, Faults faults) {
+        if (quietly(row, low) > quietly(row, middle)) {
+            faults.add(
+                    row.place(low),
+                    "\"" + row.text(low) + "\"",
+                    "at most the value in " + middle + ", " + row.text(middle));
+        }
+        if (quietly(row, high) < quietly(row, middle)) {
+            faults.add(
+                    row.place(high),
+                    "\"" + row.text(high) + "\"",
+                    "at least the value in " + middle + ", " + row.text(middle));
+        }
+    }
+
+    /** A number that has been reported already if it is not one; NaN then, so that no comparison holds. */
+    private static double quietly(Row row, String column) {
+        return row.number(column, org.benchmetre.scenario.Bounds.any(), "", new Faults());
+    }
+
+    /**
+     * The groups in order of first use.
+     *
+     * @return labels, without "Other parts"
+     */
+    public List<String> groups() {
+        return groups;
+    }
+}

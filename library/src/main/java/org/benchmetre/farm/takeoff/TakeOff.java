@@ -1,0 +1,107 @@
+package org.benchmetre.farm.takeoff;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
+import static org.benchmetre.farm.input.TradeUnits.ITEM;
+import static org.benchmetre.farm.input.TradeUnits.MONEY;
+import static org.benchmetre.farm.input.TradeUnits.PACK;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Ways;
+
+/**
+ * Take-off: exact quantity with waste for every way to water, then the purchase list of the chosen way in whole packs, with what is
+ * left over and its value. Exact cost plus the value of leftovers is the purchase cost, to the last cent. Common practice, no
+ * source.
+ */
+public final class TakeOff {
+
+    /** Amount of its driver for each part, by way to water. */
+    public final Line wayAmount;
+    /** Cost of the exact quantity of each part, by way to water. */
+    public final Line wayCost;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param m parts as entered
+     * @param d what parts are counted by
+     * @param ways ways to water
+     * @param chosenWay key of the way that is counted
+     */
+    public TakeOff(BudgetBuilder b, Materials m, Drivers d, Ways ways, Line chosenWay) {
+        Unit perPack = ITEM.over(PACK);
+        Unit moneyPerItem = MONEY.over(ITEM);
+        Unit itemPerDriver = ITEM.over(DRIVER);
+        ScheduleBuilder purchase = b.schedule(Sheets.MATERIALS, "Purchase list, for the chosen way to water");
+        ScheduleBuilder totals = b.schedule(Sheets.MATERIALS, "Purchase list, totals");
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts by way to water");
+
+        purchase.textLine("purchase_part", "Part", m.label);
+        Line packSize = purchase.line(
+                "material_pack_size",
+                "Pack size",
+                perPack,
+                when(m.pack.isPositive(), m.pack, number(1, perPack)),
+                "a blank pack counts as one unit");
+        Line delivered = purchase.line(
+                "material_delivered_price",
+                "Price delivered",
+                Unit.parse("money/pack"),
+                m.price.times(one().plus(m.freight).plus(m.salesTax)));
+        Line unitCost = purchase.line("material_unit_cost", "Price of a unit", moneyPerItem, delivered.over(packSize));
+        Line perDriver = purchase.line(
+                "material_per_driver", "Units a driver, with waste", itemPerDriver, m.rate.times(one().plus(m.waste)));
+
+        Formula belongs = or(not(m.option.isFilled()), m.option.hasKey(ways.key));
+        wayAmount = blocks.line(
+                "material_way_amount",
+                "Amount of its driver, by part",
+                DRIVER,
+                when(
+                        and(m.driver.isFilled(), ways.key.isFilled()),
+                        when(belongs, lookup(d.amount, d.key, m.driver), none(DRIVER)),
+                        none(DRIVER)));
+        wayCost = blocks.line(
+                "material_way_cost",
+                "Cost of the exact quantity, by part",
+                MONEY,
+                wayAmount.times(perDriver).times(unitCost));
+
+        Line amount =
+                purchase.line("material_amount", "Amount of driver", DRIVER, lookup(wayAmount, ways.key, chosenWay));
+        Line quantity = purchase.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
+        purchase.textLine("purchase_unit", "Unit", m.unit);
+        Line packs = purchase.line(
+                "material_packs", "Whole packs", PACK, quantity.over(packSize).wholeUp());
+        Line exact = purchase.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
+        Line bought = purchase.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
+        Line left = purchase.line(
+                "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
+        Line leftValue = purchase.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
+
+        totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
+        totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
+        totals.line(
+                "leftover_value",
+                "All leftovers",
+                MONEY,
+                sum(leftValue, m.axis),
+                "the whole difference between whole packs and exact quantity");
+        totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
+    }
+}

@@ -1,0 +1,2 @@
+/** Parts and their drivers: quantities, packs, what they cost to build. */
+package org.benchmetre.farm.takeoff;
