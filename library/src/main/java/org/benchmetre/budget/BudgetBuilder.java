@@ -66,6 +66,7 @@ public final class BudgetBuilder {
      *
      * @param axis the table
      * @param line a text line along it
+     * @throws FormulaException when the line is no text or runs along something else
      */
     public void nameRows(Axis axis, Line line) {
         if (line.kind() != Kind.TEXT || !line.axes().equals(List.of(axis))) {

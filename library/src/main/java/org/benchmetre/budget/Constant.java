@@ -48,7 +48,7 @@ public record Constant(Kind kind, double number, String text, Unit unit) impleme
         Unit step = target.over(formula.unit());
         double times = factor.toDouble();
         double over = Ratio.ONE.over(factor).toDouble();
-        if (Double.toString(over).length() < Double.toString(times).length()) {
+        if (Numbers.plain(over).length() < Numbers.plain(times).length()) {
             return formula.over(number(over, Unit.ONE.over(step)));
         }
         return formula.times(number(times, step));

@@ -10,10 +10,19 @@ import java.util.stream.Collectors;
 @FunctionalInterface
 interface Spelling {
 
+    /** Binds least: a comparison. */
     int COMPARE = 2;
+
+    /** Sums and differences. */
     int ADD = 4;
+
+    /** Products and quotients. */
     int MULTIPLY = 5;
+
+    /** Powers. */
     int POWER = 6;
+
+    /** Binds most: a name, a cell, a number, a call. */
     int ATOM = 9;
 
     /** Text of a formula and how tightly its outermost operator binds. */

@@ -87,6 +87,7 @@ public final class Figures {
      * @param line a line that is not a text
      * @param cell which of its cells, from 0
      * @return the number, in the line's unit
+     * @throws FormulaException when the line is a text
      */
     public double number(Line line, int cell) {
         if (line.kind() == Kind.TEXT) {

@@ -1,0 +1,97 @@
+package org.benchmetre;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** Arrows point one way. */
+class ArchitectureTest {
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("org.benchmetre");
+
+    @Test
+    void classesWereSeen() {
+        assertThat(CLASSES.size()).isGreaterThan(60);
+        assertThat(CLASSES.contain("org.benchmetre.budget.Budget")).isTrue();
+        assertThat(CLASSES.contain("org.benchmetre.farm.FarmBudget")).isTrue();
+    }
+
+    @Test
+    void layersPointDown() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("front door")
+                .definedBy("org.benchmetre")
+                .layer("workbook")
+                .definedBy("org.benchmetre.workbook..")
+                .layer("farm")
+                .definedBy("org.benchmetre.farm..")
+                .layer("scenario")
+                .definedBy("org.benchmetre.scenario..")
+                .layer("run")
+                .definedBy("org.benchmetre.budget.run..")
+                .layer("graph")
+                .definedBy("org.benchmetre.budget")
+                .layer("unit")
+                .definedBy("org.benchmetre.budget.unit..")
+                .whereLayer("front door")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("workbook")
+                .mayOnlyBeAccessedByLayers("front door")
+                .whereLayer("farm")
+                .mayOnlyBeAccessedByLayers("front door")
+                .whereLayer("scenario")
+                .mayOnlyBeAccessedByLayers("front door", "farm")
+                .whereLayer("run")
+                .mayOnlyBeAccessedByLayers("front door", "workbook")
+                .whereLayer("graph")
+                .mayOnlyBeAccessedByLayers("front door", "workbook", "farm", "run", "scenario")
+                .check(CLASSES);
+    }
+
+    @Test
+    void packagesHaveNoCycles() {
+        slices().matching("org.benchmetre.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void onlyTheWorkbookSeesPoi() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.benchmetre.workbook..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyTheScenarioSeesCsv() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.benchmetre.scenario..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.apache.commons.csv..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void theTradeEvaluatesNothing() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.benchmetre.farm..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.benchmetre.budget.run..")
+                .check(CLASSES);
+    }
+}

@@ -1,0 +1,146 @@
+package org.benchmetre.budget.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Texts;
+import org.benchmetre.farm.Sample;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** One case, blocks of cases and the folded whole give the same bits. */
+class RunnersAgreeTest {
+
+    private static final int CASES = 1000;
+
+    @Test
+    void aThousandSeededCasesInBlocksEqualAThousandSingleRuns() {
+        Budget budget = Sample.troughHouse();
+        List<CellRef> varying = numbersOf(budget);
+        varying.add(new CellRef(budget.line("irrigation_choice"), 0));
+        List<Line> outputs = budget.lines().stream()
+                .filter(line -> line.kind() == Kind.NUMBER)
+                .toList();
+        List<CellRef> wanted =
+                outputs.stream().map(line -> new CellRef(line, line.size() - 1)).toList();
+        Cases.Run run = Cases.of(budget, varying, outputs).start();
+        double[][] inputs = seeded(budget, varying, run);
+
+        double[][] blocks = run.blocks(inputs, wanted);
+        for (int i = 0; i < CASES; i++) {
+            int at = i;
+            double[] one = run.one(
+                    Arrays.stream(inputs).mapToDouble(values -> values[at]).toArray(), wanted);
+            for (int k = 0; k < one.length; k++) {
+                assertThat(Double.doubleToRawLongBits(blocks[k][i]))
+                        .as("%s, case %d", wanted.get(k), i)
+                        .isEqualTo(Double.doubleToRawLongBits(one[k]));
+            }
+        }
+    }
+
+    @Test
+    void aCaseEqualsTheBudgetWithThatCaseEntered() {
+        Budget budget = Sample.troughHouse();
+        List<CellRef> varying = numbersOf(budget);
+        Line total = budget.line("first_cost_total");
+        Cases.Run run = Cases.of(budget, varying, List.of(total)).start();
+        double[][] inputs = seeded(budget, varying, run);
+        double[] totals = run.blocks(inputs, total, 0);
+        for (int i = 0; i < 20; i++) {
+            Map<Line, Map<Integer, Given>> changes = new HashMap<>();
+            for (int k = 0; k < varying.size(); k++) {
+                CellRef cell = varying.get(k);
+                changes.computeIfAbsent(cell.line(), any -> new HashMap<>())
+                        .put(cell.cell(), Given.number(inputs[k][i], cell.line().unit()));
+            }
+            assertThat(Figures.of(budget.with(changes)).number("first_cost_total"))
+                    .isEqualTo(totals[i]);
+        }
+    }
+
+    private static List<CellRef> numbersOf(Budget budget) {
+        List<CellRef> cells = new ArrayList<>();
+        for (Line line : budget.lines()) {
+            if (budget.entry(line).isPresent() && line.kind() == Kind.NUMBER) {
+                int filled = line.axes().isEmpty() ? 1 : line.axes().get(0).filled();
+                for (int cell = 0; cell < filled; cell++) {
+                    cells.add(new CellRef(line, cell));
+                }
+            }
+        }
+        return cells;
+    }
+
+    private static double[][] seeded(Budget budget, List<CellRef> varying, Cases.Run run) {
+        Random random = new Random(20260101);
+        double[][] inputs = new double[varying.size()][CASES];
+        for (int k = 0; k < inputs.length; k++) {
+            CellRef cell = varying.get(k);
+            double base = budget.given(cell.line()).get(cell.cell()).number();
+            for (int i = 0; i < CASES; i++) {
+                inputs[k][i] = cell.line().kind() == Kind.TEXT
+                        ? run.code(List.of("emitter", "tape", "dripline").get(random.nextInt(3)))
+                        : base * (0.5 + random.nextDouble());
+            }
+        }
+        return inputs;
+    }
+
+    @ParameterizedTest
+    @EnumSource(Operation.class)
+    void everyKernelGivesTheBitsOfItsBody(Operation operation) {
+        Texts texts = new Texts();
+        double[] codes = {0, texts.code("tape"), texts.code("Tape"), texts.code("tape dripline"), texts.code("emitter")
+        };
+        boolean ofTexts = List.of(Operation.SAME_TEXT, Operation.FILLED, Operation.HAS_KEY)
+                .contains(operation);
+        double[] numbers = {0, -0.0, 1, -1, 0.5, 2.0000004, 1e-9, 1e12, Double.NaN, Double.POSITIVE_INFINITY, -7.25, 3};
+        int arity = switch (operation) {
+            case SUM, AND, OR -> 4;
+            default -> org.benchmetre.budget.Function.valueOf(operation.name()).arity();
+        };
+        Random random = new Random(7);
+        double[][] from = new double[arity][BlockRun.LANES];
+        for (int k = 0; k < arity; k++) {
+            for (int i = 0; i < BlockRun.LANES; i++) {
+                boolean reason = operation == Operation.ONLY_IF && k == 2;
+                from[k][i] = ofTexts || reason
+                        ? codes[random.nextInt(codes.length)]
+                        : numbers[random.nextInt(numbers.length)];
+            }
+        }
+        double[] out = new double[BlockRun.LANES];
+        Kernels.apply(operation, out, from, BlockRun.LANES, texts);
+        for (int i = 0; i < BlockRun.LANES; i++) {
+            int at = i;
+            double[] arguments =
+                    Arrays.stream(from).mapToDouble(values -> values[at]).toArray();
+            assertThat(Double.doubleToRawLongBits(out[i]))
+                    .as("%s of %s", operation, Arrays.toString(arguments))
+                    .isEqualTo(Double.doubleToRawLongBits(operation.body().of(arguments, texts)));
+        }
+    }
+
+    @Test
+    void aTroubleIsNamedWhereItBegins() {
+        Figures figures =
+                Figures.of(Sample.with(Sample.troughHouse(), "coir_parts=0 1", "peat_parts=0 1", "perlite_parts=0 1"));
+        assertThat(figures.troubles())
+                .hasSize(4)
+                .anySatisfy(sentence -> assertThat(sentence)
+                        .startsWith("Coir, loose volume (coir_volume) has no finite value")
+                        .contains("all_parts = 0"));
+    }
+}

@@ -1,0 +1,73 @@
+package org.benchmetre.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.Sample;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Runs every row of {@code published.csv}: inputs, what was published, how near it must come, and who says so. */
+class PublishedChecksTest {
+
+    private static final Budget TROUGH_HOUSE = Sample.troughHouse();
+
+    static Stream<CSVRecord> checks() throws IOException {
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (InputStream in = PublishedChecksTest.class.getResourceAsStream("published.csv");
+                InputStreamReader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
+            List<CSVRecord> rows = format.parse(reader).getRecords();
+            return rows.stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("checks")
+    void agreesWithThePublishedValue(CSVRecord check) {
+        double expected = Double.parseDouble(check.get("expected"));
+        double tolerance = Double.parseDouble(check.get("tolerance"));
+        double allowed = check.get("tolerance_kind").equals("rel") ? tolerance * Math.abs(expected) : tolerance;
+        assertThat(check.get("source")).isNotBlank();
+        assertThat(found(check)).as(check.get("id")).isCloseTo(expected, within(allowed));
+    }
+
+    private static double found(CSVRecord check) {
+        String inputs = check.get("inputs");
+        Unit unit = Unit.parse(check.get("unit"));
+        return switch (check.get("function")) {
+            case "convert" -> amount(inputs) * unitOf(inputs).factorTo(unit).toDouble();
+            case "convert_level" -> unitOf(inputs).convertLevel(amount(inputs), unit);
+            case "plants_per_metre" -> figures(inputs).number("plants_per_metre");
+            case "loose_volume_ratio" ->
+                figures(inputs).number("loose_volume") / figures(inputs).number("substrate_volume");
+            default -> throw new IllegalArgumentException("No check is written for " + check.get("function") + ".");
+        };
+    }
+
+    private static double amount(String quantity) {
+        return Double.parseDouble(quantity.substring(0, quantity.indexOf(' ')));
+    }
+
+    private static Unit unitOf(String quantity) {
+        return Unit.parse(quantity.substring(quantity.indexOf(' ') + 1));
+    }
+
+    private static Figures figures(String inputs) {
+        return Figures.of(Sample.with(TROUGH_HOUSE, inputs.split("; ")));
+    }
+}

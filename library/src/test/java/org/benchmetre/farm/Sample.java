@@ -1,0 +1,50 @@
+package org.benchmetre.farm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.ScenarioFolder;
+
+/** The sample scenarios, for tests, and a short way to change their single entries. */
+public final class Sample {
+
+    /** Folder of the trough house. */
+    public static final Path TROUGH_HOUSE = Path.of("..", "samples", "trough-house");
+
+    private Sample() {}
+
+    /** The budget of the trough house, which must have no fault. */
+    public static Budget troughHouse() {
+        Faults faults = new Faults();
+        Budget budget = FarmBudget.of(ScenarioFolder.open(TROUGH_HOUSE, faults), faults);
+        assertThat(faults.faults()).isEmpty();
+        return budget;
+    }
+
+    /** The same budget with single entries replaced, each {@code line=text} or {@code line=number unit}. */
+    public static Budget with(Budget budget, String... settings) {
+        Map<Line, Map<Integer, Given>> changes = new HashMap<>();
+        for (String setting : settings) {
+            String[] sides = setting.split("=");
+            Line line = budget.line(sides[0]);
+            changes.put(line, Map.of(0, given(line, sides[1])));
+        }
+        return budget.with(changes);
+    }
+
+    private static Given given(Line line, String text) {
+        if (line.kind() == Kind.TEXT) {
+            return Given.text(text);
+        }
+        String[] parts = text.split(" ", 2);
+        return Given.typed(Double.parseDouble(parts[0]), Unit.parse(parts[1]), line.unit());
+    }
+}
