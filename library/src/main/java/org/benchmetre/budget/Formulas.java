@@ -125,6 +125,21 @@ public final class Formulas {
     }
 
     /**
+     * Yearly amount that recovers a cost over its life with interest, less what its salvage is worth then: cost r/(1-q) less
+     * salvage r q/(1-q) with q = (1+r)^-n. American Agricultural Economics Association, Commodity Costs and Returns Estimation
+     * Handbook, 2000, chapter on capital recovery; any text of engineering economy.
+     *
+     * @param rate real on money of today, nominal on money of its year, in {@code real/a} or {@code nominal/a}
+     * @param life in {@code a}, above zero; guard it
+     * @param cost money
+     * @param salvage money of the same unit; negative when disposal costs
+     * @return money a year
+     */
+    public static Formula recovery(Formula rate, Formula life, Formula cost, Formula salvage) {
+        return Call.of(Function.RECOVERY, rate, life, cost, salvage);
+    }
+
+    /**
      * Sum along an axis.
      *
      * @param line what is summed

@@ -28,6 +28,11 @@ public enum Function {
     WHOLE_UP(1, Typing::alike, Spelling.roundedFirst("ROUNDUP(", ",0)"), (a, texts) -> Rounding.wholeUp(a[0])),
     /** Rounded down, towards minus infinity, after rounding to six decimals. */
     WHOLE_DOWN(1, Typing::alike, Spelling.roundedFirst("INT(", ")"), (a, texts) -> Rounding.wholeDown(a[0])),
+    /**
+     * Yearly amount that recovers a cost over its life with interest, less what its salvage is worth then. Arguments: rate a year,
+     * life in years, cost, salvage. A rate under a ten-millionth counts as zero, where the formula itself would divide by zero.
+     */
+    RECOVERY(4, Typing::recovery, Spelling.recovery(), (a, texts) -> Interest.recovery(a[0], a[1], a[2], a[3])),
     /** Above zero. */
     POSITIVE(1, Typing::compared, Spelling.comparedWith(">0"), (a, texts) -> truth(a[0] > 0)),
     /** More by more than a millionth. */

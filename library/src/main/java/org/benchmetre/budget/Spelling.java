@@ -70,6 +70,21 @@ interface Spelling {
                 "ROUND(" + parts.get(0).within(ADD) + "-" + parts.get(1).within(MULTIPLY) + ",6)>0", COMPARE);
     }
 
+    /** Straight line where the rate is next to zero, else the payment function, whose sign is the payer's. */
+    static Spelling recovery() {
+        return parts -> {
+            String rate = parts.get(0).text();
+            String life = parts.get(1).text();
+            String cost = parts.get(2).within(ADD);
+            String salvage = parts.get(3).within(MULTIPLY);
+            return new Printed(
+                    "IF(ABS(" + rate + ")<0.0000001,(" + cost + "-" + salvage + ")/"
+                            + parts.get(1).within(POWER) + ",-PMT(" + rate + "," + life + "," + cost + ",-"
+                            + parts.get(3).within(ATOM) + "))",
+                    ATOM);
+        };
+    }
+
     /** Whether a list of keys apart by spaces has one. */
     static Spelling hasKey() {
         return parts -> new Printed(

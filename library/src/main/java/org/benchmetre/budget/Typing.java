@@ -54,6 +54,23 @@ interface Typing {
         return new Result(Unit.ONE, Kind.NUMBER);
     }
 
+    static Result recovery(Function function, List<Formula> arguments) {
+        numbers(function, arguments);
+        Unit money = commonUnit(function, arguments.subList(2, 4));
+        Unit wanted = Unit.parse(money.isNominal() ? "nominal/a" : "real/a");
+        Unit rate = arguments.get(0).unit();
+        if (!rate.equals(wanted)) {
+            throw new FormulaException("A rate on " + money + " is in " + wanted + ", but found " + rate + " ("
+                    + Words.of(arguments.get(0)) + ").");
+        }
+        Unit year = Unit.parse("a");
+        if (!arguments.get(1).unit().equals(year)) {
+            throw new FormulaException(
+                    "A life is in a, but found " + arguments.get(1).unit() + ".");
+        }
+        return new Result(money.over(year), Kind.NUMBER);
+    }
+
     static Result branch(Function function, List<Formula> arguments) {
         want(function, arguments.get(0), Kind.TRUTH);
         List<Formula> branches = arguments.subList(1, 3);

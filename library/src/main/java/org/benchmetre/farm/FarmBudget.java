@@ -6,6 +6,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Settings;
@@ -15,6 +16,10 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.ownership.Margin;
+import org.benchmetre.farm.ownership.OwnershipRates;
+import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
@@ -42,6 +47,9 @@ public final class FarmBudget {
         BudgetBuilder b = new BudgetBuilder(settings.title(), settings.currency());
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
+        ScheduleBuilder yearly =
+                b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own, before labour and energy");
+        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left, before labour and energy");
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
         House house = new House(b, entries);
         Planting planting = new Planting(b, entries, house);
@@ -60,11 +68,14 @@ public final class FarmBudget {
         Drivers drivers = new Drivers(b, house, planting, trough, substrate, ways);
         Materials materials = new Materials(b, folder.table(Materials.FILE), faults, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
-        new FirstCost(
-                b,
-                summary,
-                new FirstCost.Parts(materials, takeOff, ways, stock, house, planting),
-                new FirstCost.Choices(wayChoice, stockChoice, wage));
+        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
+        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
+        CostGroups groups = new CostGroups(materials);
+        FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
+        Harvest harvest = new Harvest(b, entries, planting);
+        OwnershipRates rates = new OwnershipRates(choices, entries);
+        YearlyCost yearlyCost = new YearlyCost(b, yearly, rates, parts, chosen, groups, first.plants, harvest);
+        new Margin(margin, harvest, yearlyCost, house, planting);
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()

@@ -7,11 +7,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Function;
+import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.Sample;
@@ -55,8 +59,19 @@ class PublishedChecksTest {
             case "plants_per_metre" -> figures(inputs).number("plants_per_metre");
             case "loose_volume_ratio" ->
                 figures(inputs).number("loose_volume") / figures(inputs).number("substrate_volume");
+            case "capital_recovery" -> recovery(inputs);
             default -> throw new IllegalArgumentException("No check is written for " + check.get("function") + ".");
         };
+    }
+
+    private static double recovery(String inputs) {
+        Map<String, Double> by = new HashMap<>();
+        for (String input : inputs.split("; ")) {
+            String[] sides = input.split("=");
+            by.put(sides[0], Double.parseDouble(sides[1].split(" ")[0]));
+        }
+        double[] arguments = {by.get("rate"), by.get("life"), by.get("cost"), by.get("salvage")};
+        return Function.RECOVERY.body().of(arguments, new Texts());
     }
 
     private static double amount(String quantity) {

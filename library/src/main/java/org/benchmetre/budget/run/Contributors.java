@@ -83,7 +83,8 @@ final class Contributors implements Walk<Void> {
     }
 
     private boolean adds(Fold fold, Position at, Optional<String> tag) {
-        boolean matches = tag.isEmpty() || figures.text(fold.tags(), fold.tags().cellAt(at)).equalsIgnoreCase(tag.get());
+        boolean matches = tag.isEmpty()
+                || figures.text(fold.tags(), fold.tags().cellAt(at)).equalsIgnoreCase(tag.get());
         return matches
                 && fold.lines().stream()
                         .filter(line -> line.kind() == Kind.NUMBER)

@@ -84,7 +84,9 @@ public final class Explanation {
         Contributors read = Contributors.of(figures, line, own, ref.cell());
         read.cells().forEach(cell -> explain(cell, depth));
         if (read.zeros() > 0) {
-            print("(" + read.zeros() + " more " + (read.zeros() == 1 ? "row adds nothing)" : "rows add nothing)"), depth);
+            print(
+                    "(" + read.zeros() + " more " + (read.zeros() == 1 ? "row adds nothing)" : "rows add nothing)"),
+                    depth);
         }
     }
 
@@ -94,7 +96,8 @@ public final class Explanation {
                 ? ", given as " + Numbers.plain(given.typed()) + unit(given.typedIn())
                 : "";
         String source = given.source().isEmpty() ? "" : "; source: " + given.source();
-        String place = given.place().isEmpty() ? ", default" : ", " + given.place();
+        boolean isDefault = given.place().isEmpty() && ref.line().axes().isEmpty();
+        String place = given.place().isEmpty() ? (isDefault ? ", default" : "") : ", " + given.place();
         print((given.filled() ? "entry" : "blank entry") + place + typed + source, depth);
     }
 
@@ -115,7 +118,10 @@ public final class Explanation {
     }
 
     private static String rounded(double number) {
-        return new BigDecimal(Numbers.plain(number)).round(SHOWN).stripTrailingZeros().toPlainString();
+        return new BigDecimal(Numbers.plain(number))
+                .round(SHOWN)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private String unit(Unit unit) {

@@ -1,5 +1,6 @@
 package org.benchmetre.budget.run;
 
+import org.benchmetre.budget.Interest;
 import org.benchmetre.budget.Rounding;
 import org.benchmetre.budget.Texts;
 
@@ -23,6 +24,7 @@ final class Kernels {
             case LN -> log(out, from[0], n);
             case WHOLE_UP -> wholeUp(out, from[0], n);
             case WHOLE_DOWN -> wholeDown(out, from[0], n);
+            case RECOVERY -> recovery(out, from[0], from[1], from[2], from[3], n);
             case POSITIVE -> positive(out, from[0], n);
             case EXCEEDS -> exceeds(out, from[0], from[1], n);
             case SAME_TEXT -> sameText(out, from[0], from[1], n, texts);
@@ -118,6 +120,12 @@ final class Kernels {
     private static void wholeDown(double[] out, double[] a, int n) {
         for (int i = 0; i < n; i++) {
             out[i] = Rounding.wholeDown(a[i]);
+        }
+    }
+
+    private static void recovery(double[] out, double[] rate, double[] life, double[] cost, double[] salvage, int n) {
+        for (int i = 0; i < n; i++) {
+            out[i] = Interest.recovery(rate[i], life[i], cost[i], salvage[i]);
         }
     }
 

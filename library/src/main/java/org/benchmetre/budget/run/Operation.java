@@ -15,6 +15,7 @@ enum Operation {
     LN(Function.LN),
     WHOLE_UP(Function.WHOLE_UP),
     WHOLE_DOWN(Function.WHOLE_DOWN),
+    RECOVERY(Function.RECOVERY),
     POSITIVE(Function.POSITIVE),
     EXCEEDS(Function.EXCEEDS),
     SAME_TEXT(Function.SAME_TEXT),

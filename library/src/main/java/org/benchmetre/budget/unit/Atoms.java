@@ -21,18 +21,7 @@ final class Atoms {
             KNOWN.put(base, Atom.base(base));
         }
         for (String opaque : new String[] {
-            "plant",
-            "outlet",
-            "pack",
-            "crop",
-            "bench",
-            "line",
-            "zone",
-            "item",
-            "driver",
-            "container",
-            "real_rate",
-            "nominal_rate"
+            "plant", "outlet", "pack", "crop", "bench", "line", "zone", "item", "driver", "container", "real", "nominal"
         }) {
             KNOWN.put(opaque, Atom.base(opaque));
         }

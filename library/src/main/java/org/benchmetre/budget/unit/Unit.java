@@ -169,6 +169,15 @@ public final class Unit implements Serializable {
     }
 
     /**
+     * Whether the unit has money of a later year in it.
+     *
+     * @return true for nominal money
+     */
+    public boolean isNominal() {
+        return dimension.containsKey("money_nominal");
+    }
+
+    /**
      * What a number in this unit is multiplied by to become one in the target.
      *
      * @param target a unit of the same dimension

@@ -37,6 +37,10 @@ public final class PlantStock {
     public final Line label;
     /** Cost of the first plants of each kind. */
     public final Line firstCost;
+    /** Life, in years or crops. */
+    public final Line life;
+    /** Unit of the life: {@code a} or {@code crop}. */
+    public final Line lifeUnit;
 
     /**
      * Declares entries and lines.
@@ -61,8 +65,8 @@ public final class PlantStock {
         Line freight = columns.numbers("freight", "stock_freight", "Freight, share of price", ONE, share, 0);
         Line losses = columns.numbers(
                 "losses", "stock_losses", "Lost before established", ONE, new Bounds(0, true, 0.95, false), 0);
-        columns.numbers("life", "stock_life", "Life", ONE, Columns.POSITIVE, 1);
-        columns.choice("life_unit", "stock_life_unit", "Life in", List.of("a", "crop"), "crop");
+        life = columns.numbers("life", "stock_life", "Life", ONE, Columns.POSITIVE, 1);
+        lifeUnit = columns.choice("life_unit", "stock_life_unit", "Life in", List.of("a", "crop"), "crop");
         columns.words("source", "stock_source", "Source", row -> "");
         columns.finish(table);
         Line bought = s.line(

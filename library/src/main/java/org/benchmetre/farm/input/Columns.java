@@ -76,6 +76,16 @@ public final class Columns {
     }
 
     /**
+     * The same table, with further columns laid out in another schedule.
+     *
+     * @param other where the next entries are added
+     * @return the columns
+     */
+    public Columns in(ScheduleBuilder other) {
+        return new Columns(axis, rows, other, faults);
+    }
+
+    /**
      * The axis of the table.
      *
      * @return its rows, spare rows last
@@ -163,14 +173,14 @@ public final class Columns {
      * @param column name in the file
      * @param id identifier
      * @param label heading
-     * @param allowed the keys of the other table
+     * @param allowed the keys of the other table; empty when that table is itself at fault, and nothing is checked then
      * @return the line
      */
     public Line keyList(String column, String id, String label, List<String> allowed) {
         return schedule.textEntry(id, label, axis).given(read(column, row -> {
             List<String> keys = row.keys(column, faults);
             keys.stream()
-                    .filter(key -> !allowed.contains(key))
+                    .filter(key -> !allowed.isEmpty() && !allowed.contains(key))
                     .forEach(key -> faults.add(
                             row.place(column), "\"" + key + "\"", "blank or keys among " + String.join(", ", allowed)));
             return Given.text(String.join(" ", keys));

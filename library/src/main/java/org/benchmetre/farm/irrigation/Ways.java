@@ -6,6 +6,7 @@ import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.OUTLET;
 
+import java.util.List;
 import java.util.function.Function;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Bounds;
@@ -39,6 +40,8 @@ public final class Ways {
     public final Line label;
     /** Outlets of the house, if watered this way. */
     public final Line outletCount;
+    /** The keys a part may name; empty when the file is itself at fault. */
+    public final List<String> keys;
     /** Metres of line of the house, if watered this way. */
     public final Line lineMetres;
 
@@ -58,6 +61,7 @@ public final class Ways {
                         + "and its parts carry its key.");
         Columns columns = Columns.of(table, "way", "way", "Way to water", s, faults);
         axis = columns.axis();
+        keys = table.isComplete() ? axis.keys().subList(0, axis.filled()) : List.of();
         Function<Row, String> byKey = row -> Columns.readable(row.text("way"));
         label = columns.words("label", "way_label", "Way to water", byKey);
         key = columns.keys("way_key", "Key");

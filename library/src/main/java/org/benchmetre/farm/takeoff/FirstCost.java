@@ -2,22 +2,17 @@ package org.benchmetre.farm.takeoff;
 
 import static org.benchmetre.budget.Formulas.countWhere;
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
-import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.HOUR;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.PlantStock;
@@ -33,12 +28,8 @@ import org.benchmetre.farm.layout.Planting;
  */
 public final class FirstCost {
 
-    private static final String OTHER = "Other parts";
-
-    /** One row for each group of cost. */
-    public final Axis axis;
-
-    private final List<String> labels = new ArrayList<>();
+    /** First cost of the plants of the chosen stock. */
+    public final Line plants;
 
     /** What first cost is made of. */
     public record Parts(
@@ -54,59 +45,43 @@ public final class FirstCost {
      * @param summary the schedule of results for a reader
      * @param p what first cost is made of
      * @param chosen choices and wage
+     * @param costs the groups of cost
      */
-    public FirstCost(BudgetBuilder b, ScheduleBuilder summary, Parts p, Choices chosen) {
-        labels.addAll(p.materials().groups());
-        labels.add(OTHER);
-        int partGroups = labels.size();
-        labels.add("Plants");
-        labels.add("Installation labour");
-        axis = Axis.rows("group", "Group", labels.stream().map(FirstCost::keyOf).toList(), 0);
-
+    public FirstCost(BudgetBuilder b, ScheduleBuilder summary, Parts p, Choices chosen, CostGroups costs) {
         ScheduleBuilder groups = b.schedule(Sheets.SUMMARY, "First cost by group, for the chosen way to water");
         ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "First cost per metre of bench, all ways to water");
         ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Parts, by group and hours");
         ScheduleBuilder byWay = b.schedule(Sheets.IRRIGATION, "First cost by group and way to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by way to water");
 
-        Line groupLabel = groups.textLine(
-                "group_label",
-                "Group",
-                new Rows(axis, labels.stream().map(l -> text(l)).toList()));
-        b.nameRows(axis, groupLabel);
+        Line groupLabel = groups.textLine("group_label", "Group", costs.labels());
+        b.nameRows(costs.axis, groupLabel);
         Materials m = p.materials();
-        parts.textLine("counted_part", "Part", m.label);
         Line counted = parts.textLine(
                 "material_group_counted",
                 "Group counted",
-                when(countWhere(groupLabel, m.group, axis).isPositive(), m.group, text(OTHER)));
+                when(countWhere(groupLabel, m.group, costs.axis).isPositive(), m.group, text(CostGroups.OTHER)));
+        costs.countBy(counted);
         Line hoursPerDriver = parts.line(
                 "material_hours_per_driver",
                 "Hours a driver",
                 HOUR.over(Unit.parse("driver")),
                 m.rate.times(m.installHours));
 
-        Axis wayAxis = p.ways().axis;
-        ways.textLine("way_cost_label", "Way to water", p.ways().label);
         Line hours = ways.line(
                 "way_install_hours",
                 "Hours to install",
                 HOUR,
                 sumProduct(p.takeOff().wayAmount, hoursPerDriver, m.axis));
         Line labour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
-        Line plants = lookedUp(summary, p.stock(), chosen.stock());
+        plants = firstPlants(b, p.stock(), chosen.stock());
 
-        List<Formula> rows = new ArrayList<>();
-        for (int i = 0; i < partGroups; i++) {
-            rows.add(sumWhere(p.takeOff().wayCost, counted, text(labels.get(i)), m.axis));
-        }
-        rows.add(p.ways().whereFilled(plants));
-        rows.add(labour);
-        Line groupByWay = byWay.line("group_way_first_cost", "First cost, by group", MONEY, new Rows(axis, rows));
+        Formula byPart = costs.rows(p.takeOff().wayCost, p.ways().whereFilled(plants), labour, none(MONEY));
+        Line groupByWay = byWay.line("group_way_first_cost", "First cost, by group", MONEY, byPart);
 
         Unit perMetreUnit = Unit.parse("money/m");
         Line benchMetres = p.house().benchMetres;
-        Line wayTotal = ways.line("way_first_cost", "First cost", MONEY, sum(groupByWay, axis));
+        Line wayTotal = ways.line("way_first_cost", "First cost", MONEY, sum(groupByWay, costs.axis));
         ways.line("way_first_cost_per_metre", "First cost per metre", perMetreUnit, wayTotal.over(benchMetres));
         perMetre.line(
                 "group_way_first_cost_per_metre",
@@ -116,45 +91,31 @@ public final class FirstCost {
         Line group =
                 groups.line("group_first_cost", "First cost", MONEY, lookup(groupByWay, p.ways().key, chosen.way()));
         groups.line("group_first_cost_per_metre", "First cost per metre", perMetreUnit, group.over(benchMetres));
-        results(summary, p, sum(group, axis));
+        results(summary, p, sum(group, costs.axis));
     }
 
-    private static Line lookedUp(ScheduleBuilder summary, PlantStock stock, Line choice) {
-        return summary.line("plants_first_cost", "First plants", MONEY, lookup(stock.firstCost, stock.key, choice));
+    private static Line firstPlants(BudgetBuilder b, PlantStock stock, Line choice) {
+        return b.schedule(Sheets.CROP, "First plants, of the chosen stock")
+                .line("plants_first_cost", "First plants", MONEY, lookup(stock.firstCost, stock.key, choice));
     }
 
     private static void results(ScheduleBuilder s, Parts p, Formula all) {
+        Unit perMetre = Unit.parse("money/m");
+        Unit perFoot = Unit.parse("money/ft");
+        Unit perPlant = Unit.parse("money/plant");
+        Unit perArea = Unit.parse("money/m2");
+        Unit perSquareFoot = Unit.parse("money/ft2");
         Line total = s.line("first_cost_total", "First cost, in total", MONEY, all);
         Line metre = s.line(
-                "first_cost_per_metre",
-                "First cost per metre of bench",
-                Unit.parse("money/m"),
-                total.over(p.house().benchMetres));
-        s.line(
-                "first_cost_per_foot",
-                "First cost per foot of bench",
-                Unit.parse("money/ft"),
-                metre.in(Unit.parse("money/ft")));
-        s.line(
-                "first_cost_per_plant",
-                "First cost per plant",
-                Unit.parse("money/plant"),
-                total.over(p.planting().plantCount));
-        Line area = s.line(
-                "first_cost_per_area",
-                "First cost per m² of floor",
-                Unit.parse("money/m2"),
-                total.over(p.house().houseArea));
+                "first_cost_per_metre", "First cost per metre of bench", perMetre, total.over(p.house().benchMetres));
+        s.line("first_cost_per_foot", "First cost per foot of bench", perFoot, metre.in(perFoot));
+        s.line("first_cost_per_plant", "First cost per plant", perPlant, total.over(p.planting().plantCount));
+        Line area =
+                s.line("first_cost_per_area", "First cost per m² of floor", perArea, total.over(p.house().houseArea));
         s.line(
                 "first_cost_per_square_foot",
                 "First cost per square foot of floor",
-                Unit.parse("money/ft2"),
-                area.in(Unit.parse("money/ft2")));
-    }
-
-    private static String keyOf(String label) {
-        String key =
-                label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_+|_+$", "");
-        return key.isEmpty() ? "group_" + Integer.toHexString(label.hashCode()) : key;
+                perSquareFoot,
+                area.in(perSquareFoot));
     }
 }

@@ -49,8 +49,18 @@ public final class Materials {
     public final Line freight;
     /** Sales tax, share of price. */
     public final Line salesTax;
+    /** Life, in years or crops. */
+    public final Line life;
+    /** Unit of the life: {@code a} or {@code crop}. */
+    public final Line lifeUnit;
+    /** Salvage of a pack; negative when disposal costs. */
+    public final Line salvage;
+    /** Repairs a year, share of cost. */
+    public final Line repairs;
     /** Hours to install a unit. */
     public final Line installHours;
+    /** Hours to take out a unit. */
+    public final Line removeHours;
     /** Keys of the ways the part belongs to; blank for all. */
     public final Line option;
 
@@ -76,6 +86,7 @@ public final class Materials {
         b.nameRows(axis, label);
         group = c.labels("group", "material_group", "Group", "Other parts");
         driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);
+        option = c.keyList("option", "material_option", "Way to water", ways.keys);
         Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
         rate = c.numbers("rate", "material_rate", "Rate", itemPerDriver, Columns.NOT_NEGATIVE, Double.NaN);
         waste = c.numbers("waste", "material_waste", "Waste", ONE, SHARE, 0);
@@ -84,22 +95,23 @@ public final class Materials {
         Unit perPack = Unit.parse("money/pack");
         price = c.numbers("price", "material_price", "Price of a pack", perPack, Columns.NOT_NEGATIVE, Double.NaN);
         c.years("price_year", "material_price_year", "Price year", row -> !row.isBlank("price"));
-        c.numbers("price_low", "material_price_low", "Price, low", perPack, Columns.NOT_NEGATIVE, 0);
-        c.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
         freight = c.numbers("freight", "material_freight", "Freight, share", ONE, SHARE, 0);
         salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
-        c.numbers("life", "material_life", "Life", ONE, Columns.POSITIVE, 10);
-        c.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
-        c.numbers("life_low", "material_life_low", "Life, low", ONE, Columns.NOT_NEGATIVE, 0);
-        c.numbers("life_high", "material_life_high", "Life, high", ONE, Columns.NOT_NEGATIVE, 0);
-        c.numbers("salvage", "material_salvage", "Salvage of a pack", perPack, Bounds.ANY, 0);
-        Unit hours = Unit.parse("h").over(ITEM);
-        installHours = c.numbers(
-                "install_hours", "material_install_hours", "Hours to install", hours, Columns.NOT_NEGATIVE, 0);
-        c.numbers("remove_hours", "material_remove_hours", "Hours to remove", hours, Columns.NOT_NEGATIVE, 0);
-        List<String> wayKeys = ways.axis.keys().subList(0, ways.axis.filled());
-        option = c.keyList("option", "material_option", "Way to water", wayKeys);
         c.words("source", "material_source", "Source", row -> "");
+        Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
+        life = l.numbers("life", "material_life", "Life", ONE, Columns.POSITIVE, 10);
+        lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
+        l.numbers("life_low", "material_life_low", "Life, low", ONE, Columns.NOT_NEGATIVE, 0);
+        l.numbers("life_high", "material_life_high", "Life, high", ONE, Columns.NOT_NEGATIVE, 0);
+        salvage = l.numbers("salvage", "material_salvage", "Salvage of a pack", perPack, Bounds.ANY, 0);
+        repairs = l.numbers("repairs", "material_repairs", "Repairs, share of cost", Unit.parse("1/a"), SHARE, 0);
+        Unit hours = Unit.parse("h").over(ITEM);
+        installHours = l.numbers(
+                "install_hours", "material_install_hours", "Hours to install", hours, Columns.NOT_NEGATIVE, 0);
+        removeHours =
+                l.numbers("remove_hours", "material_remove_hours", "Hours to remove", hours, Columns.NOT_NEGATIVE, 0);
+        l.numbers("price_low", "material_price_low", "Price, low", perPack, Columns.NOT_NEGATIVE, 0);
+        l.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
         c.rows().forEach(row -> checkRow(row, faults));
         c.finish(table);
         groups = c.rows().stream()

@@ -33,6 +33,12 @@ public final class TakeOff {
     public final Line wayAmount;
     /** Cost of the exact quantity of each part, by way to water. */
     public final Line wayCost;
+    /** Units in a pack, one where blank. */
+    public final Line packSize;
+    /** Delivered price of a unit. */
+    public final Line unitCost;
+    /** Units for each unit of the driver, with waste. */
+    public final Line perDriver;
 
     /**
      * Declares the lines.
@@ -51,8 +57,7 @@ public final class TakeOff {
         ScheduleBuilder totals = b.schedule(Sheets.MATERIALS, "Purchase list, totals");
         ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts by way to water");
 
-        purchase.textLine("purchase_part", "Part", m.label);
-        Line packSize = purchase.line(
+        packSize = purchase.line(
                 "material_pack_size",
                 "Pack size",
                 perPack,
@@ -63,8 +68,8 @@ public final class TakeOff {
                 "Price delivered",
                 Unit.parse("money/pack"),
                 m.price.times(one().plus(m.freight).plus(m.salesTax)));
-        Line unitCost = purchase.line("material_unit_cost", "Price of a unit", moneyPerItem, delivered.over(packSize));
-        Line perDriver = purchase.line(
+        unitCost = purchase.line("material_unit_cost", "Price of a unit", moneyPerItem, delivered.over(packSize));
+        perDriver = purchase.line(
                 "material_per_driver", "Units a driver, with waste", itemPerDriver, m.rate.times(one().plus(m.waste)));
 
         Formula belongs = or(not(m.option.isFilled()), m.option.hasKey(ways.key));

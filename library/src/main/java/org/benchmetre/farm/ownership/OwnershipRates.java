@@ -1,0 +1,97 @@
+package org.benchmetre.farm.ownership;
+
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.recovery;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import java.util.List;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+
+/**
+ * Rates and rules of ownership. Capital recovery at a real rate is the default; straight line plus average interest,
+ * {@code (cost - salvage)/life + (cost + salvage)/2 * rate}, is the alternative. Both: American Agricultural Economics Association,
+ * Commodity Costs and Returns Estimation Handbook, 2000. Insurance and property tax are shares of average value.
+ */
+public final class OwnershipRates {
+
+    private static final String RECOVERY = "capital_recovery";
+    private static final String STRAIGHT = "straight_line";
+    private static final Unit YEAR = Unit.parse("a");
+    private static final Unit REAL = Unit.parse("real/a");
+    private static final Unit PER_YEAR = Unit.parse("1/a");
+
+    private final Line rate;
+    private final Line method;
+    private final Line insurance;
+    private final Line tax;
+
+    /**
+     * Declares the entries.
+     *
+     * @param s where they are added
+     * @param entries gives entries their values
+     */
+    public OwnershipRates(ScheduleBuilder s, FarmEntries entries) {
+        method = entries.add(s.textEntry("recovery_method", "Ownership by capital_recovery or straight_line")
+                .oneOf(RECOVERY, COMMON, List.of(RECOVERY, STRAIGHT)));
+        rate = entries.add(s.entry("recovery_rate", "Real rate of interest", REAL)
+                .from(0, 1)
+                .typical(0.02, 0.05, 0.1, COMMON));
+        insurance = share(s, entries, "insurance_rate", "Insurance, share of average value", 0.005, 0.0075, 0.01);
+        tax = share(s, entries, "property_tax_rate", "Property tax, share of average value", 0.005, 0.01, 0.015);
+    }
+
+    private static Line share(
+            ScheduleBuilder s, FarmEntries entries, String id, String label, double low, double typical, double high) {
+        return entries.add(s.entry(id, label, PER_YEAR).from(0, 1).typical(low, typical, high, COMMON));
+    }
+
+    /**
+     * Yearly amount that pays for a thing over its life.
+     *
+     * @param life in years, above zero
+     * @param cost money
+     * @param salvage money of the same unit
+     * @return money a year, by the rule chosen
+     */
+    public Formula yearly(Formula life, Formula cost, Formula salvage) {
+        Formula straight =
+                cost.minus(salvage).over(life).plus(average(cost, salvage).times(rate.counting(PER_YEAR)));
+        return when(method.is(STRAIGHT), straight, recovery(rate, life, cost, salvage));
+    }
+
+    /**
+     * Insurance and property tax.
+     *
+     * @param cost money
+     * @param salvage money of the same unit
+     * @return money a year
+     */
+    public Formula charges(Formula cost, Formula salvage) {
+        return average(cost, salvage).times(insurance.plus(tax));
+    }
+
+    private static Formula average(Formula cost, Formula salvage) {
+        return cost.plus(salvage).over(number(2, ONE));
+    }
+
+    /**
+     * A life in years or in crops, as years.
+     *
+     * @param life the number entered; blank counts as one
+     * @param unit the text {@code a} or {@code crop}
+     * @param cropsPerYear crops in a year
+     * @return years, fractions kept
+     */
+    public static Formula years(Line life, Line unit, Line cropsPerYear) {
+        Formula inCrops = life.counting(Unit.parse("crop")).over(cropsPerYear);
+        Formula filled = when(unit.is("crop"), inCrops, life.counting(YEAR));
+        return when(life.isPositive(), filled, number(1, YEAR));
+    }
+}

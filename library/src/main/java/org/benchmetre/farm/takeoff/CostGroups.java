@@ -1,0 +1,76 @@
+package org.benchmetre.farm.takeoff;
+
+import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+
+/**
+ * The groups of cost: those of the parts in order of first use, then parts of any other group, plants, installation labour and
+ * ownership charges. First cost and yearly cost have the same groups, and each sums to its total.
+ */
+public final class CostGroups {
+
+    /** Label of the parts whose group is not listed. */
+    static final String OTHER = "Other parts";
+
+    /** One row for each group. */
+    public final Axis axis;
+
+    private final List<String> labels = new ArrayList<>();
+    private final Axis parts;
+    private final int partGroups;
+    private Line counted;
+
+    /**
+     * Finds the groups.
+     *
+     * @param materials the parts
+     */
+    public CostGroups(Materials materials) {
+        parts = materials.axis;
+        labels.addAll(materials.groups());
+        labels.add(OTHER);
+        partGroups = labels.size();
+        labels.addAll(List.of("Plants", "Installation labour", "Ownership charges"));
+        axis = Axis.rows(
+                "group", "Group", labels.stream().map(CostGroups::keyOf).toList(), 0);
+    }
+
+    Formula labels() {
+        return new Rows(axis, labels.stream().map(label -> text(label)).toList());
+    }
+
+    /** Says which text line holds the group each part counts under. */
+    void countBy(Line line) {
+        counted = line;
+    }
+
+    /**
+     * An amount for each group.
+     *
+     * @param byPart amounts of parts, gathered by their group
+     * @param plants amount of the plants
+     * @param labour amount of installation labour
+     * @param charges amount of insurance and property tax
+     * @return one formula a group
+     */
+    public Formula rows(Line byPart, Formula plants, Formula labour, Formula charges) {
+        List<Formula> rows = new ArrayList<>();
+        labels.subList(0, partGroups).forEach(label -> rows.add(sumWhere(byPart, counted, text(label), parts)));
+        rows.addAll(List.of(plants, labour, charges));
+        return new Rows(axis, rows);
+    }
+
+    private static String keyOf(String label) {
+        String key =
+                label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_+|_+$", "");
+        return key.isEmpty() ? "group_" + Integer.toHexString(label.hashCode()) : key;
+    }
+}

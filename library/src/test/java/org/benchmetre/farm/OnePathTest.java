@@ -1,0 +1,75 @@
+package org.benchmetre.farm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Dependencies;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Walks the graph down from each total: every amount reaches it along exactly one path. */
+class OnePathTest {
+
+    private static final Budget SAMPLE = Sample.troughHouse();
+
+    @ParameterizedTest
+    @CsvSource({
+        "first_cost_total, material_way_cost", "first_cost_total, way_install_cost",
+        "yearly_cost_total, material_way_yearly_cost", "yearly_cost_total, way_labour_yearly",
+        "yearly_cost_total, way_charges_yearly"
+    })
+    void eachAmountOfEachWayReachesTheTotalOnce(String total, String owner) {
+        Map<CellRef, Integer> paths = new Paths(Figures.of(SAMPLE)).from(SAMPLE.line(total));
+        Line line = SAMPLE.line(owner);
+        for (int cell = 0; cell < line.size(); cell++) {
+            assertThat(paths.get(new CellRef(line, cell)))
+                    .as(line.address(cell))
+                    .isEqualTo(1);
+        }
+    }
+
+    /** What every way to water shares is reached once for each way, of which one is counted. */
+    @ParameterizedTest
+    @CsvSource({"first_cost_total, plants_first_cost", "yearly_cost_total, plants_yearly_cost"})
+    void plantsReachTheTotalOnceForEachWay(String total, String owner) {
+        Map<CellRef, Integer> paths = new Paths(Figures.of(SAMPLE)).from(SAMPLE.line(total));
+        assertThat(paths.get(new CellRef(SAMPLE.line(owner), 0)))
+                .isEqualTo(SAMPLE.line("way_key").size());
+    }
+
+    /** Counts paths over cells of the total's unit. A filtered sum is followed only where the tag matches. */
+    private record Paths(Figures figures) {
+
+        Map<CellRef, Integer> from(Line total) {
+            Map<CellRef, Integer> paths = new HashMap<>();
+            descend(new CellRef(total, 0), paths);
+            return paths;
+        }
+
+        private void descend(CellRef cell, Map<CellRef, Integer> paths) {
+            paths.merge(cell, 1, Integer::sum);
+            Line line = cell.line();
+            figures.budget()
+                    .formula(line)
+                    .ifPresent(formula -> Dependencies.of(line, formula, cell.cell()).stream()
+                            .filter(read -> read.line().unit().equals(line.unit()) && belongs(cell, read))
+                            .forEach(read -> descend(read, paths)));
+        }
+
+        private boolean belongs(CellRef group, CellRef read) {
+            if (!group.line().id().startsWith("group_way_") || !read.line().id().startsWith("material_way_")) {
+                return true;
+            }
+            Line label = figures.budget().line("group_label");
+            Line counted = figures.budget().line("material_group_counted");
+            int row = group.line().positionOf(group.cell()).on(label.axes().get(0));
+            int part = read.line().positionOf(read.cell()).on(counted.axes().get(0));
+            return figures.text(label, row).equals(figures.text(counted, part));
+        }
+    }
+}

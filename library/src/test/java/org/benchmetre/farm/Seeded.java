@@ -1,0 +1,45 @@
+package org.benchmetre.farm;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+
+/** Seeded random scenarios around a sample. */
+final class Seeded {
+
+    private Seeded() {}
+
+    /** The sample with every bounded single entry and every price moved at random inside its plausible range. */
+    static Figures figures(Budget sample, long seed) {
+        Random random = new Random(seed);
+        Map<Line, Map<Integer, Given>> changes = new HashMap<>();
+        for (Line line : sample.lines()) {
+            sample.entry(line).ifPresent(entry -> {
+                double low = entry.plausible().low();
+                double high = entry.plausible().high();
+                if (line.axes().isEmpty() && high > low && !entry.bounds().whole()) {
+                    double value = low + random.nextDouble() * (high - low);
+                    changes.put(line, Map.of(0, Given.number(value, line.unit())));
+                }
+            });
+        }
+        Line count = sample.line("bench_count");
+        changes.put(count, Map.of(0, Given.number(1 + random.nextInt(80), count.unit())));
+        Line choice = sample.line("irrigation_choice");
+        changes.put(
+                choice,
+                Map.of(0, Given.text(List.of("emitter", "tape", "dripline").get(random.nextInt(3)))));
+        Line price = sample.line("material_price");
+        Map<Integer, Given> prices = new HashMap<>();
+        IntStream.range(0, price.axes().get(0).filled())
+                .forEach(i -> prices.put(i, Given.number(random.nextDouble() * 400, price.unit())));
+        changes.put(price, prices);
+        return Figures.of(sample.with(changes));
+    }
+}
