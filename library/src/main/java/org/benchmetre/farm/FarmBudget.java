@@ -12,6 +12,7 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
@@ -52,8 +53,9 @@ public final class FarmBudget {
         ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left, before labour and energy");
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
         House house = new House(b, entries);
-        Planting planting = new Planting(b, entries, house);
-        Trough trough = new Trough(b, entries, house, planting);
+        Containers containers = new Containers(b, entries, house);
+        Planting planting = new Planting(b, entries, house, containers);
+        Trough trough = new Trough(b, entries, house, containers, planting);
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, folder.table(Ways.FILE), faults, house, planting);
         PlantStock stock = new PlantStock(b, folder.table(PlantStock.FILE), faults, planting);
@@ -65,7 +67,7 @@ public final class FarmBudget {
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
-        Drivers drivers = new Drivers(b, house, planting, trough, substrate, ways);
+        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways);
         Materials materials = new Materials(b, folder.table(Materials.FILE), faults, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);

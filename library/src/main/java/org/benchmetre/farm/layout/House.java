@@ -1,5 +1,8 @@
 package org.benchmetre.farm.layout;
 
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.farm.input.TradeUnits.BENCH;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
@@ -24,6 +27,8 @@ public final class House {
     public final Line benchCount;
     /** Length of one bench. */
     public final Line benchLength;
+    /** Length of one bench between its margins. */
+    public final Line benchRoom;
     /** All benches end to end. */
     public final Line benchMetres;
     /** Floor of the house. */
@@ -44,6 +49,9 @@ public final class House {
         benchLength = entries.add(s.entry("bench_length", "Length of one bench", METRE)
                 .above(0, 500)
                 .typical(5, 20, 60, INVENTED));
+        Line margin = entries.add(s.entry("end_margin", "Free length at each end of a bench", METRE)
+                .from(0, 5)
+                .typical(0, 0.1, 0.5, COMMON));
         Line benchWidth = entries.add(
                 s.entry("bench_width", "Width of one bench", METRE).above(0, 10).typical(0.15, 0.3, 0.6, COMMON));
         Line houseLength = entries.add(s.entry("house_length", "Length of the house", METRE)
@@ -56,6 +64,11 @@ public final class House {
                 .from(1, 1000)
                 .whole()
                 .typical(1, 2, 12, COMMON));
+        benchRoom = s.line(
+                "bench_room",
+                "Length of a bench between its margins",
+                METRE,
+                greater(benchLength.minus(number(2, ONE).times(margin)), none(METRE)));
         benchMetres = s.line(
                 "bench_metres", "Bench metres", METRE, benchCount.counting(ONE).times(benchLength));
         houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, houseLength.times(houseWidth));

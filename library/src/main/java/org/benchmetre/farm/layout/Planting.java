@@ -1,7 +1,5 @@
 package org.benchmetre.farm.layout;
 
-import static org.benchmetre.budget.Formulas.greater;
-import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
@@ -42,25 +40,20 @@ public final class Planting {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param house benches
+     * @param containers what stands in place of a trough
      */
-    public Planting(BudgetBuilder b, FarmEntries entries, House house) {
+    public Planting(BudgetBuilder b, FarmEntries entries, House house, Containers containers) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Planting");
         Line pattern = entries.add(s.textEntry("planting_pattern", "Pattern: staggered or two_row")
                 .oneOf(STAGGERED, COMMON, List.of(STAGGERED, TWO_ROW)));
         Line spacing = entries.add(s.entry("plant_spacing", "Spacing between neighbours along the trough", METRE)
                 .from(0.02, 2)
                 .typical(0.1, 0.15, 0.35, COMMON));
-        Line margin = entries.add(s.entry("end_margin", "Free length at each end of a bench", METRE)
-                .from(0, 5)
-                .typical(0, 0.1, 0.5, COMMON));
         Line rows = s.line(
                 "rows_per_bench", "Rows of plants on a bench", ONE, when(pattern.is(TWO_ROW), number(2, ONE), one()));
-        Formula room = greater(house.benchLength.minus(number(2, ONE).times(margin)), none(METRE));
-        plantsPerBench = s.line(
-                "plants_per_bench",
-                "Plants on a bench",
-                PLANT,
-                rows.times(room.over(spacing).wholeDown().plus(one())).counting(PLANT));
+        Formula inTrough = rows.times(house.benchRoom.over(spacing).wholeDown().plus(one()))
+                .counting(PLANT);
+        plantsPerBench = s.line("plants_per_bench", "Plants on a bench", PLANT, containers.plantsOr(inTrough));
         plantsPerMetre = s.line(
                 "plants_per_metre",
                 "Plants per metre of bench",

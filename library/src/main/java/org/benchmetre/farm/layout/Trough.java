@@ -40,9 +40,10 @@ public final class Trough {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param house benches
+     * @param containers what stands in place of a trough
      * @param planting plants
      */
-    public Trough(BudgetBuilder b, FarmEntries entries, House house, Planting planting) {
+    public Trough(BudgetBuilder b, FarmEntries entries, House house, Containers containers, Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Trough section and mulch");
         Line top = width(entries, s, "trough_top_width", "Top width inside", 120, 200, 300);
         Line bottom = width(entries, s, "trough_bottom_width", "Bottom width inside", 80, 150, 300);
@@ -62,8 +63,12 @@ public final class Trough {
                 height.times(bottom.plus(slope.times(gap.plus(number(0.5, ONE).times(height)))))
                         .in(Unit.parse("cm2")),
                 "trapezoid: width at half the height of the root zone, times that height");
+        Unit perMetre = Unit.parse("L/m");
         litresPerMetre = s.line(
-                "litres_per_metre", "Substrate per metre of bench", Unit.parse("L/m"), section.in(Unit.parse("L/m")));
+                "litres_per_metre",
+                "Substrate per metre of bench",
+                perMetre,
+                containers.litresOr(section.in(perMetre), house));
         s.line(
                 "litres_per_plant",
                 "Substrate per plant",

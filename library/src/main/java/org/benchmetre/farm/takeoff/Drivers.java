@@ -17,6 +17,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
@@ -44,15 +45,24 @@ public final class Drivers {
      *
      * @param b where schedules are added
      * @param house benches
+     * @param containers what stands in place of a trough
      * @param planting plants
      * @param trough root zone and mulch
      * @param substrate parts of the blend
      * @param ways outlets and metres of line
      */
-    public Drivers(BudgetBuilder b, House house, Planting planting, Trough trough, Substrate substrate, Ways ways) {
+    public Drivers(
+            BudgetBuilder b,
+            House house,
+            Containers containers,
+            Planting planting,
+            Trough trough,
+            Substrate substrate,
+            Ways ways) {
         all.put("one", new Driver("The house", "1", one()));
         put("bench_metres", house.benchMetres);
         put("bench_count", house.benchCount);
+        put("container_count", containers.count);
         put("plant_count", planting.plantCount);
         put("house_area", house.houseArea);
         put("substrate_volume", trough.substrateVolume);
