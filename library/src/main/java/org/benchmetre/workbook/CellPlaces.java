@@ -1,0 +1,27 @@
+package org.benchmetre.workbook;
+
+import org.benchmetre.budget.Addresses;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Position;
+
+/** Answers the formula printer from the plan: single values by name, all else by absolute reference. */
+record CellPlaces(Plan plan) implements Addresses {
+
+    @Override
+    public String cell(Line line, int cell) {
+        return line.axes().isEmpty() ? line.id() : plan.spot(line, cell).reference();
+    }
+
+    @Override
+    public String range(Line line, Axis axis, Position position) {
+        Place place = plan.place(line);
+        Spot first = place.spot(position.with(axis, 0));
+        return first.to(place.spot(position.with(axis, axis.size() - 1)));
+    }
+
+    @Override
+    public boolean isDown(Line line, Axis axis) {
+        return plan.place(line).down() == axis;
+    }
+}

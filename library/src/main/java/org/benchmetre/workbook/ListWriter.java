@@ -1,0 +1,99 @@
+package org.benchmetre.workbook;
+
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchmetre.budget.Entry;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Line;
+
+/** Writes a schedule of single values, one a row: what to type, the value in the line's unit, the usual range and the source. */
+final class ListWriter {
+
+    private final Plan plan;
+    private final SheetPlan sheet;
+    private final ValueCells cells;
+    private final Pen pen;
+
+    ListWriter(Plan plan, SheetPlan sheet, ValueCells cells, Pen pen) {
+        this.plan = plan;
+        this.sheet = sheet;
+        this.cells = cells;
+        this.pen = pen;
+    }
+
+    void write(Box box) {
+        boolean withEntries = sheet.firstSourceColumn(box.schedule()) == Columns.LIST_SOURCE;
+        head(box.table(), withEntries);
+        source(box, box.table(), withEntries ? "Source and notes" : "Notes", Look.Role.HEAD);
+        int row = box.table() + 1;
+        for (Line line : box.schedule().lines()) {
+            Entry entry = plan.budget().entry(line).orElse(null);
+            source(box, row, remarks(line, entry), Look.Role.WORDS);
+            pen.words(row, 0, line.label(), Look.Role.WORDS);
+            cells.write(pen, line);
+            pen.words(row, Columns.LIST_UNIT, cells.unit(line), Look.Role.WORDS);
+            if (withEntries) {
+                rules(row, line, entry);
+            }
+            row++;
+        }
+    }
+
+    private void head(int row, boolean withEntries) {
+        pen.words(row, 0, "Figure", Look.Role.HEAD);
+        pen.words(row, Columns.LIST_VALUE, "Value", Look.Role.HEAD_NUMBER);
+        pen.words(row, Columns.LIST_UNIT, "Unit", Look.Role.HEAD);
+        if (withEntries) {
+            pen.words(row, Columns.LIST_ENTRY, "As entered", Look.Role.HEAD_NUMBER);
+            pen.words(row, Columns.LIST_ENTRY_UNIT, "Entered in", Look.Role.HEAD);
+            pen.words(row, Columns.LIST_LOW, "Usual low", Look.Role.HEAD_NUMBER);
+            pen.words(row, Columns.LIST_HIGH, "Usual high", Look.Role.HEAD_NUMBER);
+        }
+    }
+
+    private void source(Box box, int row, String words, Look.Role role) {
+        int first = sheet.firstSourceColumn(box.schedule());
+        pen.across(row, first, sheet.lastSourceColumn(box.schedule()), words, role);
+    }
+
+    /** The unit an entry was given in and its usual range. */
+    private void rules(int row, Line line, Entry entry) {
+        if (!plan.isConverted(line)) {
+            pen.words(row, Columns.LIST_ENTRY, "", Look.Role.WORDS);
+        }
+        pen.words(row, Columns.LIST_ENTRY_UNIT, typedUnit(line), Look.Role.WORDS);
+        bound(
+                row,
+                Columns.LIST_LOW,
+                entry == null ? Double.NaN : entry.plausible().low());
+        bound(
+                row,
+                Columns.LIST_HIGH,
+                entry == null ? Double.NaN : entry.plausible().high());
+    }
+
+    private String typedUnit(Line line) {
+        return plan.isConverted(line)
+                ? cells.unit(line, plan.budget().given(line).get(0).typedIn())
+                : "";
+    }
+
+    private void bound(int row, int column, double bound) {
+        if (Double.isFinite(bound)) {
+            pen.number(row, column, bound, Look.number(Look.Role.USUAL, NumberFormats.ofNumber(bound)));
+        } else {
+            pen.words(row, column, "", Look.Role.WORDS);
+        }
+    }
+
+    private String remarks(Line line, Entry entry) {
+        String source = entry == null ? "" : source(plan.budget().given(line).get(0), entry);
+        return Stream.of(source, line.note()).filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
+    }
+
+    /** Where the value comes from, else where its default does. */
+    static String source(Given given, Entry entry) {
+        String words = given.source().isEmpty() ? entry.source() : given.source();
+        return words.isEmpty() || ".!?".indexOf(words.charAt(words.length() - 1)) >= 0 ? words : words + ".";
+    }
+}

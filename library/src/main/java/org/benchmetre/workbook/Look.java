@@ -1,0 +1,70 @@
+package org.benchmetre.workbook;
+
+/**
+ * How a cell looks and whether it can be typed in. Equal looks share one style.
+ *
+ * @param role what the cell is for
+ * @param format number format of the spreadsheet
+ * @param literal whether a text that looks like a formula is marked as text
+ * @param shrinks whether a number is drawn smaller where the column is narrow
+ */
+record Look(Role role, String format, boolean literal, boolean shrinks) {
+
+    static final String GENERAL = "General";
+    static final String TEXT = "@";
+
+    /** What a cell is for. */
+    enum Role {
+        /** Title of a sheet. */
+        TITLE,
+        /** Heading of a schedule. */
+        HEADING,
+        /** Name of a block under a heading. */
+        BLOCK,
+        /** Sentences under a heading. */
+        NOTE,
+        /** Header of a column of words. */
+        HEAD,
+        /** Header of a column of numbers. */
+        HEAD_NUMBER,
+        /** Unit in the row under the header. */
+        HEAD_UNIT,
+        /** Label, unit, source. */
+        WORDS,
+        /** A number to type. */
+        ENTRY,
+        /** A text to type. */
+        ENTRY_TEXT,
+        /** A number that is computed. */
+        FIGURE,
+        /** A number that is computed, or the reason why there is none. */
+        FIGURE_OR_REASON,
+        /** A text that is computed. */
+        FIGURE_TEXT,
+        /** A usual bound or the like: a number of less weight. */
+        USUAL;
+
+        boolean isEntry() {
+            return this == ENTRY || this == ENTRY_TEXT;
+        }
+    }
+
+    static Look of(Role role) {
+        return new Look(role, GENERAL, false, false);
+    }
+
+    static Look number(Role role, String format) {
+        return new Look(role, format, false, false);
+    }
+
+    /** The same for a column that may be narrow. */
+    Look shrinking() {
+        return new Look(role, format, literal, true);
+    }
+
+    /** The look of a text that may come from anyone. */
+    static Look text(Role role, String text) {
+        String format = role == Role.ENTRY_TEXT ? TEXT : GENERAL;
+        return new Look(role, format, !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0, false);
+    }
+}

@@ -1,0 +1,98 @@
+package org.benchmetre.workbook;
+
+import java.util.Set;
+import org.benchmetre.budget.Bounds;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Entry;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.budget.unit.Unit;
+
+/** Chooses the number format of a line by its kind, its unit and how small its figures are. */
+final class NumberFormats {
+
+    private static final Set<String> COUNTED =
+            Set.of("plant", "pack", "bench", "outlet", "zone", "container", "item", "line", "crop");
+    private static final double WIDEST = 1e9;
+    private static final double HALF_A_CENT = 0.005;
+    private static final String TRUTH = "\"yes\";\"yes\";\"no\"";
+
+    private final Figures figures;
+    private final Budget budget;
+
+    NumberFormats(Figures figures) {
+        this.figures = figures;
+        this.budget = figures.budget();
+    }
+
+    String of(Line line) {
+        if (line.kind() == Kind.TRUTH) {
+            return TRUTH;
+        }
+        if (line.kind() == Kind.TEXT) {
+            return Look.GENERAL;
+        }
+        return budget.entry(line).map(Entry::bounds).filter(Bounds::whole).isPresent()
+                ? whole(line.unit())
+                : measured(line);
+    }
+
+    /** The same without its zeros, for rows that nobody has filled yet. */
+    String withoutZero(Line line) {
+        String format = of(line);
+        if (format.equals(TRUTH)) {
+            return "\"yes\";\"yes\";;@";
+        }
+        return line.kind() == Kind.TEXT ? format : format + ";-" + format + ";;@";
+    }
+
+    /** For a number that stands alone, such as a usual bound. */
+    static String ofNumber(double number) {
+        double size = Math.abs(number);
+        if (number == Math.rint(number) && size < WIDEST) {
+            return size >= 10_000 ? "#,##0" : "0";
+        }
+        return size < WIDEST && size >= 0.001 ? "#,##0.00##" : "0.00E+00";
+    }
+
+    /** Cents, but prices as typed, and small unit costs with four decimals. */
+    private String money(Line line, double least, double most) {
+        if (line.unit().equals(Unit.MONEY) || line.unit().equals(Unit.MONEY_NOMINAL)) {
+            return "#,##0.00";
+        }
+        if (budget.entry(line).isPresent() || least < HALF_A_CENT) {
+            return "#,##0.00##";
+        }
+        return least < 0.1 && most < 1 ? "#,##0.0000" : "#,##0.00";
+    }
+
+    private static String whole(Unit unit) {
+        return unit.equals(Unit.ONE) || unit.toString().equals("a") ? "0" : "#,##0";
+    }
+
+    private String measured(Line line) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        boolean allWhole = true;
+        for (int cell = 0; cell < line.size(); cell++) {
+            double value = figures.hasReason(line, cell) ? 0 : Math.abs(figures.number(line, cell));
+            least = value > 0 ? Math.min(least, value) : least;
+            most = Math.max(most, value);
+            allWhole &= value == Math.rint(value);
+        }
+        if (most >= WIDEST || most > 0 && most < 0.00005) {
+            return "0.00E+00";
+        }
+        if (allWhole && COUNTED.contains(line.unit().toString())) {
+            return "#,##0";
+        }
+        if (allWhole && line.unit().equals(Unit.ONE)) {
+            return Look.GENERAL;
+        }
+        if (line.unit().hasMoney()) {
+            return money(line, least, most);
+        }
+        return most <= 10 || least < 0.01 ? "#,##0.00##" : "#,##0.00";
+    }
+}

@@ -1,0 +1,166 @@
+package org.benchmetre.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Schedule;
+
+/** The boxes of one sheet, one below the other, and how wide its columns are. */
+final class SheetPlan {
+
+    private static final int FIRST_ROW = 3;
+
+    private final String name;
+    private final Budget budget;
+    private final List<Box> boxes = new ArrayList<>();
+    private final List<Double> widths = new ArrayList<>();
+    private int next = FIRST_ROW;
+
+    SheetPlan(String name, Budget budget) {
+        this.name = name;
+        this.budget = budget;
+    }
+
+    String name() {
+        return name;
+    }
+
+    List<Box> boxes() {
+        return boxes;
+    }
+
+    /** Widths of the columns in characters. */
+    List<Double> widths() {
+        return widths;
+    }
+
+    /** The last of the columns over which the source of a single value runs: one wide one where no table needs it, else several. */
+    int lastSourceColumn(Schedule schedule) {
+        int last = firstSourceColumn(schedule);
+        if (widths.size() <= last + 1) {
+            widen(last, Columns.LIST_SOURCE_ALONE);
+        }
+        for (double total = widths.get(last); total < Columns.SOURCE; total += widths.get(last)) {
+            widen(++last, Columns.NUMBER);
+        }
+        return last;
+    }
+
+    /** The last of the columns that together are as wide as wanted, counted from the first. */
+    int lastColumnWithin(double wanted) {
+        double total = 0;
+        for (int column = 0; column < widths.size(); column++) {
+            total += widths.get(column);
+            if (total >= wanted) {
+                return column;
+            }
+        }
+        return widths.size() - 1;
+    }
+
+    /** Sets the widths that depend on all schedules together. */
+    void settleWidths() {
+        boxes.stream()
+                .map(Box::schedule)
+                .filter(schedule -> schedule.layout() == Schedule.Layout.LIST)
+                .forEach(this::lastSourceColumn);
+    }
+
+    /** First row under all tables. */
+    int bottom() {
+        return next;
+    }
+
+    void add(Schedule schedule) {
+        int table = next + (schedule.note().isEmpty() ? 1 : 2);
+        Box box = new Box(schedule, next, table, table + height(schedule));
+        boxes.add(box);
+        next = box.end() + 1;
+        widen(schedule);
+    }
+
+    private static int height(Schedule schedule) {
+        int lines = schedule.lines().size();
+        return switch (schedule.layout()) {
+            case LIST, PERIODS -> 1 + lines;
+            case TABLE -> 2 + schedule.axes().get(0).size();
+            case BLOCKS -> lines * blockHeight(schedule.lines().get(0)) - 1;
+        };
+    }
+
+    /** Heading, header row, rows and a gap. */
+    static int blockHeight(Line line) {
+        return down(line).size() + 3;
+    }
+
+    /** Where two axes meet, periods run across and rows down. */
+    static Axis down(Line line) {
+        return line.axes().get(0).isPeriods() ? line.axes().get(1) : line.axes().get(0);
+    }
+
+    static Axis across(Line line) {
+        return line.axes().get(0).isPeriods() ? line.axes().get(0) : line.axes().get(1);
+    }
+
+    /** Whether a table shows the names of its rows in a column of ours, as none of its lines does. */
+    boolean hasNameColumn(Schedule schedule) {
+        Line first = schedule.lines().get(0);
+        return budget.rowName(schedule.axes().get(0))
+                .map(names -> !schedule.lines().contains(names))
+                .orElse(first.kind() != Kind.TEXT);
+    }
+
+    private void widen(Schedule schedule) {
+        switch (schedule.layout()) {
+            case LIST -> widenList(schedule);
+            case TABLE -> widenTable(schedule);
+            case PERIODS -> widenAcross(schedule.axes().get(0));
+            case BLOCKS -> widenAcross(across(schedule.lines().get(0)));
+        }
+    }
+
+    private void widenList(Schedule schedule) {
+        int last = firstSourceColumn(schedule);
+        Columns.LIST_WIDTHS.forEach((column, width) -> {
+            if (column <= last) {
+                widen(column, width);
+            }
+        });
+    }
+
+    /** Where the sources of single values begin: a list without entries leaves out what only entries have. */
+    int firstSourceColumn(Schedule schedule) {
+        boolean hasEntries =
+                schedule.lines().stream().anyMatch(line -> budget.entry(line).isPresent());
+        return hasEntries ? Columns.LIST_SOURCE : Columns.LIST_ENTRY;
+    }
+
+    private void widenAcross(Axis axis) {
+        widen(0, Columns.LABEL);
+        widen(1, Columns.UNIT);
+        for (int i = 0; i < axis.size(); i++) {
+            widen(Columns.PERIOD_FIRST + i, axis.isSpare(i) ? Columns.SPARE : Columns.NUMBER);
+        }
+    }
+
+    private void widenTable(Schedule schedule) {
+        int column = 0;
+        if (hasNameColumn(schedule)) {
+            widen(column++, Columns.LABEL);
+        }
+        for (Line line : schedule.lines()) {
+            widen(column, column == 0 ? Columns.LABEL : Columns.width(line));
+            column++;
+        }
+    }
+
+    private void widen(int column, double width) {
+        while (widths.size() <= column) {
+            widths.add(0.0);
+        }
+        widths.set(column, Math.max(width, widths.get(column)));
+    }
+}

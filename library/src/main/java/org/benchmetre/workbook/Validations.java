@@ -1,0 +1,149 @@
+package org.benchmetre.workbook;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
+import org.apache.poi.ss.usermodel.DataValidationHelper;
+import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.benchmetre.budget.Addresses;
+import org.benchmetre.budget.Bounds;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Entry;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Numbers;
+import org.benchmetre.budget.Position;
+import org.benchmetre.budget.unit.Unit;
+
+/** Puts on every entry what may be typed there, one validation for all cells of a line. */
+final class Validations {
+
+    static final String LISTS = "Lists";
+    private static final int LIST_WIDTH = 20 * 256;
+    private static final int LONGEST_TEXT = 250;
+
+    private final Plan plan;
+    private final Budget budget;
+    private final Addresses addresses;
+    private final XSSFWorkbook workbook;
+    private final Map<List<String>, String> lists = new LinkedHashMap<>();
+
+    Validations(Plan plan, XSSFWorkbook workbook) {
+        this.plan = plan;
+        this.budget = plan.budget();
+        this.addresses = new CellPlaces(plan);
+        this.workbook = workbook;
+    }
+
+    void add(Line line) {
+        Entry entry = budget.entry(line).orElse(null);
+        boolean free =
+                entry == null || line.kind() == Kind.TEXT && entry.allowed().isEmpty() && entry.keysOf() == null;
+        if (free) {
+            return;
+        }
+        Spot first = plan.typedSpot(line, 0);
+        Spot last = plan.typedSpot(line, line.size() - 1);
+        XSSFSheet sheet = workbook.getSheet(first.sheet());
+        DataValidationHelper helper = sheet.getDataValidationHelper();
+        CellRangeAddressList cells = new CellRangeAddressList(first.row(), last.row(), first.column(), last.column());
+        DataValidation rule = helper.createValidation(constraint(helper, line, entry, first), cells);
+        rule.setEmptyCellAllowed(!line.axes().isEmpty());
+        rule.setSuppressDropDownArrow(true);
+        rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
+        rule.setShowErrorBox(true);
+        rule.createErrorBox(shortened(line.label(), 31), shortened(expected(line, entry), LONGEST_TEXT));
+        sheet.addValidationData(rule);
+    }
+
+    private DataValidationConstraint constraint(DataValidationHelper helper, Line line, Entry entry, Spot first) {
+        if (line.kind() != Kind.TEXT) {
+            return number(helper, boundsAsTyped(line, entry.bounds()), first.relative());
+        }
+        if (entry.keysOf() != null) {
+            Line keys = entry.keysOf();
+            return helper.createFormulaListConstraint(
+                    addresses.range(keys, keys.axes().get(0), Position.NONE));
+        }
+        return helper.createFormulaListConstraint(lists.computeIfAbsent(entry.allowed(), this::listed));
+    }
+
+    /** Bounds in the unit of the cell that is typed in. */
+    private Bounds boundsAsTyped(Line line, Bounds bounds) {
+        if (!plan.isConverted(line)) {
+            return bounds;
+        }
+        Unit typedIn = budget.given(line).get(0).typedIn();
+        return new Bounds(
+                inUnit(bounds.least(), line.unit(), typedIn),
+                bounds.leastIncluded(),
+                inUnit(bounds.most(), line.unit(), typedIn),
+                false);
+    }
+
+    private static double inUnit(double bound, Unit unit, Unit typedIn) {
+        return Double.isInfinite(bound) ? bound : unit.convertLevel(bound, typedIn);
+    }
+
+    /** A formula where one is needed: of at least, above, at most, whole. Anything but a number is refused. */
+    private static DataValidationConstraint number(DataValidationHelper helper, Bounds bounds, String cell) {
+        StringBuilder rule = new StringBuilder("AND(ISNUMBER(" + cell + ")");
+        if (!Double.isInfinite(bounds.least())) {
+            rule.append(',')
+                    .append(cell)
+                    .append(bounds.leastIncluded() ? ">=" : ">")
+                    .append(plain(bounds.least()));
+        }
+        if (!Double.isInfinite(bounds.most())) {
+            rule.append(',').append(cell).append("<=").append(plain(bounds.most()));
+        }
+        if (bounds.whole()) {
+            rule.append(",INT(").append(cell).append(")=").append(cell);
+        }
+        int kind = bounds.whole()
+                ? DataValidationConstraint.ValidationType.INTEGER
+                : DataValidationConstraint.ValidationType.DECIMAL;
+        boolean closed =
+                bounds.leastIncluded() && !Double.isInfinite(bounds.least()) && !Double.isInfinite(bounds.most());
+        return closed
+                ? helper.createNumericConstraint(
+                        kind,
+                        DataValidationConstraint.OperatorType.BETWEEN,
+                        plain(bounds.least()),
+                        plain(bounds.most()))
+                : helper.createCustomConstraint(rule.append(')').toString());
+    }
+
+    private static String plain(double number) {
+        return Numbers.plain(number);
+    }
+
+    /** Writes a list of texts on a hidden sheet, one column each. */
+    private String listed(List<String> texts) {
+        XSSFSheet sheet = workbook.getSheet(LISTS) == null ? workbook.createSheet(LISTS) : workbook.getSheet(LISTS);
+        int column = lists.size();
+        sheet.setColumnWidth(column, LIST_WIDTH);
+        for (int i = 0; i < texts.size(); i++) {
+            var row = sheet.getRow(i) == null ? sheet.createRow(i) : sheet.getRow(i);
+            row.createCell(column).setCellValue(texts.get(i));
+        }
+        return new Spot(LISTS, 0, column).to(new Spot(LISTS, texts.size() - 1, column));
+    }
+
+    private static String expected(Line line, Entry entry) {
+        if (line.kind() != Kind.TEXT) {
+            return "Expected " + entry.bounds().words(line.unit()) + ".";
+        }
+        return entry.keysOf() != null
+                ? "Expected a key of the table '" + entry.keysOf().label() + "'."
+                : "Expected one of " + String.join(", ", entry.allowed()) + ".";
+    }
+
+    private static String shortened(String text, int most) {
+        return text.length() <= most ? text : text.substring(0, most - 3) + "...";
+    }
+}

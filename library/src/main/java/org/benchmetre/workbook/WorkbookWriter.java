@@ -1,0 +1,68 @@
+package org.benchmetre.workbook;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.benchmetre.budget.run.Figures;
+
+/**
+ * Writes any budget as a live workbook. Every single value has a defined name equal to its line's identifier; every derived figure
+ * is a formula with the engine's value cached in it. The same figures give the same bytes.
+ */
+public final class WorkbookWriter {
+
+    private final List<BarChart> charts;
+
+    /** A writer of workbooks without charts. */
+    public WorkbookWriter() {
+        this(List.of());
+    }
+
+    /**
+     * A writer that adds charts.
+     *
+     * @param charts drawn under the tables of their sheets, in this order
+     */
+    public WorkbookWriter(List<BarChart> charts) {
+        this.charts = List.copyOf(charts);
+    }
+
+    /**
+     * Writes a workbook. It is written beside the target and moved into place; when it fails nothing is left behind.
+     *
+     * @param figures a computed budget
+     * @param target the file to write
+     * @param overwrite whether an existing file is replaced
+     * @throws TargetExistsException when the target exists and is not to be replaced
+     * @throws IOException when the file cannot be written
+     * @throws IllegalStateException when a figure is not a finite number; the message says which and why
+     * @throws IllegalArgumentException when a chart names a sheet the budget does not have
+     */
+    public void write(Figures figures, Path target, boolean overwrite) throws IOException {
+        SafeFile.refuseExisting(target, overwrite);
+        SafeFile.write(bytes(figures), target, overwrite);
+    }
+
+    /**
+     * The workbook as it would be written.
+     *
+     * @param figures a computed budget
+     * @return the bytes of an Office Open XML workbook
+     * @throws IOException when the spreadsheet library fails to write
+     * @throws IllegalStateException when a figure is not a finite number; the message says which and why
+     */
+    public byte[] bytes(Figures figures) throws IOException {
+        List<String> troubles = figures.troubles();
+        if (!troubles.isEmpty()) {
+            throw new IllegalStateException(String.join("\n", troubles));
+        }
+        try (XSSFWorkbook workbook = new XSSFWorkbook();
+                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            new Drawing(figures, charts, workbook).draw();
+            workbook.write(out);
+            return ZipStamp.stamped(out.toByteArray());
+        }
+    }
+}
