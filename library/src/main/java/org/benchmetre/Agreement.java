@@ -1,0 +1,55 @@
+package org.benchmetre;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+
+/** Checks that parts sum to their wholes in a computed budget. */
+final class Agreement {
+
+    /** Sums of a few dozen amounts differ by rounding alone; this share of the larger side is far above that. */
+    private static final double SHARE = 1e-9;
+
+    private Agreement() {}
+
+    static List<String> disagreements(Figures figures) {
+        List<String> found = new ArrayList<>();
+        compare(
+                found,
+                "the groups of first cost per metre",
+                sum(figures, "group_first_cost_per_metre"),
+                "first_cost_per_metre",
+                figures.number("first_cost_per_metre"));
+        compare(
+                found,
+                "the groups of first cost",
+                sum(figures, "group_first_cost"),
+                "first_cost_total",
+                figures.number("first_cost_total"));
+        compare(
+                found,
+                "exact_cost and leftover_value",
+                figures.number("exact_cost") + figures.number("leftover_value"),
+                "purchase_cost",
+                figures.number("purchase_cost"));
+        return List.copyOf(found);
+    }
+
+    private static double sum(Figures figures, String id) {
+        Line line = figures.budget().line(id);
+        double sum = 0;
+        for (int cell = 0; cell < line.size(); cell++) {
+            sum += figures.number(line, cell);
+        }
+        return sum;
+    }
+
+    private static void compare(List<String> found, String parts, double sum, String whole, double value) {
+        boolean agree = Math.abs(sum - value) <= SHARE * Math.max(Math.abs(sum), Math.abs(value));
+        if (!agree) {
+            found.add(String.format(Locale.ROOT, "The sum of %s is %s, but %s is %s.", parts, sum, whole, value));
+        }
+    }
+}

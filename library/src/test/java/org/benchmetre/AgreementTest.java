@@ -1,0 +1,47 @@
+package org.benchmetre;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.benchmetre.budget.Formulas.number;
+
+import java.util.List;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.budget.unit.Unit;
+import org.junit.jupiter.api.Test;
+
+class AgreementTest {
+
+    private static Figures figures(double total, double leftover) {
+        BudgetBuilder b = new BudgetBuilder("Sums", "USD");
+        Axis axis = Axis.rows("group", "Group", List.of("one", "two"), 0);
+        ScheduleBuilder groups = b.schedule("Groups", "Groups");
+        for (String id : List.of("group_first_cost_per_metre", "group_first_cost")) {
+            groups.line(id, id, Unit.ONE, new Rows(axis, List.of(number(1, Unit.ONE), number(2, Unit.ONE))));
+        }
+        ScheduleBuilder single = b.schedule("Totals", "Totals");
+        for (String id : List.of("first_cost_per_metre", "first_cost_total")) {
+            single.line(id, id, Unit.ONE, number(total, Unit.ONE));
+        }
+        single.line("exact_cost", "Exact", Unit.ONE, number(7, Unit.ONE));
+        single.line("leftover_value", "Left", Unit.ONE, number(leftover, Unit.ONE));
+        single.line("purchase_cost", "Bought", Unit.ONE, number(9, Unit.ONE));
+        return Figures.of(b.build());
+    }
+
+    @Test
+    void parts_that_sum_to_their_wholes_agree() {
+        assertThat(Agreement.disagreements(figures(1 + 2, 2))).isEmpty();
+    }
+
+    @Test
+    void each_sum_that_differs_is_told() {
+        assertThat(Agreement.disagreements(figures(4, 3)))
+                .containsExactly(
+                        "The sum of the groups of first cost per metre is 3.0, but first_cost_per_metre is 4.0.",
+                        "The sum of the groups of first cost is 3.0, but first_cost_total is 4.0.",
+                        "The sum of exact_cost and leftover_value is 10.0, but purchase_cost is 9.0.");
+    }
+}

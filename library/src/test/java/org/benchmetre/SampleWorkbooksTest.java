@@ -1,0 +1,94 @@
+package org.benchmetre;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Line;
+import org.benchmetre.workbook.Adjustments;
+import org.benchmetre.workbook.LibreOfficeReferee;
+import org.benchmetre.workbook.PoiReferee;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Two spreadsheet engines that are not ours recalculate every formula cell of every sample workbook, as written and after seeded
+ * adjustments: numbers typed over, choices flipped, a spare row of the parts and of the ways to water filled in.
+ */
+class SampleWorkbooksTest {
+
+    private static final int SEEDS = 50;
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"trough-house", "container-house"})
+    void poiAgreesOnEveryFormulaCell(String sample) throws IOException, ScenarioException {
+        Budget budget = budget(sample);
+        List<String> differences = new ArrayList<>(PoiReferee.differences(budget, Map.of()));
+        for (long seed = 1; seed <= SEEDS; seed++) {
+            differences.addAll(PoiReferee.differences(budget, adjusted(budget, seed)));
+        }
+        assertThat(differences).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"trough-house", "container-house"})
+    void libreOfficeAgreesOnEveryFormulaCell(String sample) throws IOException, ScenarioException {
+        LibreOfficeReferee.require();
+        Budget budget = budget(sample);
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder).add(budget, Map.of());
+        for (long seed = 1; seed <= SEEDS; seed++) {
+            referee.add(budget, adjusted(budget, seed));
+        }
+        assertThat(referee.differences()).isEmpty();
+    }
+
+    private static Budget budget(String sample) throws ScenarioException {
+        return Benchmetre.read(Path.of("..", "samples", sample)).budget();
+    }
+
+    /** Seeded adjustments, and in every second case a fourth way to water and a part of it in spare rows. */
+    private static Map<Line, Map<Integer, Given>> adjusted(Budget budget, long seed) {
+        Map<Line, Map<Integer, Given>> changes = Adjustments.seeded(budget, seed);
+        if (seed % 2 == 0) {
+            Filled filled = new Filled(budget, changes);
+            filled.text("way_key", "spare_1", "by_hand");
+            filled.text("way_label", "spare_1", "By hand");
+            filled.number("way_lines", "spare_1", 1);
+            filled.number("way_outlets_per_plant", "spare_1", 0.5);
+            filled.text("material_label", "spare_2", "Watering can");
+            filled.text("material_item", "spare_2", "watering_can");
+            filled.text("material_group", "spare_2", seed % 4 == 0 ? "Water supply" : "Of a group of its own");
+            filled.text("material_driver", "spare_2", seed % 3 == 0 ? "outlet_count" : "bench_metres");
+            filled.text("material_option", "spare_2", seed % 6 == 0 ? "by_hand" : "");
+            filled.number("material_rate", "spare_2", 0.01);
+            filled.number("material_price", "spare_2", 12.5);
+        }
+        return changes;
+    }
+
+    private record Filled(Budget budget, Map<Line, Map<Integer, Given>> changes) {
+
+        void text(String id, String row, String text) {
+            put(budget.line(id), row, Given.text(text));
+        }
+
+        void number(String id, String row, double number) {
+            put(budget.line(id), row, Given.number(number, budget.line(id).unit()));
+        }
+
+        private void put(Line line, String row, Given given) {
+            changes.computeIfAbsent(line, any -> new HashMap<>())
+                    .put(line.axes().get(0).indexOf(row), given);
+        }
+    }
+}
