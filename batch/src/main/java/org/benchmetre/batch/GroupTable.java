@@ -1,0 +1,86 @@
+package org.benchmetre.batch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Position;
+import org.benchmetre.budget.run.Figures;
+
+/**
+ * First cost per metre by group, the chosen way to water first and the others beside it. Spare ways are left out; groups that cost
+ * nothing in any way are named below.
+ */
+final class GroupTable {
+
+    private final Figures figures;
+    private final Budget budget;
+    private final Line costs;
+    private final Line groups;
+    private final List<Integer> ways;
+
+    GroupTable(Figures figures) {
+        this.figures = figures;
+        this.budget = figures.budget();
+        this.costs = budget.line("group_way_first_cost_per_metre");
+        this.groups = budget.line("group_label");
+        this.ways = waysInUse();
+    }
+
+    /** The rows of ways that are in use, the chosen one first. */
+    private List<Integer> waysInUse() {
+        Line keys = budget.line("way_key");
+        List<Integer> found = new ArrayList<>();
+        for (int index = 0; index < keys.size(); index++) {
+            if (isChosen(index)) {
+                found.add(0, index);
+            } else if (!figures.text(keys, index).isEmpty()) {
+                found.add(index);
+            }
+        }
+        return found;
+    }
+
+    private boolean isChosen(int way) {
+        return figures.text(budget.line("way_key"), way).equalsIgnoreCase(figures.text("irrigation_choice"));
+    }
+
+    @Override
+    public String toString() {
+        List<String> header = row("Group", this::heading);
+        TextTable table = new TextTable(header, 1);
+        IntStream.range(1, header.size()).forEach(table::right);
+        List<String> without = new ArrayList<>();
+        for (int group = 0; group < groups.size(); group++) {
+            int row = group;
+            if (ways.stream().allMatch(way -> cost(row, way) == 0)) {
+                without.add(figures.text(groups, row));
+            } else {
+                table.row(row(figures.text(groups, row), way -> PriceReport.two(cost(row, way))));
+            }
+        }
+        Line totals = budget.line("way_first_cost_per_metre");
+        table.total(row("Total", way -> PriceReport.two(figures.number(totals, way))));
+        return table
+                + (without.isEmpty() ? "" : TextTable.wrapped("Without first cost: " + String.join(", ", without)));
+    }
+
+    private String heading(int way) {
+        return figures.text(budget.line("way_label"), way) + (isChosen(way) ? " (chosen)" : "");
+    }
+
+    private List<String> row(String first, IntFunction<String> cell) {
+        List<String> cells = new ArrayList<>(List.of(first));
+        ways.forEach(way -> cells.add(cell.apply(way)));
+        return cells;
+    }
+
+    private double cost(int group, int way) {
+        Axis wayAxis = budget.line("way_key").axes().get(0);
+        Position at = Position.NONE.with(groups.axes().get(0), group).with(wayAxis, way);
+        return figures.number(costs, costs.cellAt(at));
+    }
+}

@@ -1,0 +1,38 @@
+package org.benchmetre.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TextTableTest {
+
+    @Test
+    void columns_line_up_and_numbers_are_flush_right() {
+        TextTable table = new TextTable(List.of("Part", "Cost"), 1).right(1);
+        table.row(List.of("Pump", "340.00")).row(List.of("Clip", "9.00")).total(List.of("Total", "349.00"));
+
+        assertThat(table)
+                .hasToString(
+                        "Part     Cost\n-------------\nPump   340.00\nClip     9.00\n-------------\nTotal  349.00\n");
+    }
+
+    @Test
+    void long_cells_go_on_in_the_next_line_whole() {
+        TextTable table = new TextTable(List.of("Part", "Note"), 1);
+        table.row(List.of("Pump", "one two three four five six seven eight nine ten"));
+
+        assertThat(table.toString().lines())
+                .containsExactly(
+                        "Part  Note",
+                        "-".repeat(46),
+                        "Pump  one two three four five six seven eight",
+                        "      nine ten");
+    }
+
+    @Test
+    void words_longer_than_a_line_are_broken_not_cut() {
+        assertThat(TextTable.wrapped("x".repeat(250)))
+                .isEqualTo("x".repeat(100) + "\n" + "x".repeat(100) + "\n" + "x".repeat(50) + "\n");
+    }
+}

@@ -1,0 +1,60 @@
+package org.benchmetre.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WorkbookCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void a_workbook_is_written() throws IOException {
+        Path target = folder.resolve("house.xlsx");
+        Ran ran = Ran.with("workbook", Ran.SAMPLE, "-o", target);
+
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.out()).isEqualTo("Wrote " + target + ".\n");
+        assertThat(Files.readAllBytes(target)).startsWith('P', 'K');
+    }
+
+    @Test
+    void an_existing_file_stays_unless_told_otherwise() throws IOException {
+        Path target = Files.writeString(folder.resolve("house.xlsx"), "mine");
+
+        Ran refused = Ran.with("workbook", Ran.SAMPLE, "-o", target);
+        assertThat(refused.exit()).isEqualTo(3);
+        assertThat(refused.err()).contains("exists and is left as it is");
+        assertThat(target).hasContent("mine");
+
+        assertThat(Ran.with("workbook", Ran.SAMPLE, "-o", target, "--overwrite").exit())
+                .isZero();
+        assertThat(Files.readAllBytes(target)).startsWith('P', 'K');
+    }
+
+    @Test
+    void a_folder_that_is_not_there_cannot_be_written_to() {
+        Path target = folder.resolve("nowhere").resolve("house.xlsx");
+        Ran ran = Ran.with("workbook", Ran.SAMPLE, "-o", target);
+
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.err()).isEqualTo("The file " + target + " could not be written: its folder does not exist.\n");
+    }
+
+    @Test
+    void a_folder_cannot_be_written_over() throws IOException {
+        Path target = Files.createDirectory(folder.resolve("house.xlsx"));
+        Files.writeString(target.resolve("note.txt"), "mine");
+
+        Ran ran = Ran.with("workbook", Ran.SAMPLE, "-o", target, "--overwrite");
+
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.err()).isEqualTo("The file " + target + " could not be written: it is a folder.\n");
+        assertThat(target.resolve("note.txt")).hasContent("mine");
+    }
+}
