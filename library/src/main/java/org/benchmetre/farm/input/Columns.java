@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.EntryBuilder;
@@ -26,6 +27,8 @@ public final class Columns {
     public static final Bounds NOT_NEGATIVE = new Bounds(0, true, Double.POSITIVE_INFINITY, false);
     /** Bounds of lives, packs and the like. */
     public static final Bounds POSITIVE = new Bounds(0, false, Double.POSITIVE_INFINITY, false);
+
+    private static final Pattern SPARE = Pattern.compile("spare_[0-9]+");
 
     private final Axis axis;
     private final List<Row> rows;
@@ -59,6 +62,13 @@ public final class Columns {
         for (Row row : table.rows()) {
             String key = row.key(keyColumn, faults);
             if (key.isEmpty()) {
+                continue;
+            }
+            if (SPARE.matcher(key).matches()) {
+                faults.add(
+                        row.place(keyColumn),
+                        "\"" + key + "\"",
+                        "another key; this one names an empty row of the workbook");
                 continue;
             }
             Row first = byKey.putIfAbsent(key, row);

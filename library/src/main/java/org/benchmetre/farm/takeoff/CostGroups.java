@@ -20,6 +20,9 @@ public final class CostGroups {
     /** Label of the parts whose group is not listed. */
     static final String OTHER = "Other parts";
 
+    /** Labels of the groups that are no parts. */
+    static final List<String> FIXED = List.of("Plants", "Installation labour", "Ownership charges");
+
     /** One row for each group. */
     public final Axis axis;
 
@@ -38,9 +41,8 @@ public final class CostGroups {
         labels.addAll(materials.groups());
         labels.add(OTHER);
         partGroups = labels.size();
-        labels.addAll(List.of("Plants", "Installation labour", "Ownership charges"));
-        axis = Axis.rows(
-                "group", "Group", labels.stream().map(CostGroups::keyOf).toList(), 0);
+        labels.addAll(FIXED);
+        axis = Axis.rows("group", "Group", keys(labels), 0);
     }
 
     Formula labels() {
@@ -68,9 +70,15 @@ public final class CostGroups {
         return new Rows(axis, rows);
     }
 
-    private static String keyOf(String label) {
-        String key =
-                label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_+|_+$", "");
-        return key.isEmpty() ? "group_" + Integer.toHexString(label.hashCode()) : key;
+    /** Labels as keys; where two would be the same, the later one takes its number in the list. */
+    private static List<String> keys(List<String> labels) {
+        List<String> keys = new ArrayList<>();
+        for (String label : labels) {
+            String key =
+                    label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_+|_+$", "");
+            boolean usable = !key.isEmpty() && !keys.contains(key);
+            keys.add(usable ? key : (key.isEmpty() ? "group" : key) + "_" + (keys.size() + 1));
+        }
+        return keys;
     }
 }

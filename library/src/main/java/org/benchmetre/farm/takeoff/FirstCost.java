@@ -60,7 +60,10 @@ public final class FirstCost {
         Line counted = parts.textLine(
                 "material_group_counted",
                 "Group counted",
-                when(countWhere(groupLabel, m.group, costs.axis).isPositive(), m.group, text(CostGroups.OTHER)));
+                when(
+                        m.driver.isFilled(),
+                        when(countWhere(groupLabel, m.group, costs.axis).isPositive(), m.group, text(CostGroups.OTHER)),
+                        text("")));
         costs.countBy(counted);
         Line hoursPerDriver = parts.line(
                 "material_hours_per_driver",

@@ -4,7 +4,10 @@ import static org.benchmetre.farm.input.TradeUnits.ITEM;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.PACK;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
@@ -84,7 +87,7 @@ public final class Materials {
         label = c.words("label", "material_label", "Part", row -> Columns.readable(row.text("item")));
         c.keys("material_item", "Key");
         b.nameRows(axis, label);
-        group = c.labels("group", "material_group", "Group", "Other parts");
+        group = c.labels("group", "material_group", "Group", CostGroups.OTHER);
         driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);
         option = c.keyList("option", "material_option", "Way to water", ways.keys);
         Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
@@ -115,9 +118,15 @@ public final class Materials {
         c.rows().forEach(row -> checkRow(row, faults));
         c.finish(table);
         groups = c.rows().stream()
-                .map(row -> row.label("group", "Other parts", true, new Faults()))
-                .filter(name -> !name.isEmpty() && !name.equalsIgnoreCase("Other parts"))
-                .distinct()
+                .map(row -> row.label("group", CostGroups.OTHER, true, new Faults()))
+                .filter(name -> !name.isEmpty() && !name.equalsIgnoreCase(CostGroups.OTHER))
+                .collect(Collectors.toMap(
+                        name -> name.toLowerCase(Locale.ROOT),
+                        name -> name,
+                        (first, again) -> first,
+                        LinkedHashMap::new))
+                .values()
+                .stream()
                 .toList();
     }
 
@@ -127,6 +136,12 @@ public final class Materials {
         if (salvage > price) {
             faults.add(
                     row.place("salvage"), "\"" + row.text("salvage") + "\"", "at most the price, " + row.text("price"));
+        }
+        if (CostGroups.FIXED.stream().anyMatch(row.text("group")::equalsIgnoreCase)) {
+            faults.add(
+                    row.place("group"),
+                    "\"" + row.text("group") + "\"",
+                    "a group of parts; this one holds what is no part");
         }
         checkOrder(row, "price_low", "price", "price_high", faults);
         checkOrder(row, "life_low", "life", "life_high", faults);
@@ -155,7 +170,7 @@ public final class Materials {
     /**
      * The groups in order of first use.
      *
-     * @return labels, without "Other parts"
+     * @return labels, without that of other parts; the same words in other case are one group
      */
     public List<String> groups() {
         return groups;
