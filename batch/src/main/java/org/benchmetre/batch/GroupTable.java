@@ -11,7 +11,7 @@ import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
 
 /**
- * First cost per metre by group, the chosen way to water first and the others beside it. Spare ways are left out; groups that cost
+ * First or yearly cost per metre by group, the chosen way to water first and the others beside it. Spare ways are left out; groups that cost
  * nothing in any way are named below.
  */
 final class GroupTable {
@@ -19,13 +19,18 @@ final class GroupTable {
     private final Figures figures;
     private final Budget budget;
     private final Line costs;
+    private final Line totals;
     private final Line groups;
+    private final String family;
     private final List<Integer> ways;
 
-    GroupTable(Figures figures) {
+    /** A table of one family of cost: {@code first} or {@code yearly}. */
+    GroupTable(Figures figures, String family) {
         this.figures = figures;
         this.budget = figures.budget();
-        this.costs = budget.line("group_way_first_cost_per_metre");
+        this.family = family;
+        this.totals = budget.line("way_" + family + "_cost_per_metre");
+        this.costs = budget.line("group_way_" + family + "_cost_per_metre");
         this.groups = budget.line("group_label");
         this.ways = waysInUse();
     }
@@ -62,10 +67,11 @@ final class GroupTable {
                 table.row(row(figures.text(groups, row), way -> PriceReport.two(cost(row, way))));
             }
         }
-        Line totals = budget.line("way_first_cost_per_metre");
         table.total(row("Total", way -> PriceReport.two(figures.number(totals, way))));
         return table
-                + (without.isEmpty() ? "" : TextTable.wrapped("Without first cost: " + String.join(", ", without)));
+                + (without.isEmpty()
+                        ? ""
+                        : TextTable.wrapped("Without " + family + " cost: " + String.join(", ", without)));
     }
 
     private String heading(int way) {

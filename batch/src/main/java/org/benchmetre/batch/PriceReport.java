@@ -3,9 +3,10 @@ package org.benchmetre.batch;
 import java.util.List;
 import java.util.Locale;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
-/** First cost as a reader wants it on a console: at most 100 columns, two decimals; {@code price --csv} has every digit. */
+/** First cost, yearly cost and margin as a reader wants it on a console: at most 100 columns, two decimals; {@code price --csv} has every digit. */
 final class PriceReport {
 
     private final Figures figures;
@@ -21,16 +22,26 @@ final class PriceReport {
     @Override
     public String toString() {
         return TextTable.wrapped(budget.title())
-                + "First cost: what it takes to build, not what it takes to run\n\n"
+                + "First cost: what it takes to build. Yearly cost: what it takes to own, before labour and energy.\n\n"
                 + what()
-                + "\nFirst cost per metre of bench, " + money + "/m\n\n"
-                + new GroupTable(figures)
-                + "\nFirst cost\n\n"
-                + results()
-                + "\nParts to buy, for the chosen way to water\n\n"
+                + heading("First cost per metre of bench, " + money + "/m")
+                + new GroupTable(figures, "first")
+                + heading("First cost")
+                + costs("first")
+                + heading("Parts to buy, for the chosen way to water")
                 + purchase()
+                + heading("Yearly cost per metre of bench, " + money + "/(m a), before labour and energy")
+                + new GroupTable(figures, "yearly")
+                + heading("Yearly cost, before labour and energy")
+                + costs("yearly")
+                + heading("Receipts and margin a year, before labour and energy")
+                + margin()
                 + "\n"
                 + cautions();
+    }
+
+    private static String heading(String words) {
+        return "\n" + words + "\n\n";
     }
 
     private String what() {
@@ -48,14 +59,33 @@ final class PriceReport {
                 label, whole(figures.number(id)) + " " + budget.line(id).unit().display(money)));
     }
 
-    private String results() {
+    private String costs(String family) {
+        String line = family + "_cost_";
         TextTable table = new TextTable(List.of(), 0).right(1);
-        amount(table, "Per metre of bench", "first_cost_per_metre");
-        amount(table, "Per foot of bench", "first_cost_per_foot");
-        amount(table, "Per plant", "first_cost_per_plant");
-        amount(table, "Per m² of floor", "first_cost_per_area");
-        amount(table, "Per square foot of floor", "first_cost_per_square_foot");
-        amount(table, "In total", "first_cost_total");
+        amount(table, "Per metre of bench", line + "per_metre");
+        amount(table, "Per foot of bench", line + "per_foot");
+        amount(table, "Per plant", line + "per_plant");
+        amount(table, "Per m² of floor", line + "per_area");
+        amount(table, "Per square foot of floor", line + "per_square_foot");
+        if (budget.find(line + "per_kg").isPresent()) {
+            amount(table, "Per kg of marketable fruit", line + "per_kg");
+        }
+        amount(table, "In total", line + "total");
+        return table.toString();
+    }
+
+    private String margin() {
+        TextTable table = new TextTable(List.of(), 0).right(1);
+        amount(table, "Marketable fruit", "yield_total");
+        amount(table, "Receipts", "receipts_total");
+        amount(table, "Picking, packing, packs, commission", "yield_costs_total");
+        amount(table, "Margin, in total", "margin_total");
+        amount(table, "Margin per metre of bench", "margin_per_metre");
+        amount(table, "Margin per plant", "margin_per_plant");
+        amount(table, "Margin per m² of floor", "margin_per_area");
+        amount(table, "Margin per kg", "margin_per_kg");
+        amount(table, "Break-even price", "break_even_price");
+        amount(table, "Break-even fruit per plant and crop", "break_even_yield");
         return table.toString();
     }
 
@@ -68,7 +98,10 @@ final class PriceReport {
     }
 
     private void amount(TextTable table, String label, String id) {
-        table.row(List.of(label, two(figures.number(id)), budget.line(id).unit().display(money)));
+        Line line = budget.line(id);
+        boolean none = figures.hasReason(line, 0);
+        String shown = none ? figures.text(line, 0) : two(figures.number(line, 0));
+        table.row(List.of(label, shown, none ? "" : line.unit().display(money)));
     }
 
     private static String cautions() {

@@ -42,6 +42,7 @@ public final class EntryBuilder {
      * @param high plausible high, NaN when unknown
      * @param source a published source, or the words <i>common practice, no source</i>
      * @return this
+     * @throws FormulaException when the default lies outside its range
      */
     public EntryBuilder typical(double low, double typical, double high, String source) {
         if (low > typical || typical > high) {

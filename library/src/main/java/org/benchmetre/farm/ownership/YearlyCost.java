@@ -164,11 +164,17 @@ public final class YearlyCost {
                 "Yearly cost per plant",
                 Unit.parse("money/(plant a)"),
                 total.over(p.planting().plantCount));
-        s.line(
+        Unit perSquareFoot = Unit.parse("money/(ft2 a)");
+        Line area = s.line(
                 "yearly_cost_per_area",
                 "Yearly cost per m² of floor",
                 Unit.parse("money/(m2 a)"),
                 total.over(p.house().houseArea));
+        s.line(
+                "yearly_cost_per_square_foot",
+                "Yearly cost per square foot of floor",
+                perSquareFoot,
+                area.in(perSquareFoot));
         s.line(
                 "yearly_cost_per_kg",
                 "Yearly cost per kg of marketable fruit",

@@ -31,11 +31,26 @@ public final class FirstCost {
     /** First cost of the plants of the chosen stock. */
     public final Line plants;
 
-    /** What first cost is made of. */
+    /**
+     * What first cost is made of.
+     *
+     * @param materials parts as entered
+     * @param takeOff their quantities and costs
+     * @param ways ways to water
+     * @param stock plant stock
+     * @param house benches and floor
+     * @param planting plants
+     */
     public record Parts(
             Materials materials, TakeOff takeOff, Ways ways, PlantStock stock, House house, Planting planting) {}
 
-    /** Choices and wage. */
+    /**
+     * Choices and wage.
+     *
+     * @param way key of the way to water that is counted
+     * @param stock key of the plant stock that is counted
+     * @param wage wage of installation labour
+     */
     public record Choices(Line way, Line stock, Line wage) {}
 
     /**
