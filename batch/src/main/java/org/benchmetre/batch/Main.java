@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
         exitCodeList = {Exit.ZERO, Exit.ONE, Exit.TWO, Exit.THREE, Exit.FOUR},
         footer = {"", "benchmetre COMMAND --help tells the options of a command."},
         subcommands = {
+            StartCommand.class,
             PriceCommand.class,
             WorkbookCommand.class,
             LinesCommand.class,

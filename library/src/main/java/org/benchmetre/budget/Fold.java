@@ -9,7 +9,7 @@ import org.benchmetre.budget.unit.Unit;
  * @param gather how
  * @param axis along which axis
  * @param lines the line gathered; for a sum of products the two factors; for a filtered fold the tags come last
- * @param tag the tag wanted, or null when every row counts
+ * @param tag the tag wanted; for a present value the rate, for a rate of return a first guess; null when there is none
  */
 public record Fold(Gather gather, Axis axis, List<Line> lines, Formula tag) implements Formula {
 
@@ -26,7 +26,15 @@ public record Fold(Gather gather, Axis axis, List<Line> lines, Formula tag) impl
         /** Least of all rows: {@code MIN}. */
         LEAST,
         /** Greatest of all rows: {@code MAX}. */
-        GREATEST
+        GREATEST,
+        /** Present value of flows, the first of them at once: {@code NPV(rate,flows)*(1+rate)}. */
+        PRESENT_VALUE,
+        /** The rate at which flows, the first of them at once, have no present value: {@code IRR}. */
+        RATE_OF_RETURN;
+
+        boolean isOverTime() {
+            return this == PRESENT_VALUE || this == RATE_OF_RETURN;
+        }
     }
 
     /** Refuses lines that do not run along the axis, and anything but numbers and texts in their places. */
@@ -47,9 +55,19 @@ public record Fold(Gather gather, Axis axis, List<Line> lines, Formula tag) impl
                         + lines.get(i).kind() + ".");
             }
         }
-        if (filtered != (tag != null) || tag != null && tag.kind() != Kind.TEXT) {
-            throw new FormulaException(gather + " is given its tag as a text, others have none.");
+        Kind wanted = filtered ? Kind.TEXT : Kind.NUMBER;
+        if ((filtered || gather.isOverTime()) != (tag != null) || tag != null && tag.kind() != wanted) {
+            throw new FormulaException(gather + " is given a " + wanted + " where it needs one, others have none.");
         }
+        if (gather.isOverTime() && !tag.unit().equals(rateOn(lines.get(0).unit()))) {
+            throw new FormulaException("A rate on " + lines.get(0).unit() + " is in "
+                    + rateOn(lines.get(0).unit()) + ", but found " + tag.unit() + ".");
+        }
+    }
+
+    /** Rates carry the tag of their money: real on money of today, nominal on money of its year. */
+    static Unit rateOn(Unit money) {
+        return Unit.parse(money.isNominal() ? "nominal/a" : "real/a");
     }
 
     /**
@@ -66,6 +84,7 @@ public record Fold(Gather gather, Axis axis, List<Line> lines, Formula tag) impl
         return switch (gather) {
             case SUM_PRODUCT -> lines.get(0).unit().times(lines.get(1).unit());
             case COUNT_WHERE -> Unit.ONE;
+            case RATE_OF_RETURN -> rateOn(lines.get(0).unit());
             default -> lines.get(0).unit();
         };
     }

@@ -79,6 +79,8 @@ public final class FormulaText implements Walk<Spelling.Printed> {
                     case SUM_PRODUCT -> "SUMPRODUCT(" + sameWay(fold, first) + "," + ranges.get(1) + ")";
                     case SUM_WHERE -> "SUMIF(" + ranges.get(1) + "," + tag(fold) + "," + sameWay(fold, first) + ")";
                     case COUNT_WHERE -> "COUNTIF(" + first + "," + tag(fold) + ")";
+                    case PRESENT_VALUE -> "(NPV(" + tag(fold) + "," + first + ")*(1+" + tag(fold) + "))";
+                    case RATE_OF_RETURN -> "IRR(" + first + "," + tag(fold) + ")";
                 });
     }
 

@@ -210,6 +210,30 @@ public final class Formulas {
     }
 
     /**
+     * Present value of yearly flows, the first of them at once and undiscounted.
+     *
+     * @param rate a year, above -1, real on money of today and nominal on money of its year
+     * @param flows money along the years
+     * @param years the axis
+     * @return money of today
+     */
+    public static Formula presentValue(Formula rate, Line flows, Axis years) {
+        return new Fold(Fold.Gather.PRESENT_VALUE, years, List.of(flows), rate);
+    }
+
+    /**
+     * The yearly rate at which flows have no present value. Guard it: there is a single one only where the flows change sign once.
+     *
+     * @param flows money along the years, the first of them at once
+     * @param years the axis
+     * @param guess where a spreadsheet program begins to search; the value does not depend on it
+     * @return a rate of the kind of the money
+     */
+    public static Formula rateOfReturn(Line flows, Axis years, Formula guess) {
+        return new Fold(Fold.Gather.RATE_OF_RETURN, years, List.of(flows), guess);
+    }
+
+    /**
      * The value of the row whose key is asked for.
      *
      * @param values the line to take from

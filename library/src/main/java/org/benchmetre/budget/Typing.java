@@ -57,7 +57,7 @@ interface Typing {
     static Result recovery(Function function, List<Formula> arguments) {
         numbers(function, arguments);
         Unit money = commonUnit(function, arguments.subList(2, 4));
-        Unit wanted = Unit.parse(money.isNominal() ? "nominal/a" : "real/a");
+        Unit wanted = Fold.rateOn(money);
         Unit rate = arguments.get(0).unit();
         if (!rate.equals(wanted)) {
             throw new FormulaException("A rate on " + money + " is in " + wanted + ", but found " + rate + " ("

@@ -8,6 +8,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
+import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
@@ -78,6 +79,7 @@ public final class FarmBudget {
         OwnershipRates rates = new OwnershipRates(choices, entries);
         YearlyCost yearlyCost = new YearlyCost(b, yearly, rates, parts, chosen, groups, first.plants, harvest);
         new Margin(margin, harvest, yearlyCost, house, planting);
+        new CashFlow(b, entries, rates, parts, chosen, first, harvest, yearlyCost);
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()

@@ -16,6 +16,7 @@ final class Kernels {
             case MULTIPLY -> multiply(out, from[0], from[1], n);
             case DIVIDE -> divide(out, from[0], from[1], n);
             case SUM -> sum(out, from, n);
+            case RATE_OF_RETURN -> rateOfReturn(out, from, n);
             case IF -> choose(out, from[0], from[1], from[2], n);
             case MIN -> min(out, from[0], from[1], n);
             case MAX -> max(out, from[0], from[1], n);
@@ -120,6 +121,16 @@ final class Kernels {
     private static void wholeDown(double[] out, double[] a, int n) {
         for (int i = 0; i < n; i++) {
             out[i] = Rounding.wholeDown(a[i]);
+        }
+    }
+
+    private static void rateOfReturn(double[] out, double[][] from, int n) {
+        double[] flows = new double[from.length];
+        for (int i = 0; i < n; i++) {
+            for (int year = 0; year < flows.length; year++) {
+                flows[year] = from[year][i];
+            }
+            out[i] = Interest.rateOfReturn(flows);
         }
     }
 

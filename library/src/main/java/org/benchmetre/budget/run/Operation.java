@@ -1,8 +1,9 @@
 package org.benchmetre.budget.run;
 
 import org.benchmetre.budget.Function;
+import org.benchmetre.budget.Interest;
 
-/** What one instruction does: a function of the table, or a sum of any number of registers from left to right. */
+/** What one instruction does: a function of the table, or something over any number of registers. */
 enum Operation {
     ADD(Function.ADD),
     SUBTRACT(Function.SUBTRACT),
@@ -26,7 +27,8 @@ enum Operation {
     AND(Function.AND),
     OR(Function.OR),
     NOT(Function.NOT),
-    SUM(null);
+    SUM(null),
+    RATE_OF_RETURN(null);
 
     private final transient Function function;
 
@@ -38,9 +40,13 @@ enum Operation {
         return valueOf(function.name());
     }
 
-    /** The body for one case; a sum has one of its own. */
+    /** The body for one case; sums and rates of return, of any number of registers, have one of their own. */
     Function.Body body() {
-        return this == SUM ? (terms, texts) -> sum(terms) : function.body();
+        return switch (this) {
+            case SUM -> (terms, texts) -> sum(terms);
+            case RATE_OF_RETURN -> (flows, texts) -> Interest.rateOfReturn(flows);
+            default -> function.body();
+        };
     }
 
     private static double sum(double[] terms) {

@@ -112,6 +112,8 @@ final class Unroller {
             return switch (fold.gather()) {
                 case LEAST -> chained(Operation.MIN, terms);
                 case GREATEST -> chained(Operation.MAX, terms);
+                case PRESENT_VALUE -> discounted(terms, fold.tag().walk(this));
+                case RATE_OF_RETURN -> registers.apply(Operation.RATE_OF_RETURN, terms);
                 default -> registers.apply(Operation.SUM, terms);
             };
         }
@@ -119,7 +121,7 @@ final class Unroller {
         private int term(Fold fold, Position row) {
             int first = at(fold.lines().get(0), row);
             return switch (fold.gather()) {
-                case SUM, LEAST, GREATEST -> first;
+                case SUM, LEAST, GREATEST, PRESENT_VALUE, RATE_OF_RETURN -> first;
                 case SUM_PRODUCT ->
                     registers.apply(Operation.MULTIPLY, first, at(fold.lines().get(1), row));
                 case SUM_WHERE -> tagged(fold, row, first);
@@ -131,6 +133,16 @@ final class Unroller {
             int same = registers.apply(
                     Operation.SAME_TEXT, at(fold.tags(), row), fold.tag().walk(this));
             return registers.apply(Operation.IF, same, value, registers.constant(0));
+        }
+
+        private int discounted(int[] flows, int rate) {
+            int growth = registers.apply(Operation.ADD, registers.constant(1), rate);
+            int value = flows[flows.length - 1];
+            for (int year = flows.length - 2; year >= 0; year--) {
+                int later = registers.apply(Operation.DIVIDE, value, growth);
+                value = registers.apply(Operation.ADD, later, flows[year]);
+            }
+            return value;
         }
 
         private int chained(Operation operation, int[] terms) {

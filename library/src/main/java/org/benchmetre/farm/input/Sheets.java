@@ -14,5 +14,8 @@ public final class Sheets {
     /** Plant stock. */
     public static final String CROP = "Crop";
 
+    /** Yearly cash over the plan. */
+    public static final String CASH_FLOW = "Cash flow";
+
     private Sheets() {}
 }

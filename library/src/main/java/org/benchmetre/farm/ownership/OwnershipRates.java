@@ -53,6 +53,15 @@ public final class OwnershipRates {
     }
 
     /**
+     * The real rate of interest.
+     *
+     * @return a rate a year
+     */
+    public Line rate() {
+        return rate;
+    }
+
+    /**
      * Yearly amount that pays for a thing over its life.
      *
      * @param life in years, above zero

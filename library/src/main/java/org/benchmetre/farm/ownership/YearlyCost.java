@@ -33,6 +33,16 @@ public final class YearlyCost {
 
     /** Yearly cost in total. */
     public final Line total;
+    /** Life of each part, in years. */
+    public final Line life;
+    /** Salvage of a unit of each part. */
+    public final Line unitSalvage;
+    /** Repairs of a unit of each part, a year. */
+    public final Line unitRepairs;
+    /** Insurance and property tax, by way to water. */
+    public final Line wayCharges;
+    /** Life of the chosen plants, in years. */
+    public final Line plantsLife;
 
     private final OwnershipRates rates;
 
@@ -67,22 +77,22 @@ public final class YearlyCost {
         ScheduleBuilder parts = b.schedule(Sheets.IRRIGATION, "Yearly cost of parts by way to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water (before labour and energy)");
 
-        Line life = table.line(
+        life = table.line(
                 "material_life_years",
                 "Life",
                 Unit.parse("a"),
                 OwnershipRates.years(m.life, m.lifeUnit, harvest.cropsPerYear));
-        Line salvage =
+        unitSalvage =
                 table.line("material_unit_salvage", "Salvage of a unit", MONEY.over(ITEM), m.salvage.over(t.packSize));
         Unit perItem = YEARLY.over(ITEM);
         Line recovered = table.line(
-                "material_unit_recovery", "Capital recovery", perItem, rates.yearly(life, t.unitCost, salvage));
-        Line repairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
+                "material_unit_recovery", "Capital recovery", perItem, rates.yearly(life, t.unitCost, unitSalvage));
+        unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         Line charges = table.line(
                 "material_driver_charges",
                 "Insurance and tax, a driver",
                 YEARLY.over(DRIVER),
-                t.perDriver.times(rates.charges(t.unitCost, salvage)));
+                t.perDriver.times(rates.charges(t.unitCost, unitSalvage)));
         Line labour = table.line(
                 "material_driver_labour",
                 "Installing and taking out, a driver",
@@ -93,12 +103,22 @@ public final class YearlyCost {
                 "material_way_yearly_cost",
                 "Yearly cost of the exact quantity, by part",
                 YEARLY,
-                t.wayAmount.times(t.perDriver).times(recovered.plus(repairs)));
+                t.wayAmount.times(t.perDriver).times(recovered.plus(unitRepairs)));
         Line wayLabour = ways.line(
                 "way_labour_yearly", "Installing and taking out", YEARLY, sumProduct(t.wayAmount, labour, m.axis));
-        Line wayCharges = ways.line(
+        wayCharges = ways.line(
                 "way_charges_yearly", "Insurance and property tax", YEARLY, sumProduct(t.wayAmount, charges, m.axis));
-        Line plants = plants(b, p.stock(), plantsFirst, harvest, chosen.stock());
+        ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
+        plantsLife = plantYears.line(
+                "plants_life_years",
+                "Life of the chosen stock",
+                Unit.parse("a"),
+                lookup(years(b, p.stock(), harvest), p.stock().key, chosen.stock()));
+        Line plants = plantYears.line(
+                "plants_yearly_cost",
+                "Plants, recovered over their life",
+                YEARLY,
+                rates.yearly(plantsLife, plantsFirst, none(MONEY)));
 
         Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and way to water")
                 .line(
@@ -126,20 +146,6 @@ public final class YearlyCost {
         Formula install = m.installHours.times(wage);
         Formula remove = m.removeHours.times(wage);
         return m.rate.times(rates.yearly(life, install, none(remove.unit()).minus(remove)));
-    }
-
-    private Line plants(BudgetBuilder b, PlantStock stock, Line first, Harvest harvest, Line choice) {
-        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plants, a year");
-        Line life = s.line(
-                "plants_life_years",
-                "Life of the chosen stock",
-                Unit.parse("a"),
-                lookup(years(b, stock, harvest), stock.key, choice));
-        return s.line(
-                "plants_yearly_cost",
-                "Plants, recovered over their life",
-                YEARLY,
-                rates.yearly(life, first, none(MONEY)));
     }
 
     private static Line years(BudgetBuilder b, PlantStock stock, Harvest harvest) {

@@ -28,6 +28,9 @@ import org.benchmetre.farm.layout.Planting;
  */
 public final class FirstCost {
 
+    /** Installation labour, by way to water. */
+    public final Line wayLabour;
+
     /** First cost of the plants of the chosen stock. */
     public final Line plants;
 
@@ -91,10 +94,10 @@ public final class FirstCost {
                 "Hours to install",
                 HOUR,
                 sumProduct(p.takeOff().wayAmount, hoursPerDriver, m.axis));
-        Line labour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
+        wayLabour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
         plants = firstPlants(b, p.stock(), chosen.stock());
 
-        Formula byPart = costs.rows(p.takeOff().wayCost, p.ways().whereFilled(plants), labour, none(MONEY));
+        Formula byPart = costs.rows(p.takeOff().wayCost, p.ways().whereFilled(plants), wayLabour, none(MONEY));
         Line groupByWay = byWay.line("group_way_first_cost", "First cost, by group", MONEY, byPart);
 
         Unit perMetreUnit = Unit.parse("money/m");

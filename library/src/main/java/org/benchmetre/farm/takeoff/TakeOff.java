@@ -33,6 +33,14 @@ public final class TakeOff {
     public final Line wayAmount;
     /** Cost of the exact quantity of each part, by way to water. */
     public final Line wayCost;
+    /** Amount of its driver for each part, for the chosen way. */
+    public final Line amount;
+    /** Exact quantity of each part, for the chosen way. */
+    public final Line quantity;
+    /** Cost of the exact quantity of each part, for the chosen way. */
+    public final Line exact;
+    /** Cost of all parts in whole packs, for the chosen way. */
+    public final Line purchase;
     /** Units in a pack, one where blank. */
     public final Line packSize;
     /** Delivered price of a unit. */
@@ -53,23 +61,23 @@ public final class TakeOff {
         Unit perPack = ITEM.over(PACK);
         Unit moneyPerItem = MONEY.over(ITEM);
         Unit itemPerDriver = ITEM.over(DRIVER);
-        ScheduleBuilder purchase = b.schedule(Sheets.MATERIALS, "Purchase list, for the chosen way to water");
+        ScheduleBuilder list = b.schedule(Sheets.MATERIALS, "Purchase list, for the chosen way to water");
         ScheduleBuilder totals = b.schedule(Sheets.MATERIALS, "Purchase list, totals");
         ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts by way to water");
 
-        packSize = purchase.line(
+        packSize = list.line(
                 "material_pack_size",
                 "Pack size",
                 perPack,
                 when(m.pack.isPositive(), m.pack, number(1, perPack)),
                 "a blank pack counts as one unit");
-        Line delivered = purchase.line(
+        Line delivered = list.line(
                 "material_delivered_price",
                 "Price delivered",
                 Unit.parse("money/pack"),
                 m.price.times(one().plus(m.freight).plus(m.salesTax)));
-        unitCost = purchase.line("material_unit_cost", "Price of a unit", moneyPerItem, delivered.over(packSize));
-        perDriver = purchase.line(
+        unitCost = list.line("material_unit_cost", "Price of a unit", moneyPerItem, delivered.over(packSize));
+        perDriver = list.line(
                 "material_per_driver", "Units a driver, with waste", itemPerDriver, m.rate.times(one().plus(m.waste)));
 
         Formula belongs = or(not(m.option.isFilled()), m.option.hasKey(ways.key));
@@ -87,20 +95,19 @@ public final class TakeOff {
                 MONEY,
                 wayAmount.times(perDriver).times(unitCost));
 
-        Line amount =
-                purchase.line("material_amount", "Amount of driver", DRIVER, lookup(wayAmount, ways.key, chosenWay));
-        Line quantity = purchase.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
-        purchase.textLine("purchase_unit", "Unit", m.unit);
-        Line packs = purchase.line(
+        amount = list.line("material_amount", "Amount of driver", DRIVER, lookup(wayAmount, ways.key, chosenWay));
+        quantity = list.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
+        list.textLine("purchase_unit", "Unit", m.unit);
+        Line packs = list.line(
                 "material_packs", "Whole packs", PACK, quantity.over(packSize).wholeUp());
-        Line exact = purchase.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
-        Line bought = purchase.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
-        Line left = purchase.line(
+        exact = list.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
+        Line bought = list.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
+        Line left = list.line(
                 "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
-        Line leftValue = purchase.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
+        Line leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
 
         totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
-        totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
+        purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
         totals.line(
                 "leftover_value",
                 "All leftovers",

@@ -1,0 +1,246 @@
+package org.benchmetre.farm.finance;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.presentValue;
+import static org.benchmetre.budget.Formulas.previous;
+import static org.benchmetre.budget.Formulas.rateOfReturn;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+import static org.benchmetre.farm.input.TradeUnits.MONEY;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.ownership.OwnershipRates;
+import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.farm.takeoff.Materials;
+
+/**
+ * Yearly cash over the plan, at today's prices, before labour and energy of the season, before loans and tax. Year 0 is the start,
+ * in whole packs; each later year earns receipts and pays what moves with yield, repairs, insurance, property tax and what wears
+ * out. No capital recovery and no interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs
+ * and Returns Estimation Handbook, 2000, for keeping cash apart from cost.
+ */
+public final class CashFlow {
+
+    /** Longest plan, in years. The plan's own length is an entry up to this. */
+    public static final int LIMIT = 30;
+
+    private static final Unit YEAR = Unit.parse("a");
+    private static final Unit REAL = Unit.parse("real/a");
+    private static final double NEVER = 1000;
+
+    private final Axis years = Axis.periods(
+            "year",
+            "Year",
+            IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList());
+
+    private final Line horizon;
+
+    private final Line year;
+    private final Line inPlan;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param rates rates of ownership
+     * @param p what first cost is made of
+     * @param chosen choices and wage
+     * @param first first cost
+     * @param harvest receipts
+     * @param owned yearly cost
+     */
+    public CashFlow(
+            BudgetBuilder b,
+            FarmEntries entries,
+            OwnershipRates rates,
+            FirstCost.Parts p,
+            FirstCost.Choices chosen,
+            FirstCost first,
+            Harvest harvest,
+            YearlyCost owned) {
+        ScheduleBuilder answers =
+                b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before labour, energy, loans and tax");
+        ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, at today's prices");
+        ScheduleBuilder single = b.schedule(Sheets.CASH_FLOW, "Cash of one year");
+        ScheduleBuilder wear =
+                b.schedule(Sheets.CASH_FLOW, "Parts: what one replacement costs and what is left at the end");
+        ScheduleBuilder replaced = b.schedule(Sheets.CASH_FLOW, "Parts replaced, by year");
+
+        horizon = entries.add(answers.entry("plan_years", "Years of the plan", YEAR)
+                .from(1, LIMIT)
+                .whole()
+                .typical(5, 10, 20, INVENTED));
+        year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "");
+        b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
+        inPlan = flow.line("year_in_plan", "In the plan", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
+        Wear w = new Wear(year, horizon);
+
+        Line wageHours = wear.line(
+                "material_change_labour",
+                "Labour of one replacement",
+                MONEY,
+                p.takeOff()
+                        .amount
+                        .times(p.materials().rate)
+                        .times(changeHours(p.materials()))
+                        .times(chosen.wage()));
+        Line salvage = wear.line(
+                "material_salvage_value",
+                "Salvage, all of it",
+                MONEY,
+                p.takeOff().quantity.times(owned.unitSalvage));
+        Line change = wear.line(
+                "material_change_cost",
+                "One replacement, salvage taken off",
+                MONEY,
+                p.takeOff().exact.plus(wageHours).minus(salvage));
+        Line left = wear.line(
+                "material_residual",
+                "Left at the end of the plan",
+                MONEY,
+                w.residual(owned.life, p.takeOff().exact, salvage));
+        Line changes =
+                replaced.line("material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)));
+
+        Line startUp = single.line(
+                "startup_cash",
+                "Start-up: parts in whole packs, installation, plants",
+                MONEY,
+                p.takeOff()
+                        .purchase
+                        .plus(lookup(first.wayLabour, p.ways().key, chosen.way()))
+                        .plus(first.plants));
+        Line repairs = single.line(
+                "repairs_cash",
+                "Repairs",
+                Unit.parse("money/a"),
+                sumProduct(p.takeOff().quantity, owned.unitRepairs, p.materials().axis));
+        Line charges = single.line(
+                "charges_cash",
+                "Insurance and property tax",
+                Unit.parse("money/a"),
+                lookup(owned.wayCharges, p.ways().key, chosen.way()));
+        Line residual = single.line(
+                "residual_value",
+                "Left at the end of the plan",
+                MONEY,
+                sum(left, p.materials().axis).plus(w.residual(owned.plantsLife, first.plants, none(MONEY))));
+
+        Line receipts = flow.line("cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts));
+        Line yieldCosts = flow.line(
+                "cash_yield_costs", "Picking, packing, packs, commission", MONEY, eachYear(harvest.yieldCosts));
+        Line kept =
+                flow.line("cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(repairs.plus(charges)));
+        Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
+        Line plants = flow.line(
+                "cash_plants",
+                "Plants replaced",
+                MONEY,
+                w.ended(owned.plantsLife).times(first.plants));
+        Formula atStart = when(year.isPositive(), none(MONEY), startUp);
+        Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
+        Formula isEnd = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));
+        Line end = flow.line("cash_residual", "Left at the end", MONEY, when(isEnd, residual, none(MONEY)));
+        Line net = flow.line(
+                "cash_net",
+                "Cash of the year",
+                MONEY,
+                receipts.minus(yieldCosts)
+                        .minus(kept)
+                        .minus(parts)
+                        .minus(plants)
+                        .minus(outlay)
+                        .plus(end));
+        results(b, answers, flow, rates.rate(), net);
+    }
+
+    private static Formula changeHours(Materials m) {
+        return m.installHours.plus(m.removeHours);
+    }
+
+    private Formula eachYear(Formula yearly) {
+        Formula earns = and(year.isPositive(), inPlan.isPositive());
+        return when(earns, yearly.times(number(1, YEAR)), none(MONEY));
+    }
+
+    private void results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
+        Line sum = flow.declare("cash_cumulative", "Cash so far", MONEY, Kind.NUMBER, List.of(years), "");
+        b.define(sum, previous(sum, none(MONEY)).plus(net));
+        Formula falls = none(MONEY).minus(net).isPositive();
+        Line sign = flow.declare(
+                "cash_sign", "Sign of the last cash that is not zero", ONE, Kind.NUMBER, List.of(years), "");
+        Formula before = previous(sign, none(ONE));
+        b.define(sign, when(net.isPositive(), number(1, ONE), when(falls, number(-1, ONE), before)));
+        Line turns = flow.line(
+                "cash_turns",
+                "Sign changes",
+                ONE,
+                when(none(ONE).minus(before.times(sign)).isPositive(), number(1, ONE), none(ONE)));
+        Line weighted = flow.line("cash_times_year", "Cash times year", MONEY.times(YEAR), net.times(year));
+        Formula gap = none(MONEY).minus(previous(sum, none(MONEY)));
+        Formula crosses = and(gap.isPositive(), not(none(MONEY).minus(sum).isPositive()));
+        Line paid = flow.line(
+                "cash_payback",
+                "Years until paid back, in the year it is",
+                YEAR,
+                when(crosses, year.minus(number(1, YEAR)).plus(gap.over(net).counting(YEAR)), number(NEVER, YEAR)));
+
+        s.line(
+                "net_present_value",
+                "Present value of all cash, at the real rate",
+                MONEY,
+                presentValue(rate, net, years));
+        Line outlay =
+                s.line("irr_outlay", "Outlay in year 0", MONEY, none(MONEY).minus(new Element(net, years, 0)));
+        Line later =
+                s.line("irr_later", "All later cash", MONEY, sum(net, years).plus(outlay));
+        Line weight = s.line("irr_weight", "Later cash times its year", MONEY.times(YEAR), sum(weighted, years));
+        Formula mean = when(weight.isPositive(), later.over(weight).times(number(1, YEAR)), number(1, ONE));
+        Formula small = later.over(outlay).power(mean).minus(number(1, ONE)).counting(REAL);
+        Formula usable = and(later.isPositive(), outlay.isPositive());
+        Line guess = s.line(
+                "irr_guess",
+                "Where the search for the rate of return begins",
+                REAL,
+                when(
+                        not(outlay.minus(later).isPositive()),
+                        number(0.1, REAL),
+                        when(usable, small, number(-0.9, REAL))));
+        Line changes = s.line("irr_sign_changes", "Times the cash changes sign", ONE, sum(turns, years));
+        Formula single = and(changes.isPositive(), not(changes.exceeds(number(1, ONE))));
+        s.line(
+                "internal_rate_of_return",
+                "Real rate of return",
+                REAL,
+                onlyWhen(single, rateOfReturn(net, years, guess), "no single rate"));
+        Line found = s.line("payback_found", "First year of paying back, 1000 for none", YEAR, least(paid, years));
+        s.line(
+                "payback_years",
+                "Years until cash is paid back",
+                YEAR,
+                onlyWhen(number(NEVER, YEAR).exceeds(found), found, "never"));
+    }
+}

@@ -1,0 +1,2 @@
+/** Money over the years of the plan: cash, replacements, residual value, and what the whole is worth today. */
+package org.benchmetre.farm.finance;
