@@ -3,11 +3,13 @@ package org.benchmetre;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
@@ -34,9 +36,10 @@ class SampleWorkbooksTest {
     void poiAgreesOnEveryFormulaCell(String sample) throws IOException, ScenarioException {
         Budget budget = budget(sample);
         List<String> differences = new ArrayList<>(PoiReferee.differences(budget, Map.of()));
-        for (long seed = 1; seed <= SEEDS; seed++) {
-            differences.addAll(PoiReferee.differences(budget, adjusted(budget, seed)));
-        }
+        LongStream.rangeClosed(1, SEEDS)
+                .parallel()
+                .mapToObj(seed -> differences(budget, seed))
+                .forEachOrdered(differences::addAll);
         assertThat(differences).isEmpty();
     }
 
@@ -50,6 +53,14 @@ class SampleWorkbooksTest {
             referee.add(budget, adjusted(budget, seed));
         }
         assertThat(referee.differences()).isEmpty();
+    }
+
+    private static List<String> differences(Budget budget, long seed) {
+        try {
+            return PoiReferee.differences(budget, adjusted(budget, seed));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Budget budget(String sample) throws ScenarioException {

@@ -18,6 +18,7 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.YearlyCost;
@@ -78,7 +79,8 @@ public final class FarmBudget {
         Harvest harvest = new Harvest(b, entries, planting);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         YearlyCost yearlyCost = new YearlyCost(b, yearly, rates, parts, chosen, groups, first.plants, harvest);
-        new Margin(margin, harvest, yearlyCost, house, planting);
+        Margin left = new Margin(margin, harvest, yearlyCost, house, planting);
+        new EnterpriseBudget(b, harvest, groups, first.groupLabel, yearlyCost.byGroup, left.total, house, planting);
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, yearlyCost);
         Cautions.add(b);
         Budget budget = b.build();

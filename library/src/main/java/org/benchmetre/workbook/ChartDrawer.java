@@ -109,6 +109,9 @@ final class ChartDrawer {
         int end = top + ROWS_FEWEST + wanted.size();
         nextRow.put(wanted.sheet(), end + 2);
         XSSFSheet drawn = workbook.getSheet(wanted.sheet());
+        if (drawn.getRowBreaks().length == 0) {
+            drawn.setRowBreak(top - 1);
+        }
         XSSFDrawing drawing = drawn.createDrawingPatriarch();
         return drawing.createChart(new XSSFClientAnchor(0, 0, 0, 0, 0, top, sheet.lastColumnWithin(WIDTH) + 1, end));
     }

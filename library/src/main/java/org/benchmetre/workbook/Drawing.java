@@ -21,6 +21,11 @@ final class Drawing {
     private final Plan plan;
     private final Budget budget;
     private final Figures figures;
+    /** Parts of a character in which POI gives widths. */
+    private static final double POI_WIDTH = 256;
+    /** Characters across a page that can still be read in print. */
+    private static final double LEGIBLE = 270;
+
     private final List<BarChart> charts;
     private final XSSFWorkbook workbook;
     private final ValueCells cells;
@@ -102,13 +107,27 @@ final class Drawing {
         print.setLandscape(true);
         print.setPaperSize(PrintSetup.A4_PAPERSIZE);
         sheet.setFitToPage(true);
-        print.setFitWidth((short) 1);
+        print.setFitWidth(pagesAcross(sheet));
         print.setFitHeight((short) 0);
         sheet.getFooter().setLeft("&A");
         sheet.getFooter().setRight("&P / &N");
         sheet.enableLocking();
         sheet.lockFormatColumns(false);
         sheet.lockFormatRows(false);
+    }
+
+    /** One page across, more where the print would be too small to read. */
+    private static short pagesAcross(XSSFSheet sheet) {
+        int used = sheet.getCTWorksheet().getColsList().stream()
+                .flatMap(columns -> columns.getColList().stream())
+                .mapToInt(column -> (int) column.getMax())
+                .max()
+                .orElse(0);
+        double total = 0;
+        for (int column = 0; column < used; column++) {
+            total += sheet.getColumnWidth(column) / POI_WIDTH;
+        }
+        return (short) Math.max(1, Math.round(total / LEGIBLE));
     }
 
     /** Fixed times and no user: the same figures give the same bytes. */

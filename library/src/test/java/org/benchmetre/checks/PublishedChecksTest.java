@@ -56,7 +56,7 @@ class PublishedChecksTest {
         return switch (check.get("function")) {
             case "convert" -> amount(inputs) * unitOf(inputs).factorTo(unit).toDouble();
             case "convert_level" -> unitOf(inputs).convertLevel(amount(inputs), unit);
-            case "plants_per_metre" -> figures(inputs).number("plants_per_metre");
+            case "plants_per_metre", "litres_per_plant" -> figures(inputs).number(check.get("function"));
             case "loose_volume_ratio" ->
                 figures(inputs).number("loose_volume") / figures(inputs).number("substrate_volume");
             case "capital_recovery" -> recovery(inputs);
@@ -69,10 +69,15 @@ class PublishedChecksTest {
         Map<String, Double> by = new HashMap<>();
         for (String input : inputs.split("; ")) {
             String[] sides = input.split("=");
-            by.put(sides[0], Double.parseDouble(sides[1].split(" ")[0]));
+            by.put(sides[0], quotient(sides[1].split(" ")[0]));
         }
         double[] arguments = {by.get("rate"), by.get("life"), by.get("cost"), by.get("salvage")};
         return Function.RECOVERY.body().of(arguments, new Texts());
+    }
+
+    private static double quotient(String text) {
+        String[] sides = text.split("/");
+        return Double.parseDouble(sides[0]) / (sides.length > 1 ? Double.parseDouble(sides[1]) : 1);
     }
 
     private static double amount(String quantity) {

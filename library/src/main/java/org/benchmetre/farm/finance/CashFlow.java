@@ -204,7 +204,7 @@ public final class CashFlow {
         Formula crosses = and(gap.isPositive(), not(none(MONEY).minus(sum).isPositive()));
         Line paid = flow.line(
                 "cash_payback",
-                "Years until paid back, in the year it is",
+                "Years until paid back; 1000 in all other years",
                 YEAR,
                 when(crosses, year.minus(number(1, YEAR)).plus(gap.over(net).counting(YEAR)), number(NEVER, YEAR)));
 

@@ -14,6 +14,8 @@ public final class Sheets {
     /** Plant stock. */
     public static final String CROP = "Crop";
 
+    /** The enterprise budget. */
+    public static final String BUDGET = "Budget";
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash flow";
 

@@ -37,7 +37,9 @@ public final class Substrate {
      */
     public Substrate(BudgetBuilder b, FarmEntries entries, Trough trough) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Substrate blend");
-        s.note("Parts by volume. Coir wets easily and drains, peat holds water and buffers, perlite keeps air in.");
+        s.note(
+                "Parts by volume. Coir wets easily and starts near pH 6, peat holds water and starts acid: blended, they bring a root "
+                        + "zone near the usual band of pH 5.5 to 6.5 (common practice, no source) with less lime; perlite keeps air in.");
         Line coirParts = parts(entries, s, "coir_parts", "Coir, parts", 40);
         Line peatParts = parts(entries, s, "peat_parts", "Peat, parts", 40);
         Line perliteParts = parts(entries, s, "perlite_parts", "Perlite, parts", 20);
@@ -49,6 +51,12 @@ public final class Substrate {
                 "Loose volume of all parts",
                 LITRE,
                 trough.substrateVolume.over(one().minus(mixing)).over(one().minus(settlement)));
+        s.line(
+                "backfill_volume",
+                "Loose volume of it for backfilling after wetting in",
+                LITRE,
+                looseVolume.times(settlement),
+                "what settles is filled up with the same blend");
         Line all = s.line(
                 "all_parts",
                 "All parts",

@@ -19,6 +19,9 @@ import org.benchmetre.farm.layout.Planting;
  */
 public final class Margin {
 
+    /** What is left in a year. */
+    public final Line total;
+
     /**
      * Declares the lines.
      *
@@ -30,7 +33,7 @@ public final class Margin {
      */
     public Margin(ScheduleBuilder s, Harvest harvest, YearlyCost yearly, House house, Planting planting) {
         Unit moneyPerKg = Unit.parse("money/kg");
-        Line margin = s.line(
+        total = s.line(
                 "margin_total",
                 "Margin, in total",
                 Unit.parse("money/a"),
@@ -39,14 +42,14 @@ public final class Margin {
                 "margin_per_metre",
                 "Margin per metre of bench",
                 Unit.parse("money/(m a)"),
-                margin.over(house.benchMetres));
-        s.line("margin_per_plant", "Margin per plant", Unit.parse("money/(plant a)"), margin.over(planting.plantCount));
-        s.line("margin_per_area", "Margin per m² of floor", Unit.parse("money/(m2 a)"), margin.over(house.houseArea));
+                total.over(house.benchMetres));
+        s.line("margin_per_plant", "Margin per plant", Unit.parse("money/(plant a)"), total.over(planting.plantCount));
+        s.line("margin_per_area", "Margin per m² of floor", Unit.parse("money/(m2 a)"), total.over(house.houseArea));
         s.line(
                 "margin_per_kg",
                 "Margin per kg of marketable fruit",
                 moneyPerKg,
-                onlyWhen(harvest.yield.isPositive(), margin.over(harvest.yield), "no yield"));
+                onlyWhen(harvest.yield.isPositive(), total.over(harvest.yield), "no yield"));
         s.line(
                 "break_even_price",
                 "Price at which nothing is left",

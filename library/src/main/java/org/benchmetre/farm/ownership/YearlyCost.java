@@ -33,6 +33,8 @@ public final class YearlyCost {
 
     /** Yearly cost in total. */
     public final Line total;
+    /** Yearly cost by group, for the chosen way. */
+    public final Line byGroup;
     /** Life of each part, in years. */
     public final Line life;
     /** Salvage of a unit of each part. */
@@ -71,7 +73,7 @@ public final class YearlyCost {
         Materials m = p.materials();
         TakeOff t = p.takeOff();
         ScheduleBuilder table = b.schedule(Sheets.MATERIALS, "Parts: yearly cost of a unit");
-        ScheduleBuilder byGroup = b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen way to water");
+        ScheduleBuilder groupTable = b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen way to water");
         ScheduleBuilder perMetre = b.schedule(
                 Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water (before labour and energy)");
         ScheduleBuilder parts = b.schedule(Sheets.IRRIGATION, "Yearly cost of parts by way to water");
@@ -135,10 +137,10 @@ public final class YearlyCost {
                 "Yearly cost per metre of bench, by group",
                 yearlyPerMetre,
                 groupByWay.over(metres));
-        Line group = byGroup.line(
+        byGroup = groupTable.line(
                 "group_yearly_cost", "Yearly cost", YEARLY, lookup(groupByWay, p.ways().key, chosen.way()));
-        byGroup.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, group.over(metres));
-        total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(group, groups.axis));
+        groupTable.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, byGroup.over(metres));
+        total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
         results(s, p, harvest);
     }
 

@@ -28,6 +28,9 @@ import org.benchmetre.farm.layout.Planting;
  */
 public final class FirstCost {
 
+    /** Labels of the groups of cost. */
+    public final Line groupLabel;
+
     /** Installation labour, by way to water. */
     public final Line wayLabour;
 
@@ -72,7 +75,7 @@ public final class FirstCost {
         ScheduleBuilder byWay = b.schedule(Sheets.IRRIGATION, "First cost by group and way to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by way to water");
 
-        Line groupLabel = groups.textLine("group_label", "Group", costs.labels());
+        groupLabel = groups.textLine("group_label", "Group", costs.labels());
         b.nameRows(costs.axis, groupLabel);
         Materials m = p.materials();
         Line counted = parts.textLine(
