@@ -21,7 +21,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -199,7 +198,6 @@ public final class CashFlow {
                 "Sign changes",
                 ONE,
                 when(none(ONE).minus(before.times(sign)).isPositive(), number(1, ONE), none(ONE)));
-        Line weighted = flow.line("cash_times_year", "Cash times year", MONEY.times(YEAR), net.times(year));
         Formula gap = none(MONEY).minus(previous(sum, none(MONEY)));
         Formula crosses = and(gap.isPositive(), not(none(MONEY).minus(sum).isPositive()));
         Line paid = flow.line(
@@ -213,22 +211,11 @@ public final class CashFlow {
                 "Present value of all cash, at the real rate",
                 MONEY,
                 presentValue(rate, net, years));
-        Line outlay =
-                s.line("irr_outlay", "Outlay in year 0", MONEY, none(MONEY).minus(new Element(net, years, 0)));
-        Line later =
-                s.line("irr_later", "All later cash", MONEY, sum(net, years).plus(outlay));
-        Line weight = s.line("irr_weight", "Later cash times its year", MONEY.times(YEAR), sum(weighted, years));
-        Formula mean = when(weight.isPositive(), later.over(weight).times(number(1, YEAR)), number(1, ONE));
-        Formula small = later.over(outlay).power(mean).minus(number(1, ONE)).counting(REAL);
-        Formula usable = and(later.isPositive(), outlay.isPositive());
         Line guess = s.line(
                 "irr_guess",
                 "Where the search for the rate of return begins",
                 REAL,
-                when(
-                        not(outlay.minus(later).isPositive()),
-                        number(0.1, REAL),
-                        when(usable, small, number(-0.9, REAL))));
+                new SearchStart(b, net, years).highestThatPays());
         Line changes = s.line("irr_sign_changes", "Times the cash changes sign", ONE, sum(turns, years));
         Formula single = and(changes.isPositive(), not(changes.exceeds(number(1, ONE))));
         s.line(
