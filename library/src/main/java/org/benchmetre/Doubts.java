@@ -15,9 +15,6 @@ import org.benchmetre.scenario.Remark;
 /** Looks for values that are allowed but probably not meant. */
 record Doubts(Budget budget) {
 
-    /** Prices older or newer than this many years against the plan are worth a word. Common practice, no source. */
-    private static final double YEARS = 3;
-
     List<Remark> all() {
         List<Remark> found = new ArrayList<>();
         for (Line line : budget.lines()) {
@@ -55,9 +52,9 @@ record Doubts(Budget budget) {
         double plan = budget.find(Lines.PLAN_YEAR)
                 .map(line -> budget.given(line).get(0).number())
                 .orElse(given.number());
-        if (Math.abs(given.number() - plan) > YEARS) {
+        if (given.number() != plan) {
             String text = "the price is of " + Numbers.plain(given.number()) + " and the plan of " + Numbers.plain(plan)
-                    + ", more than 3 years apart; no price is indexed";
+                    + "; no price is indexed";
             found.add(remark(given, address, text));
         }
     }

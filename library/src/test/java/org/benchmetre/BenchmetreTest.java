@@ -183,7 +183,8 @@ class BenchmetreTest {
     void a_figure_without_a_finite_value_is_a_fault() {
         assertThat(faults("material_price[pump]=1e300", "material_rate[pump]=1e300"))
                 .isNotEmpty()
-                .allMatch(message -> message.contains("has no finite value") && message.contains("pump"));
+                .allMatch(message -> message.contains("has no finite value"))
+                .anyMatch(message -> message.contains("Exact cost (material_exact_cost[pump])"));
     }
 
     @Test
@@ -194,7 +195,7 @@ class BenchmetreTest {
                         "setting bench_length=0.5, bench_length: Length of one bench is 0.5 m, usually from 5 to 60 m"
                                 + " (invented for the demo).",
                         "setting material_price_year[tape]=2000, material_price_year[tape]: the price is of 2000 and the"
-                                + " plan of 2026, more than 3 years apart; no price is indexed.");
+                                + " plan of 2026; no price is indexed.");
     }
 
     @Test

@@ -35,6 +35,12 @@ public final class Words {
 
         @Override
         public Spelling.Printed call(Call call) {
+            if (call.function() == Function.HAS_KEY) {
+                return new Spelling.Printed(
+                        of(call.arguments().get(0)) + " has "
+                                + of(call.arguments().get(1)),
+                        Spelling.COMPARE);
+            }
             return FormulaText.printed(call, argument -> argument.walk(this));
         }
 

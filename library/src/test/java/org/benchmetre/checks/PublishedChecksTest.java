@@ -56,7 +56,10 @@ class PublishedChecksTest {
         return switch (check.get("function")) {
             case "convert" -> amount(inputs) * unitOf(inputs).factorTo(unit).toDouble();
             case "convert_level" -> unitOf(inputs).convertLevel(amount(inputs), unit);
-            case "plants_per_metre", "litres_per_plant" -> figures(inputs).number(check.get("function"));
+            case "plants_per_metre", "litres_per_plant", "bench_floor_share" ->
+                figures(inputs).number(check.get("function"));
+            case "receipts_per_area" ->
+                figures(inputs).number("receipts_total") / figures(inputs).number("house_area");
             case "loose_volume_ratio" ->
                 figures(inputs).number("loose_volume") / figures(inputs).number("substrate_volume");
             case "capital_recovery" -> recovery(inputs);

@@ -3,6 +3,7 @@ package org.benchmetre.farm.finance;
 import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.presentValue;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
@@ -38,6 +39,16 @@ final class SearchStart {
 
     SearchStart(BudgetBuilder b, Line net, Axis years) {
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Trial rates for the rate of return");
+        b.nameRows(
+                axis,
+                s.textLine(
+                        "trial_label",
+                        "Trial",
+                        new Rows(
+                                axis,
+                                Arrays.stream(TRIALS)
+                                        .mapToObj(r -> text(percent(r, "at %.0f %%")))
+                                        .toList())));
         Line rate = s.line(
                 "trial_rate",
                 "Trial rate",
@@ -58,6 +69,10 @@ final class SearchStart {
     }
 
     private static String keyOf(double rate) {
-        return String.format(Locale.ROOT, "%.0f_percent", rate * 100).replace("-", "minus_");
+        return percent(rate, "%.0f_percent").replace("-", "minus_");
+    }
+
+    private static String percent(double rate, String form) {
+        return String.format(Locale.ROOT, form, rate * 100);
     }
 }

@@ -264,7 +264,9 @@ public final class Columns {
     private List<Given> read(String column, Function<Row, Given> cell) {
         List<Given> values = new ArrayList<>();
         for (Row row : rows) {
-            values.add(cell.apply(row).at(row.place(column).toString()));
+            values.add(cell.apply(row)
+                    .from(row.text("source"))
+                    .at(row.place(column).toString()));
         }
         return values;
     }

@@ -131,8 +131,8 @@ public final class Materials {
     }
 
     private static void checkRow(Row row, Faults faults) {
-        double price = quietly(row, "price");
-        double salvage = quietly(row, "salvage");
+        double price = quietly(row, "price", atLeastNothing());
+        double salvage = quietly(row, "salvage", org.benchmetre.scenario.Bounds.any());
         if (salvage > price) {
             faults.add(
                     row.place("salvage"), "\"" + row.text("salvage") + "\"", "at most the price, " + row.text("price"));
@@ -148,13 +148,13 @@ public final class Materials {
     }
 
     private static void checkOrder(Row row, String low, String middle, String high, Faults faults) {
-        if (quietly(row, low) > quietly(row, middle)) {
+        if (quietly(row, low, atLeastNothing()) > quietly(row, middle, atLeastNothing())) {
             faults.add(
                     row.place(low),
                     "\"" + row.text(low) + "\"",
                     "at most the value in " + middle + ", " + row.text(middle));
         }
-        if (quietly(row, high) < quietly(row, middle)) {
+        if (quietly(row, high, atLeastNothing()) < quietly(row, middle, atLeastNothing())) {
             faults.add(
                     row.place(high),
                     "\"" + row.text(high) + "\"",
@@ -162,9 +162,13 @@ public final class Materials {
         }
     }
 
+    private static org.benchmetre.scenario.Bounds atLeastNothing() {
+        return org.benchmetre.scenario.Bounds.atLeast(0);
+    }
+
     /** A number that has been reported already if it is not one; NaN then, so that no comparison holds. */
-    private static double quietly(Row row, String column) {
-        return row.number(column, org.benchmetre.scenario.Bounds.any(), "", new Faults());
+    private static double quietly(Row row, String column, org.benchmetre.scenario.Bounds bounds) {
+        return row.number(column, bounds, "", new Faults());
     }
 
     /**
