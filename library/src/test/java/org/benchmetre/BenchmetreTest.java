@@ -199,6 +199,15 @@ class BenchmetreTest {
     }
 
     @Test
+    void a_present_value_is_explained_by_the_cash_of_each_year() throws ScenarioException {
+        Plan plan = Benchmetre.read(SAMPLE);
+
+        assertThat(Explanation.of(plan.figures(), plan.budget().line("net_present_value"), 0)
+                        .toString())
+                .contains("(cash_net[0])", "(cash_net[10])", "(recovery_rate)", "20 more rows add nothing");
+    }
+
+    @Test
     void every_line_can_be_explained_within_its_width() throws ScenarioException {
         Plan plan = Benchmetre.read(SAMPLE);
 

@@ -7,13 +7,10 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Which cells a formula reads when it stands at a position. */
-public final class Dependencies implements Walk<Void> {
-
-    private final Position position;
-    private final Set<CellRef> cells = new LinkedHashSet<>();
+public final class Dependencies extends CellWalk {
 
     private Dependencies(Position position) {
-        this.position = position;
+        super(position);
     }
 
     /**
@@ -27,7 +24,7 @@ public final class Dependencies implements Walk<Void> {
     public static Set<CellRef> of(Line line, Formula formula, int cell) {
         Dependencies walk = new Dependencies(line.positionOf(cell));
         formula.walk(walk);
-        return walk.cells;
+        return walk.cells();
     }
 
     /** The lines a formula names, wherever it stands. */
@@ -35,22 +32,6 @@ public final class Dependencies implements Walk<Void> {
         List<Line> lines = new ArrayList<>();
         formula.walk(new LineNames(lines));
         return new LinkedHashSet<>(lines);
-    }
-
-    @Override
-    public Void line(Line line) {
-        return read(line, position);
-    }
-
-    @Override
-    public Void constant(Constant constant) {
-        return null;
-    }
-
-    @Override
-    public Void call(Call call) {
-        call.arguments().forEach(argument -> argument.walk(this));
-        return null;
     }
 
     @Override
@@ -66,31 +47,8 @@ public final class Dependencies implements Walk<Void> {
         return lookup.key().walk(this);
     }
 
-    @Override
-    public Void element(Element element) {
-        return read(element.line(), position.with(element.axis(), element.index()));
-    }
-
-    @Override
-    public Void previous(Previous previous) {
-        int period = position.on(previous.axis());
-        return period == 0
-                ? previous.initial().walk(this)
-                : read(previous.line(), position.with(previous.axis(), period - 1));
-    }
-
-    @Override
-    public Void rows(Rows rows) {
-        return rows.formulas().get(position.on(rows.axis())).walk(this);
-    }
-
     private void readAll(Line line, Axis axis) {
         IntStream.range(0, axis.size()).forEach(i -> read(line, position.with(axis, i)));
-    }
-
-    private Void read(Line line, Position at) {
-        cells.add(new CellRef(line, line.cellAt(at)));
-        return null;
     }
 
     /** Collects the lines named, without positions. */

@@ -1,37 +1,28 @@
 package org.benchmetre.budget.run;
 
-import java.util.LinkedHashSet;
 import java.util.Optional;
-import java.util.Set;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Call;
-import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.CellWalk;
 import org.benchmetre.budget.Constant;
-import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Fold;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Lookup;
 import org.benchmetre.budget.Position;
-import org.benchmetre.budget.Previous;
-import org.benchmetre.budget.Rows;
-import org.benchmetre.budget.Walk;
 
 /**
  * The cells that make up the value of one cell, in the order of its formula: of a fold only the rows that are not zero, of a lookup
  * only the row found. Counts the rows of folds that are zero.
  */
-final class Contributors implements Walk<Void> {
+final class Contributors extends CellWalk {
 
     private final Figures figures;
-    private final Position position;
-    private final Set<CellRef> cells = new LinkedHashSet<>();
     private int zeros;
 
     private Contributors(Figures figures, Position position) {
+        super(position);
         this.figures = figures;
-        this.position = position;
     }
 
     static Contributors of(Figures figures, Line line, Formula formula, int cell) {
@@ -40,29 +31,9 @@ final class Contributors implements Walk<Void> {
         return walk;
     }
 
-    Set<CellRef> cells() {
-        return cells;
-    }
-
     /** Rows of folds that add nothing and are not among the cells. */
     int zeros() {
         return zeros;
-    }
-
-    @Override
-    public Void line(Line line) {
-        return read(line, position);
-    }
-
-    @Override
-    public Void constant(Constant constant) {
-        return null;
-    }
-
-    @Override
-    public Void call(Call call) {
-        call.arguments().forEach(argument -> argument.walk(this));
-        return null;
     }
 
     @Override
@@ -70,7 +41,9 @@ final class Contributors implements Walk<Void> {
         if (fold.tag() != null) {
             fold.tag().walk(this);
         }
-        Optional<String> tag = Optional.ofNullable(fold.tag()).flatMap(this::textOf);
+        Optional<String> tag = Optional.ofNullable(fold.tag())
+                .filter(formula -> formula.kind() == Kind.TEXT)
+                .flatMap(this::textOf);
         for (int row = 0; row < fold.axis().size(); row++) {
             Position at = position.with(fold.axis(), row);
             if (adds(fold, at, tag)) {
@@ -115,28 +88,5 @@ final class Contributors implements Walk<Void> {
             return Optional.of(constant.text());
         }
         return formula instanceof Line line ? Optional.of(figures.text(line, line.cellAt(position))) : Optional.empty();
-    }
-
-    @Override
-    public Void element(Element element) {
-        return read(element.line(), position.with(element.axis(), element.index()));
-    }
-
-    @Override
-    public Void previous(Previous previous) {
-        int period = position.on(previous.axis());
-        return period == 0
-                ? previous.initial().walk(this)
-                : read(previous.line(), position.with(previous.axis(), period - 1));
-    }
-
-    @Override
-    public Void rows(Rows rows) {
-        return rows.formulas().get(position.on(rows.axis())).walk(this);
-    }
-
-    private Void read(Line line, Position at) {
-        cells.add(new CellRef(line, line.cellAt(at)));
-        return null;
     }
 }
