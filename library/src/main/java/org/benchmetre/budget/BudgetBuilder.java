@@ -1,6 +1,7 @@
 package org.benchmetre.budget;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,7 @@ public final class BudgetBuilder {
     final Map<Axis, Line> rowNames = new LinkedHashMap<>();
     final List<Caution> cautions = new ArrayList<>();
     private final List<ScheduleBuilder> drafts = new ArrayList<>();
+    private List<String> sheets = List.of();
 
     /**
      * Starts an empty budget.
@@ -49,6 +51,15 @@ public final class BudgetBuilder {
         ScheduleBuilder draft = new ScheduleBuilder(this, sheet, heading);
         drafts.add(draft);
         return draft;
+    }
+
+    /**
+     * Sets the reading order of sheets; those not named follow in order of first use.
+     *
+     * @param names names of sheets, first to last
+     */
+    public void sheetsInOrder(List<String> names) {
+        sheets = List.copyOf(names);
     }
 
     /**
@@ -121,7 +132,15 @@ public final class BudgetBuilder {
     }
 
     List<Schedule> schedules() {
-        return drafts.stream().map(ScheduleBuilder::finished).toList();
+        return drafts.stream()
+                .map(ScheduleBuilder::finished)
+                .sorted(Comparator.comparingInt(schedule -> placeOf(schedule.sheet())))
+                .toList();
+    }
+
+    private int placeOf(String sheet) {
+        int place = sheets.indexOf(sheet);
+        return place < 0 ? sheets.size() : place;
     }
 
     /**

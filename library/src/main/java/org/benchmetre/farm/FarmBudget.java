@@ -2,6 +2,7 @@ package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
 
+import java.util.List;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
@@ -10,6 +11,7 @@ import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.Ways;
@@ -48,12 +50,14 @@ public final class FarmBudget {
         Settings settings = Settings.of(farm, folder.name(), faults);
         FarmEntries entries = new FarmEntries(farm, settings.currency(), faults);
         BudgetBuilder b = new BudgetBuilder(settings.title(), settings.currency());
+        b.sheetsInOrder(Sheets.IN_ORDER);
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
         ScheduleBuilder yearly =
                 b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own, before labour and energy");
         ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left, before labour and energy");
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
+        Months months = new Months(b, folder.table(Months.FILE), faults);
         House house = new House(b, entries);
         Containers containers = new Containers(b, entries, house);
         Planting planting = new Planting(b, entries, house, containers);
@@ -89,7 +93,10 @@ public final class FarmBudget {
                 .map(Line::id)
                 .toList());
         new Choices(budget, faults).check();
-        folder.table("farm.csv").warnUnaskedColumns(faults);
+        for (String file : List.of("farm.csv", Ways.FILE, PlantStock.FILE)) {
+            folder.table(file).warnUnaskedColumns(faults);
+        }
+        months.finish();
         return budget;
     }
 

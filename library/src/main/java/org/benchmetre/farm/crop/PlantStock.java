@@ -29,6 +29,8 @@ public final class PlantStock {
     /** The file. */
     public static final String FILE = "plant_stock.csv";
 
+    /** The columns of the file, for sections that ask for more of them. */
+    public final Columns columns;
     /** One row for each kind. */
     public final Axis axis;
     /** Keys. */
@@ -52,7 +54,7 @@ public final class PlantStock {
      */
     public PlantStock(BudgetBuilder b, Table table, Faults faults, Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
-        Columns columns = Columns.of(table, "stock", "stock", "Plant stock", s, faults);
+        columns = Columns.of(table, "stock", "stock", "Plant stock", s, faults);
         axis = columns.axis();
         label = columns.words("label", "stock_label", "Plant stock", row -> Columns.readable(row.text("stock")));
         key = columns.keys("stock_key", "Key");
@@ -68,7 +70,6 @@ public final class PlantStock {
         life = columns.numbers("life", "stock_life", "Life", ONE, Columns.POSITIVE, 1);
         lifeUnit = columns.choice("life_unit", "stock_life_unit", "Life in", List.of("a", "crop"), "crop");
         columns.words("source", "stock_source", "Source", row -> "");
-        columns.finish(table);
         Line bought = s.line(
                 "stock_plants_bought",
                 "Plants to buy",

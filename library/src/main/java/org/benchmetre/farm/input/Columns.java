@@ -257,7 +257,7 @@ public final class Columns {
         return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
     }
 
-    private static org.benchmetre.scenario.Bounds asRead(Bounds bounds) {
+    static org.benchmetre.scenario.Bounds asRead(Bounds bounds) {
         return new org.benchmetre.scenario.Bounds(bounds.least(), bounds.leastIncluded(), bounds.most(), true);
     }
 

@@ -1,5 +1,7 @@
 package org.benchmetre.farm.input;
 
+import java.util.List;
+
 /** The sheets of a farm's workbook, in reading order. Their names are fixed. */
 public final class Sheets {
 
@@ -13,11 +15,16 @@ public final class Sheets {
     public static final String IRRIGATION = "Irrigation";
     /** Plant stock. */
     public static final String CROP = "Crop";
-
+    /** Work, feed, water and energy by month. */
+    public static final String OPERATIONS = "Operations";
     /** The enterprise budget. */
     public static final String BUDGET = "Budget";
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash flow";
+
+    /** All of them, in reading order. */
+    public static final List<String> IN_ORDER =
+            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW);
 
     private Sheets() {}
 }

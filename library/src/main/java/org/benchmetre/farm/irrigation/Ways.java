@@ -32,6 +32,8 @@ public final class Ways {
     /** The file. */
     public static final String FILE = "irrigation.csv";
 
+    /** The columns of the file, for sections that ask for more of them. */
+    public final Columns columns;
     /** One row for each way. */
     public final Axis axis;
     /** Keys. */
@@ -44,6 +46,14 @@ public final class Ways {
     public final List<String> keys;
     /** Metres of line of the house, if watered this way. */
     public final Line lineMetres;
+    /** Lines on a bench. */
+    public final Line lines;
+    /** Outlets a plant, where outlets follow the plants. */
+    public final Line perPlant;
+    /** Spacing of outlets along a line; 0 where outlets follow the plants. */
+    public final Line spacing;
+    /** Extra length of each line. */
+    public final Line tail;
 
     /**
      * Declares entries and lines.
@@ -59,28 +69,27 @@ public final class Ways {
         s.note(
                 "Every way is priced at once; the one chosen on the sheet of entries is counted. A fourth way is one more row, "
                         + "and its parts carry its key.");
-        Columns columns = Columns.of(table, "way", "way", "Way to water", s, faults);
+        columns = Columns.of(table, "way", "way", "Way to water", s, faults);
         axis = columns.axis();
         keys = table.isComplete() ? axis.keys().subList(0, axis.filled()) : List.of();
         Function<Row, String> byKey = row -> Columns.readable(row.text("way"));
         label = columns.words("label", "way_label", "Way to water", byKey);
         key = columns.keys("way_key", "Key");
         b.nameRows(axis, label);
-        Line lines = columns.numbers("lines", "way_lines", "Lines on a bench", ONE, new Bounds(0, true, 20, false), 1);
-        Line perPlant = columns.numbers(
+        lines = columns.numbers("lines", "way_lines", "Lines on a bench", ONE, new Bounds(0, true, 20, false), 1);
+        perPlant = columns.numbers(
                 "outlets_per_plant",
                 "way_outlets_per_plant",
                 "Outlets a plant",
                 Unit.parse("outlet/plant"),
                 new Bounds(0, true, 20, false),
                 0);
-        Line spacing = columns.numbers(
+        spacing = columns.numbers(
                 "outlet_spacing", "way_outlet_spacing", "Outlet spacing", METRE, new Bounds(0, true, 10, false), 0);
-        Line tail = columns.numbers(
+        tail = columns.numbers(
                 "tail", "way_tail", "Extra length of each line", METRE, new Bounds(0, true, 100, false), 0);
         columns.words("source", "way_source", "Source", row -> "");
         checkOutlets(columns, faults);
-        columns.finish(table);
 
         Formula onTheLine = house.benchCount
                 .counting(ONE)
