@@ -1,5 +1,6 @@
 package org.benchmetre;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
@@ -38,12 +39,14 @@ public final class Plan {
     }
 
     /**
-     * What looks wrong in the files, though it can be used.
+     * What looks wrong in the files, though it can be used, and what the figures themselves warn of.
      *
-     * @return sorted by place
+     * @return the files' sorted by place, then the figures' in order of definition
      */
     public List<Remark> warnings() {
-        return found.warnings();
+        List<Remark> all = new ArrayList<>(found.warnings());
+        all.addAll(new Watch(figures).remarks());
+        return List.copyOf(all);
     }
 
     /**

@@ -23,6 +23,7 @@ public final class Budget implements Serializable {
     private final LinkedHashMap<Line, Entry> entries;
     private final LinkedHashMap<Axis, Line> rowNames;
     private final List<Caution> cautions;
+    private final List<Line> warnings;
     private final LinkedHashMap<Line, List<Given>> givens;
 
     Budget(BudgetBuilder builder) {
@@ -34,6 +35,7 @@ public final class Budget implements Serializable {
         this.entries = new LinkedHashMap<>(builder.entries);
         this.rowNames = new LinkedHashMap<>(builder.rowNames);
         this.cautions = List.copyOf(builder.cautions);
+        this.warnings = List.copyOf(builder.warnings);
         this.givens = new LinkedHashMap<>(builder.givens);
     }
 
@@ -46,6 +48,7 @@ public final class Budget implements Serializable {
         this.entries = other.entries;
         this.rowNames = other.rowNames;
         this.cautions = other.cautions;
+        this.warnings = other.warnings;
         this.givens = givens;
     }
 
@@ -157,6 +160,15 @@ public final class Budget implements Serializable {
      */
     public List<Caution> cautions() {
         return cautions;
+    }
+
+    /**
+     * The text lines that are empty while all is well.
+     *
+     * @return in order of definition
+     */
+    public List<Line> warnings() {
+        return warnings;
     }
 
     /**

@@ -26,6 +26,7 @@ public final class BudgetBuilder {
     final Map<Line, List<Given>> givens = new LinkedHashMap<>();
     final Map<Axis, Line> rowNames = new LinkedHashMap<>();
     final List<Caution> cautions = new ArrayList<>();
+    final List<Line> warnings = new ArrayList<>();
     private final List<ScheduleBuilder> drafts = new ArrayList<>();
     private List<String> sheets = List.of();
 

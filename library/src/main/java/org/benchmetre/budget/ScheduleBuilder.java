@@ -74,6 +74,21 @@ public final class ScheduleBuilder {
     }
 
     /**
+     * Adds a warning: a text that is empty while all is well and says what is wrong and what to change when it is not.
+     *
+     * @param id identifier
+     * @param label what is watched over
+     * @param wrong a truth, for each row when it has axes; guard spare rows
+     * @param sentence what is wrong and what to change
+     * @return the line
+     */
+    public Line warning(String id, String label, Formula wrong, String sentence) {
+        Line line = textLine(id, label, Formulas.when(wrong, Formulas.text(sentence), Formulas.text("")));
+        budget.warnings.add(line);
+        return line;
+    }
+
+    /**
      * Adds a figure whose formula follows by {@link BudgetBuilder#define}.
      *
      * @param id identifier
