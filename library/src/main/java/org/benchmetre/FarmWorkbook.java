@@ -7,6 +7,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.workbook.BarChart;
+import org.benchmetre.workbook.Chart;
 import org.benchmetre.workbook.WorkbookWriter;
 
 /** A farm's workbook: its tables, and on the first sheet the two charts that answer what costs how much. */
@@ -34,7 +35,7 @@ public final class FarmWorkbook {
      * @param budget a farm
      * @return first cost and yearly cost per metre, by group and way to water
      */
-    public static List<BarChart> charts(Budget budget) {
+    public static List<Chart> charts(Budget budget) {
         return List.of(
                 byGroup(budget, "group_way_first_cost_per_metre", "First cost per metre of bench"),
                 byGroup(

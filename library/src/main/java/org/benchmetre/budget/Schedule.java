@@ -11,8 +11,10 @@ import java.util.List;
  * @param note a sentence or two under the heading; may be empty
  * @param lines the lines: single values one below the other, lines along rows side by side, lines along periods one below the
  *     other, lines along two axes as blocks
+ * @param roomBelow rows left free under the table, for a chart
  */
-public record Schedule(String sheet, String title, String note, List<Line> lines) implements Serializable {
+public record Schedule(String sheet, String title, String note, List<Line> lines, int roomBelow)
+        implements Serializable {
 
     /** How the lines of a schedule lie on a sheet. */
     public enum Layout {

@@ -12,6 +12,7 @@ public final class ScheduleBuilder {
     private final String title;
     private final List<Line> lines = new ArrayList<>();
     private String note = "";
+    private int roomBelow;
 
     ScheduleBuilder(BudgetBuilder budget, String sheet, String title) {
         this.budget = budget;
@@ -27,6 +28,17 @@ public final class ScheduleBuilder {
      */
     public ScheduleBuilder note(String words) {
         this.note = words;
+        return this;
+    }
+
+    /**
+     * Leaves rows free under the table, for a chart.
+     *
+     * @param rows how many
+     * @return this
+     */
+    public ScheduleBuilder roomBelow(int rows) {
+        this.roomBelow = rows;
         return this;
     }
 
@@ -131,6 +143,6 @@ public final class ScheduleBuilder {
     }
 
     Schedule finished() {
-        return new Schedule(sheet, title, note, lines);
+        return new Schedule(sheet, title, note, lines, roomBelow);
     }
 }

@@ -1,30 +1,77 @@
 package org.benchmetre.workbook;
 
+import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 
 /**
- * One chart of horizontal bars under the tables of a sheet. A line along one axis gives one series; a line along two gives a
- * series for each filled row of the other axis.
+ * A chart of bars. One line along one axis gives one series; one line along two gives a series for each filled row of the other
+ * axis; several lines along one axis give a series each.
  *
  * @param sheet the sheet it stands on
  * @param title what it shows
- * @param values a number line along the categories
+ * @param values number lines along the categories, all of one unit
  * @param categories the axis with one group of bars for each row
  * @param onlyFilled whether the spare rows are left out
+ * @param shape how the bars lie
+ * @param under a line of the schedule under which it stands, or null for the end of the sheet
  */
-public record BarChart(String sheet, String title, Line values, Axis categories, boolean onlyFilled) {
+public record BarChart(
+        String sheet, String title, List<Line> values, Axis categories, boolean onlyFilled, Shape shape, Line under)
+        implements Chart {
 
-    /** Refuses lines that are not numbers along the categories. */
+    /** How the bars lie. */
+    public enum Shape {
+        /** Bars from left to right, beside each other. */
+        BARS,
+        /** Bars from left to right, one series behind the other. */
+        STACKED_BARS,
+        /** Upright, beside each other. */
+        COLUMNS
+    }
+
+    private static final int FEWEST_ROWS = 16;
+
+    /** Refuses lines that are not numbers of one unit along the categories. */
     public BarChart {
-        if (values.kind() != Kind.NUMBER || !values.axes().contains(categories)) {
-            throw new IllegalArgumentException(
-                    "Chart '" + title + "' wants a number along " + categories + ", but found line " + values + ".");
+        values = List.copyOf(values);
+        for (Line line : values) {
+            boolean fits = line.kind() == Kind.NUMBER
+                    && line.axes().contains(categories)
+                    && line.unit().equals(values.get(0).unit());
+            if (!fits) {
+                throw new IllegalArgumentException("Chart '" + title + "' wants numbers of one unit along " + categories
+                        + ", but found line " + line + ".");
+            }
         }
+        if (values.isEmpty()
+                || values.size() > 1
+                        && values.stream().anyMatch(line -> line.axes().size() > 1)) {
+            throw new IllegalArgumentException(
+                    "Chart '" + title + "' wants one line, or several lines along " + categories + " alone.");
+        }
+    }
+
+    /**
+     * Bars of one line at the end of a sheet.
+     *
+     * @param sheet the sheet it stands on
+     * @param title what it shows
+     * @param values a number line along the categories
+     * @param categories the axis with one group of bars for each row
+     * @param onlyFilled whether the spare rows are left out
+     */
+    public BarChart(String sheet, String title, Line values, Axis categories, boolean onlyFilled) {
+        this(sheet, title, List.of(values), categories, onlyFilled, Shape.BARS, null);
     }
 
     int size() {
         return onlyFilled ? categories.filled() : categories.size();
+    }
+
+    @Override
+    public int rows() {
+        return FEWEST_ROWS + (shape == Shape.COLUMNS ? 4 : size());
     }
 }

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -14,42 +15,47 @@ import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
-import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 
-/** Draws bar charts under the tables of their sheets, with the engine's values cached in them. */
+/** Draws charts under the tables of their sheets, with the engine's values cached in them. */
 final class ChartDrawer {
 
-    private static final int ROWS_FEWEST = 16;
     private static final double WIDTH = 100;
     private static final int TITLE_SIZE = 1200;
     private static final int AXIS_SIZE = 900;
     /** From here on the labels of the axis need no decimals. */
     private static final double WHOLE_LABELS = 10;
+    /** Full overlap, so that stacked bars lie on one another. */
+    private static final byte ON_ONE_ANOTHER = 100;
 
-    private static final int[] COLOURS = {0x33515C, 0xC08A3E, 0x6E9075, 0x8A5A6B, 0x7C93A8, 0xA9A06A};
+    private static final int[] COLOURS = {
+        0x33515C, 0xC08A3E, 0x6E9075, 0x8A5A6B, 0x7C93A8, 0xA9A06A, 0x4F6D4A, 0xB4684D, 0x5B5F86, 0x9C8472
+    };
 
     private final Plan plan;
     private final Figures figures;
     private final Budget budget;
     private final XSSFWorkbook workbook;
+    private final ChartData data;
     private final Map<String, Integer> nextRow = new HashMap<>();
 
     ChartDrawer(Plan plan, Figures figures, XSSFWorkbook workbook) {
@@ -57,33 +63,97 @@ final class ChartDrawer {
         this.figures = figures;
         this.budget = figures.budget();
         this.workbook = workbook;
+        this.data = new ChartData(plan, figures);
     }
 
-    void draw(BarChart wanted) {
+    void draw(Chart wanted) {
         XSSFChart chart = frame(wanted);
         chart.setTitleText(wanted.title());
         chart.setTitleOverlay(false);
-        XDDFCategoryAxis names = chart.createCategoryAxis(AxisPosition.LEFT);
-        names.setOrientation(AxisOrientation.MAX_MIN);
-        names.setTitle(wanted.categories().title());
-        XDDFValueAxis numbers = chart.createValueAxis(AxisPosition.BOTTOM);
-        numbers.setCrosses(AxisCrosses.MAX);
-        numbers.setNumberFormat(largest(wanted) < WHOLE_LABELS ? "0.0#" : "#,##0");
-        numbers.setTitle(wanted.values().unit().display(budget.currency()));
-        numbers.getOrAddMajorGridProperties().setLineProperties(new XDDFLineProperties(fill(0xD8DEDF)));
-        XDDFBarChartData bars = (XDDFBarChartData) chart.createData(ChartTypes.BAR, names, numbers);
-        bars.setBarDirection(BarDirection.BAR);
-        bars.setBarGrouping(BarGrouping.CLUSTERED);
-        bars.setVaryColors(false);
-        bars.setGapWidth(60);
-        int series = series(wanted, bars);
-        chart.plot(bars);
+        int series = wanted instanceof BarChart bars ? bars(chart, bars) : curves(chart, (LineChart) wanted);
         if (series > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
         }
         letters(chart.getCTChart().getTitle(), TITLE_SIZE);
-        letters(chart.getCTChart().getPlotArea().getCatAxArray(0).getTitle(), AXIS_SIZE);
-        letters(chart.getCTChart().getPlotArea().getValAxArray(0).getTitle(), AXIS_SIZE);
+        CTPlotArea area = chart.getCTChart().getPlotArea();
+        Stream.concat(
+                        area.getCatAxList().stream().map(axis -> axis.getTitle()),
+                        area.getValAxList().stream().map(CTValAx::getTitle))
+                .forEach(title -> letters(title, AXIS_SIZE));
+    }
+
+    private int bars(XSSFChart chart, BarChart wanted) {
+        boolean upright = wanted.shape() == BarChart.Shape.COLUMNS;
+        boolean stacked = wanted.shape() == BarChart.Shape.STACKED_BARS;
+        XDDFCategoryAxis names = chart.createCategoryAxis(upright ? AxisPosition.BOTTOM : AxisPosition.LEFT);
+        names.setOrientation(upright ? AxisOrientation.MIN_MAX : AxisOrientation.MAX_MIN);
+        names.setTitle(wanted.categories().title());
+        XDDFValueAxis numbers = numberAxis(chart, upright ? AxisPosition.LEFT : AxisPosition.BOTTOM, wanted.values());
+        numbers.setCrosses(upright ? AxisCrosses.AUTO_ZERO : AxisCrosses.MAX);
+        XDDFBarChartData bars = (XDDFBarChartData) chart.createData(ChartTypes.BAR, names, numbers);
+        bars.setBarDirection(upright ? BarDirection.COL : BarDirection.BAR);
+        bars.setBarGrouping(stacked ? BarGrouping.STACKED : BarGrouping.CLUSTERED);
+        if (stacked) {
+            bars.setOverlap(ON_ONE_ANOTHER);
+        }
+        bars.setVaryColors(false);
+        bars.setGapWidth(60);
+        int order = 0;
+        for (Line line : wanted.values()) {
+            for (Position position : data.series(line, wanted.categories())) {
+                XDDFChartData.Series series = bars.addSeries(
+                        data.categories(wanted), data.numbers(line, position, wanted.categories(), wanted.size()));
+                series.setTitle(
+                        data.name(
+                                line,
+                                position,
+                                wanted.categories(),
+                                wanted.values().size() > 1),
+                        null);
+                series.setFillProperties(fill(COLOURS[order++ % COLOURS.length]));
+            }
+        }
+        chart.plot(bars);
+        return order;
+    }
+
+    private int curves(XSSFChart chart, LineChart wanted) {
+        XDDFValueAxis across = numberAxis(chart, AxisPosition.BOTTOM, List.of(wanted.across()));
+        XDDFValueAxis up = numberAxis(chart, AxisPosition.LEFT, wanted.values());
+        XDDFScatterChartData curves = (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
+        curves.setStyle(ScatterStyle.LINE_MARKER);
+        curves.setVaryColors(false);
+        int order = 0;
+        for (Line line : wanted.values()) {
+            for (Position position : data.series(line, wanted.points())) {
+                int points = wanted.points().size();
+                XDDFScatterChartData.Series series = (XDDFScatterChartData.Series) curves.addSeries(
+                        data.numbers(wanted.across(), position, wanted.points(), points),
+                        data.numbers(line, position, wanted.points(), points));
+                series.setTitle(
+                        data.name(
+                                line, position, wanted.points(), wanted.values().size() > 1),
+                        null);
+                series.setSmooth(false);
+                series.setMarkerStyle(MarkerStyle.NONE);
+                series.setLineProperties(new XDDFLineProperties(fill(COLOURS[order++ % COLOURS.length])));
+            }
+        }
+        chart.plot(curves);
+        return order;
+    }
+
+    private XDDFValueAxis numberAxis(XSSFChart chart, AxisPosition position, List<Line> lines) {
+        XDDFValueAxis axis = chart.createValueAxis(position);
+        axis.setNumberFormat(
+                lines.stream().mapToDouble(this::largest).max().orElse(0) < WHOLE_LABELS ? "0.0#" : "#,##0");
+        String unit = lines.get(0).unit().display(budget.currency());
+        axis.setTitle(
+                lines.size() == 1 && position == AxisPosition.BOTTOM
+                        ? lines.get(0).label() + ", " + unit
+                        : unit);
+        axis.getOrAddMajorGridProperties().setLineProperties(new XDDFLineProperties(fill(0xD8DEDF)));
+        return axis;
     }
 
     /** Sets size and language of a title, which would otherwise be the language of the machine. */
@@ -95,80 +165,36 @@ final class ChartDrawer {
         letters.setB(true);
     }
 
-    private double largest(BarChart wanted) {
-        Line line = wanted.values();
+    private double largest(Line line) {
         return IntStream.range(0, line.size())
                 .mapToDouble(cell -> Math.abs(figures.number(line, cell)))
                 .max()
                 .orElse(0);
     }
 
-    private XSSFChart frame(BarChart wanted) {
+    private XSSFChart frame(Chart wanted) {
         SheetPlan sheet = plan.sheet(wanted.sheet());
-        int top = nextRow.getOrDefault(wanted.sheet(), sheet.bottom() + 1);
-        int end = top + ROWS_FEWEST + wanted.size();
-        nextRow.put(wanted.sheet(), end + 2);
         XSSFSheet drawn = workbook.getSheet(wanted.sheet());
-        if (drawn.getRowBreaks().length == 0) {
-            drawn.setRowBreak(top - 1);
+        int top;
+        int end;
+        if (wanted.under() == null) {
+            top = nextRow.getOrDefault(wanted.sheet(), sheet.bottom() + 1);
+            end = top + wanted.rows();
+            nextRow.put(wanted.sheet(), end + 2);
+            if (drawn.getRowBreaks().length == 0) {
+                drawn.setRowBreak(top - 1);
+            }
+        } else {
+            Box box = sheet.box(wanted.under());
+            if (box.schedule().roomBelow() == 0) {
+                throw new IllegalArgumentException("There is no room for chart '" + wanted.title() + "' under "
+                        + box.schedule().title() + ".");
+            }
+            top = box.end() + 1;
+            end = box.end() + box.schedule().roomBelow() - 1;
         }
         XSSFDrawing drawing = drawn.createDrawingPatriarch();
         return drawing.createChart(new XSSFClientAnchor(0, 0, 0, 0, 0, top, sheet.lastColumnWithin(WIDTH) + 1, end));
-    }
-
-    /** One series, or one for each filled row of the other axis. Answers how many. */
-    private int series(BarChart wanted, XDDFBarChartData bars) {
-        Line line = wanted.values();
-        List<Axis> others =
-                line.axes().stream().filter(axis -> axis != wanted.categories()).toList();
-        if (others.isEmpty()) {
-            add(wanted, bars, Position.NONE, line.label(), 0);
-            return 1;
-        }
-        Axis other = others.get(0);
-        for (int i = 0; i < other.filled(); i++) {
-            add(wanted, bars, Position.NONE.with(other, i), nameOf(other, i), i);
-        }
-        return other.filled();
-    }
-
-    private void add(BarChart wanted, XDDFBarChartData bars, Position position, String title, int order) {
-        XDDFChartData.Series series = bars.addSeries(categories(wanted), values(wanted, position));
-        series.setTitle(title, null);
-        series.setFillProperties(fill(COLOURS[order % COLOURS.length]));
-    }
-
-    private XDDFCategoryDataSource categories(BarChart wanted) {
-        Axis axis = wanted.categories();
-        String[] names =
-                IntStream.range(0, wanted.size()).mapToObj(i -> nameOf(axis, i)).toArray(String[]::new);
-        return XDDFDataSourcesFactory.fromArray(names, nameRange(wanted));
-    }
-
-    private String nameRange(BarChart wanted) {
-        Line named = budget.rowName(wanted.categories()).orElse(null);
-        if (named != null) {
-            return plan.spot(named, 0).to(plan.spot(named, wanted.size() - 1));
-        }
-        List<Spot> spots = plan.names(wanted.values(), wanted.categories());
-        return spots.get(0).to(spots.get(wanted.size() - 1));
-    }
-
-    private String nameOf(Axis axis, int index) {
-        return budget.rowName(axis)
-                .map(line -> figures.text(line, index))
-                .orElse(axis.keys().get(index));
-    }
-
-    private XDDFNumericalDataSource<Double> values(BarChart wanted, Position position) {
-        Line line = wanted.values();
-        Place place = plan.place(line);
-        Double[] numbers = IntStream.range(0, wanted.size())
-                .mapToObj(i -> figures.number(line, line.cellAt(position.with(wanted.categories(), i))))
-                .toArray(Double[]::new);
-        Spot first = place.spot(position.with(wanted.categories(), 0));
-        Spot last = place.spot(position.with(wanted.categories(), wanted.size() - 1));
-        return XDDFDataSourcesFactory.fromArray(numbers, first.to(last));
     }
 
     private static XDDFSolidFillProperties fill(int rgb) {

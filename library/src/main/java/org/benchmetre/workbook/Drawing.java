@@ -26,12 +26,12 @@ final class Drawing {
     /** Characters across a page that can still be read in print. */
     private static final double LEGIBLE = 270;
 
-    private final List<BarChart> charts;
+    private final List<Chart> charts;
     private final XSSFWorkbook workbook;
     private final ValueCells cells;
     private final Styles styles;
 
-    Drawing(Figures figures, List<BarChart> charts, XSSFWorkbook workbook) {
+    Drawing(Figures figures, List<Chart> charts, XSSFWorkbook workbook) {
         this.figures = figures;
         this.budget = figures.budget();
         this.plan = Plan.of(budget);

@@ -32,6 +32,14 @@ final class SheetPlan {
         return boxes;
     }
 
+    /** The box whose schedule has a line. */
+    Box box(Line line) {
+        return boxes.stream()
+                .filter(box -> box.schedule().lines().contains(line))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Line " + line + " is not on sheet " + name + "."));
+    }
+
     /** Widths of the columns in characters. */
     List<Double> widths() {
         return widths;
@@ -78,7 +86,7 @@ final class SheetPlan {
         int table = next + (schedule.note().isEmpty() ? 1 : 2);
         Box box = new Box(schedule, next, table, table + height(schedule));
         boxes.add(box);
-        next = box.end() + 1;
+        next = box.end() + 1 + schedule.roomBelow();
         widen(schedule);
     }
 

@@ -13,7 +13,7 @@ import org.benchmetre.budget.run.Figures;
  */
 public final class WorkbookWriter {
 
-    private final List<BarChart> charts;
+    private final List<Chart> charts;
 
     /** A writer of workbooks without charts. */
     public WorkbookWriter() {
@@ -25,7 +25,7 @@ public final class WorkbookWriter {
      *
      * @param charts drawn under the tables of their sheets, in this order
      */
-    public WorkbookWriter(List<BarChart> charts) {
+    public WorkbookWriter(List<Chart> charts) {
         this.charts = List.copyOf(charts);
     }
 
@@ -38,7 +38,7 @@ public final class WorkbookWriter {
      * @throws TargetExistsException when the target exists and is not to be replaced
      * @throws IOException when the file cannot be written
      * @throws IllegalStateException when a figure is not a finite number; the message says which and why
-     * @throws IllegalArgumentException when a chart names a sheet the budget does not have
+     * @throws IllegalArgumentException when a chart names a sheet the budget does not have, or stands where there is no room
      */
     public void write(Figures figures, Path target, boolean overwrite) throws IOException {
         SafeFile.refuseExisting(target, overwrite);

@@ -34,8 +34,31 @@ class WorkbookSchemaTest {
     void every_part_follows_its_schema() throws IOException {
         Budget budget = SampleBudget.make();
         Line renewal = budget.line("part_renewal");
-        List<BarChart> charts = List.of(
-                new BarChart("Years", "Bought again", renewal, renewal.axes().get(1), true));
+        List<Chart> charts = List.of(
+                new BarChart("Years", "Bought again", renewal, renewal.axes().get(1), true),
+                new BarChart(
+                        "Years",
+                        "Bought again, stacked",
+                        List.of(renewal),
+                        renewal.axes().get(1),
+                        true,
+                        BarChart.Shape.STACKED_BARS,
+                        null),
+                new BarChart(
+                        "Years",
+                        "Bought again, upright",
+                        List.of(renewal),
+                        renewal.axes().get(1),
+                        true,
+                        BarChart.Shape.COLUMNS,
+                        null),
+                new LineChart(
+                        "Years",
+                        "Curves",
+                        renewal,
+                        List.of(renewal),
+                        renewal.axes().get(1),
+                        null));
         assertThat(errors(new WorkbookWriter(charts).bytes(Figures.of(budget)))).isEmpty();
     }
 

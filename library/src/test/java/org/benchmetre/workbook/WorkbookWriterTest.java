@@ -48,7 +48,7 @@ class WorkbookWriterTest {
         return open(new WorkbookWriter(charts()).bytes(figures));
     }
 
-    private List<BarChart> charts() {
+    private List<Chart> charts() {
         Line cost = budget.line("part_cost");
         Line renewal = budget.line("part_renewal");
         return List.of(
