@@ -1,12 +1,14 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
 
 import java.util.List;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.finance.CashFlow;
@@ -23,6 +25,7 @@ import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.OwnershipRates;
+import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
@@ -78,14 +81,26 @@ public final class FarmBudget {
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
-        CostGroups groups = new CostGroups(materials);
+        CostGroups groups = new CostGroups(materials, List.of());
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
         Harvest harvest = new Harvest(b, entries, planting);
         OwnershipRates rates = new OwnershipRates(choices, entries);
-        YearlyCost yearlyCost = new YearlyCost(b, yearly, rates, parts, chosen, groups, first.plants, harvest);
+        PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, harvest.cropsPerYear);
+        YearlyCost yearlyCost = new YearlyCost(
+                b,
+                yearly,
+                rates,
+                parts,
+                chosen,
+                groups,
+                first.plants,
+                harvest,
+                owned,
+                List.of(),
+                none(Unit.parse("money/a")));
         Margin left = new Margin(margin, harvest, yearlyCost, house, planting);
         new EnterpriseBudget(b, harvest, groups, first.groupLabel, yearlyCost.byGroup, left.total, house, planting);
-        new CashFlow(b, entries, rates, parts, chosen, first, harvest, yearlyCost);
+        new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost);
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()

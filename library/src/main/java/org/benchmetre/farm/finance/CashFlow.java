@@ -30,6 +30,7 @@ import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.ownership.OwnershipRates;
+import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
@@ -69,7 +70,8 @@ public final class CashFlow {
      * @param chosen choices and wage
      * @param first first cost
      * @param harvest receipts
-     * @param owned yearly cost
+     * @param owned what parts cost in a year
+     * @param yearly yearly cost
      */
     public CashFlow(
             BudgetBuilder b,
@@ -79,7 +81,8 @@ public final class CashFlow {
             FirstCost.Choices chosen,
             FirstCost first,
             Harvest harvest,
-            YearlyCost owned) {
+            PartsYearly owned,
+            YearlyCost yearly) {
         ScheduleBuilder answers =
                 b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before labour, energy, loans and tax");
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, at today's prices");
@@ -146,7 +149,7 @@ public final class CashFlow {
                 "residual_value",
                 "Left at the end of the plan",
                 MONEY,
-                sum(left, p.materials().axis).plus(w.residual(owned.plantsLife, first.plants, none(MONEY))));
+                sum(left, p.materials().axis).plus(w.residual(yearly.plantsLife, first.plants, none(MONEY))));
 
         Line receipts = flow.line("cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts));
         Line yieldCosts = flow.line(
@@ -158,7 +161,7 @@ public final class CashFlow {
                 "cash_plants",
                 "Plants replaced",
                 MONEY,
-                w.ended(owned.plantsLife).times(first.plants));
+                w.ended(yearly.plantsLife).times(first.plants));
         Formula atStart = when(year.isPositive(), none(MONEY), startUp);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         Formula isEnd = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));

@@ -4,11 +4,9 @@ import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumProduct;
-import static org.benchmetre.farm.input.TradeUnits.DRIVER;
-import static org.benchmetre.farm.input.TradeUnits.ITEM;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
+import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -19,13 +17,10 @@ import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.FirstCost;
-import org.benchmetre.farm.takeoff.Materials;
-import org.benchmetre.farm.takeoff.TakeOff;
 
 /**
- * Yearly cost: what it takes to own, before labour and energy of the season. Each part recovers its exact cost over its life, less
- * salvage; repairs are a share of its cost; installing and taking out recover the same way, taking out as a negative salvage;
- * insurance and property tax are a group of their own; plants recover over their life. Each amount reaches the total along one path.
+ * Yearly cost: what it takes to own and to run. Parts, installing and charges come from {@link PartsYearly}; plants recover over
+ * their life; what it takes to run follows, group by group. Each amount reaches the total along one path.
  */
 public final class YearlyCost {
 
@@ -35,18 +30,8 @@ public final class YearlyCost {
     public final Line total;
     /** Yearly cost by group, for the chosen way. */
     public final Line byGroup;
-    /** Life of each part, in years. */
-    public final Line life;
-    /** Salvage of a unit of each part. */
-    public final Line unitSalvage;
-    /** Repairs of a unit of each part, a year. */
-    public final Line unitRepairs;
-    /** Insurance and property tax, by way to water. */
-    public final Line wayCharges;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;
-
-    private final OwnershipRates rates;
 
     /**
      * Declares the lines.
@@ -59,6 +44,9 @@ public final class YearlyCost {
      * @param groups the groups of cost
      * @param plantsFirst first cost of the plants
      * @param harvest crops a year and fruit
+     * @param owned what parts cost in a year
+     * @param running what it takes to run, by way to water or single, in the order of its labels
+     * @param lost value of fruit lost by way to water, which lowers receipts and so counts where ways are compared
      */
     public YearlyCost(
             BudgetBuilder b,
@@ -68,48 +56,14 @@ public final class YearlyCost {
             FirstCost.Choices chosen,
             CostGroups groups,
             Line plantsFirst,
-            Harvest harvest) {
-        this.rates = rates;
-        Materials m = p.materials();
-        TakeOff t = p.takeOff();
-        ScheduleBuilder table = b.schedule(Sheets.MATERIALS, "Parts: yearly cost of a unit");
+            Harvest harvest,
+            PartsYearly owned,
+            List<Formula> running,
+            Formula lost) {
         ScheduleBuilder groupTable = b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen way to water");
         ScheduleBuilder perMetre = b.schedule(
                 Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water (before labour and energy)");
-        ScheduleBuilder parts = b.schedule(Sheets.IRRIGATION, "Yearly cost of parts by way to water");
-        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water (before labour and energy)");
-
-        life = table.line(
-                "material_life_years",
-                "Life",
-                Unit.parse("a"),
-                OwnershipRates.years(m.life, m.lifeUnit, harvest.cropsPerYear));
-        unitSalvage =
-                table.line("material_unit_salvage", "Salvage of a unit", MONEY.over(ITEM), m.salvage.over(t.packSize));
-        Unit perItem = YEARLY.over(ITEM);
-        Line recovered = table.line(
-                "material_unit_recovery", "Capital recovery", perItem, rates.yearly(life, t.unitCost, unitSalvage));
-        unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
-        Line charges = table.line(
-                "material_driver_charges",
-                "Insurance and tax, a driver",
-                YEARLY.over(DRIVER),
-                t.perDriver.times(rates.charges(t.unitCost, unitSalvage)));
-        Line labour = table.line(
-                "material_driver_labour",
-                "Installing and taking out, a driver",
-                YEARLY.over(DRIVER),
-                labour(m, life, chosen.wage()));
-
-        Line wayParts = parts.line(
-                "material_way_yearly_cost",
-                "Yearly cost of the exact quantity, by part",
-                YEARLY,
-                t.wayAmount.times(t.perDriver).times(recovered.plus(unitRepairs)));
-        Line wayLabour = ways.line(
-                "way_labour_yearly", "Installing and taking out", YEARLY, sumProduct(t.wayAmount, labour, m.axis));
-        wayCharges = ways.line(
-                "way_charges_yearly", "Insurance and property tax", YEARLY, sumProduct(t.wayAmount, charges, m.axis));
+        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
         ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
         plantsLife = plantYears.line(
                 "plants_life_years",
@@ -127,11 +81,30 @@ public final class YearlyCost {
                         "group_way_yearly_cost",
                         "Yearly cost, by group",
                         YEARLY,
-                        groups.rows(wayParts, p.ways().whereFilled(plants), wayLabour, wayCharges));
+                        groups.rows(
+                                owned.wayParts,
+                                p.ways().whereFilled(plants),
+                                owned.wayLabour,
+                                owned.wayCharges,
+                                running.stream()
+                                        .map(cost ->
+                                                cost.axes().isEmpty() ? p.ways().whereFilled(cost) : cost)
+                                        .toList()));
         Line metres = p.house().benchMetres;
         Unit yearlyPerMetre = Unit.parse("money/(m a)");
-        Line way = ways.line("way_yearly_cost", "Yearly cost", YEARLY, sum(groupByWay, groups.axis));
-        ways.line("way_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, way.over(metres));
+        Line costs = ways.line(
+                "way_yearly_cost_before_losses", "Yearly cost before lost fruit", YEARLY, sum(groupByWay, groups.axis));
+        Line way = ways.line(
+                "way_yearly_cost",
+                "Yearly cost, lost fruit counted",
+                YEARLY,
+                costs.plus(lost),
+                "Fruit lost to dry plants lowers receipts; it is added where ways to water are compared, and is no cost in the budget.");
+        ways.line(
+                "way_yearly_cost_per_metre",
+                "Yearly cost per metre, lost fruit counted",
+                yearlyPerMetre,
+                way.over(metres));
         perMetre.line(
                 "group_way_yearly_cost_per_metre",
                 "Yearly cost per metre of bench, by group",
@@ -142,12 +115,6 @@ public final class YearlyCost {
         groupTable.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, byGroup.over(metres));
         total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
         results(s, p, harvest);
-    }
-
-    private Formula labour(Materials m, Line life, Line wage) {
-        Formula install = m.installHours.times(wage);
-        Formula remove = m.removeHours.times(wage);
-        return m.rate.times(rates.yearly(life, install, none(remove.unit()).minus(remove)));
     }
 
     private static Line years(BudgetBuilder b, PlantStock stock, Harvest harvest) {

@@ -1,9 +1,12 @@
 package org.benchmetre.farm.takeoff;
 
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.benchmetre.budget.Axis;
@@ -12,8 +15,8 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 
 /**
- * The groups of cost: those of the parts in order of first use, then parts of any other group, plants, installation labour and
- * ownership charges. First cost and yearly cost have the same groups, and each sums to its total.
+ * The groups of cost: those of the parts in order of first use, then parts of any other group, plants, installation labour,
+ * ownership charges, and what it takes to run. First cost and yearly cost have the same groups, and each sums to its total.
  */
 public final class CostGroups {
 
@@ -35,18 +38,34 @@ public final class CostGroups {
      * Finds the groups.
      *
      * @param materials the parts
+     * @param running labels of what it takes to run, in order
      */
-    public CostGroups(Materials materials) {
+    public CostGroups(Materials materials, List<String> running) {
         parts = materials.axis;
         labels.addAll(materials.groups());
         labels.add(OTHER);
         partGroups = labels.size();
         labels.addAll(FIXED);
+        labels.addAll(running);
         axis = Axis.rows("group", "Group", keys(labels), 0);
     }
 
     Formula labels() {
         return new Rows(axis, labels.stream().map(label -> text(label)).toList());
+    }
+
+    /** Nothing for each running cost, as first cost has none. */
+    List<Formula> withoutRunning() {
+        return Collections.nCopies(axis.size() - partGroups - FIXED.size(), none(MONEY));
+    }
+
+    /**
+     * How many groups are parts.
+     *
+     * @return the groups of parts come first
+     */
+    public int partGroups() {
+        return partGroups;
     }
 
     /** Says which text line holds the group each part counts under. */
@@ -61,12 +80,19 @@ public final class CostGroups {
      * @param plants amount of the plants
      * @param labour amount of installation labour
      * @param charges amount of insurance and property tax
+     * @param running what it takes to run, in the order of its labels
      * @return one formula a group
+     * @throws IllegalArgumentException when there are not as many running costs as labels
      */
-    public Formula rows(Line byPart, Formula plants, Formula labour, Formula charges) {
+    public Formula rows(Line byPart, Formula plants, Formula labour, Formula charges, List<Formula> running) {
         List<Formula> rows = new ArrayList<>();
         labels.subList(0, partGroups).forEach(label -> rows.add(sumWhere(byPart, counted, text(label), parts)));
         rows.addAll(List.of(plants, labour, charges));
+        rows.addAll(running);
+        if (rows.size() != axis.size()) {
+            throw new IllegalArgumentException(
+                    "There are " + axis.size() + " groups of cost, but amounts for " + rows.size() + ".");
+        }
         return new Rows(axis, rows);
     }
 

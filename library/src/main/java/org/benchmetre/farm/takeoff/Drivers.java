@@ -85,7 +85,7 @@ public final class Drivers {
                 new Rows(axis, all.keySet().stream().map(k -> text(k)).toList()));
         s.textLine("driver_unit", "Unit", words(Driver::unit));
         b.nameRows(axis, label);
-        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Drivers by way to water");
+        ScheduleBuilder blocks = b.schedule(Sheets.MATERIALS, "Drivers by way to water");
         List<Formula> amounts = new ArrayList<>();
         all.values()
                 .forEach(driver -> amounts.add(ways.whereFilled(driver.amount().counting(DRIVER))));

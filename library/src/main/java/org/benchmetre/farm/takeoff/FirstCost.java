@@ -100,7 +100,8 @@ public final class FirstCost {
         wayLabour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
         plants = firstPlants(b, p.stock(), chosen.stock());
 
-        Formula byPart = costs.rows(p.takeOff().wayCost, p.ways().whereFilled(plants), wayLabour, none(MONEY));
+        Formula byPart = costs.rows(
+                p.takeOff().wayCost, p.ways().whereFilled(plants), wayLabour, none(MONEY), costs.withoutRunning());
         Line groupByWay = byWay.line("group_way_first_cost", "First cost, by group", MONEY, byPart);
 
         Unit perMetreUnit = Unit.parse("money/m");

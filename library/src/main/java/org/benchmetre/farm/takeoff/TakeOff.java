@@ -63,7 +63,7 @@ public final class TakeOff {
         Unit itemPerDriver = ITEM.over(DRIVER);
         ScheduleBuilder list = b.schedule(Sheets.MATERIALS, "Purchase list, for the chosen way to water");
         ScheduleBuilder totals = b.schedule(Sheets.MATERIALS, "Purchase list, totals");
-        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts by way to water");
+        ScheduleBuilder blocks = b.schedule(Sheets.MATERIALS, "Parts by way to water");
 
         packSize = list.line(
                 "material_pack_size",

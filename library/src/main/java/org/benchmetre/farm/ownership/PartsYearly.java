@@ -1,0 +1,98 @@
+package org.benchmetre.farm.ownership;
+
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
+import static org.benchmetre.farm.input.TradeUnits.ITEM;
+import static org.benchmetre.farm.input.TradeUnits.MONEY;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.TakeOff;
+
+/**
+ * What parts cost in a year. Each part recovers its exact cost over its life, less salvage; repairs are a share of its cost;
+ * installing and taking out recover the same way, taking out as a negative salvage; insurance and property tax are shares of average
+ * value. Capital recovery is worked out for one unit of an item and multiplied by its quantity.
+ */
+public final class PartsYearly {
+
+    private static final Unit YEARLY = Unit.parse("money/a");
+
+    /** Life of each part, in years. */
+    public final Line life;
+    /** Salvage of a unit of each part. */
+    public final Line unitSalvage;
+    /** Repairs of a unit of each part, a year. */
+    public final Line unitRepairs;
+    /** Recovery and repairs of each part, by way to water. */
+    public final Line wayParts;
+    /** Installing and taking out, by way to water. */
+    public final Line wayLabour;
+    /** Insurance and property tax, by way to water. */
+    public final Line wayCharges;
+    /** Installing and taking out, for each unit of the driver. */
+    final Line driverLabour;
+    /** Insurance and property tax, for each unit of the driver. */
+    final Line driverCharges;
+
+    private final OwnershipRates rates;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param rates rates and rules
+     * @param m parts as entered
+     * @param t their quantities and costs
+     * @param wage wage of installation labour
+     * @param cropsPerYear crops in a year
+     */
+    public PartsYearly(BudgetBuilder b, OwnershipRates rates, Materials m, TakeOff t, Line wage, Line cropsPerYear) {
+        this.rates = rates;
+        ScheduleBuilder table = b.schedule(Sheets.MATERIALS, "Parts: yearly cost of a unit");
+        ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by way to water");
+        ScheduleBuilder ways = b.schedule(Sheets.MATERIALS, "Installing and charges by way to water");
+        life = table.line(
+                "material_life_years", "Life", Unit.parse("a"), OwnershipRates.years(m.life, m.lifeUnit, cropsPerYear));
+        unitSalvage =
+                table.line("material_unit_salvage", "Salvage of a unit", MONEY.over(ITEM), m.salvage.over(t.packSize));
+        Unit perItem = YEARLY.over(ITEM);
+        Line recovered = table.line(
+                "material_unit_recovery", "Capital recovery", perItem, rates.yearly(life, t.unitCost, unitSalvage));
+        unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
+        driverCharges = table.line(
+                "material_driver_charges",
+                "Insurance and tax, a driver",
+                YEARLY.over(DRIVER),
+                t.perDriver.times(rates.charges(t.unitCost, unitSalvage)));
+        driverLabour = table.line(
+                "material_driver_labour", "Installing and taking out, a driver", YEARLY.over(DRIVER), labour(m, wage));
+        wayParts = parts.line(
+                "material_way_yearly_cost",
+                "Yearly cost of the exact quantity, by part",
+                YEARLY,
+                t.wayAmount.times(t.perDriver).times(recovered.plus(unitRepairs)));
+        wayLabour = ways.line(
+                "way_labour_yearly",
+                "Installing and taking out",
+                YEARLY,
+                sumProduct(t.wayAmount, driverLabour, m.axis));
+        wayCharges = ways.line(
+                "way_charges_yearly",
+                "Insurance and property tax",
+                YEARLY,
+                sumProduct(t.wayAmount, driverCharges, m.axis));
+    }
+
+    private Formula labour(Materials m, Line wage) {
+        Formula install = m.installHours.times(wage);
+        Formula remove = m.removeHours.times(wage);
+        return m.rate.times(rates.yearly(life, install, none(remove.unit()).minus(remove)));
+    }
+}
