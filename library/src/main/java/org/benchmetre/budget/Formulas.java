@@ -103,6 +103,16 @@ public final class Formulas {
     }
 
     /**
+     * Texts one after the other, as one text: {@code a&b}. So a sentence can carry a label or a key.
+     *
+     * @param texts at least one text
+     * @return a text
+     */
+    public static Formula joined(Formula... texts) {
+        return Call.of(Function.JOIN, texts);
+    }
+
+    /**
      * The lesser of two.
      *
      * @param left a number

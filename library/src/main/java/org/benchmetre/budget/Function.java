@@ -43,6 +43,8 @@ public enum Function {
     FILLED(1, Typing::texts, Spelling.comparedWith("<>\"\""), (a, texts) -> truth(a[0] != 0)),
     /** A list of keys, apart by spaces, that has a key. */
     HAS_KEY(2, Typing::texts, Spelling.hasKey(), (a, texts) -> truth(texts.hasKey(a[0], a[1]))),
+    /** Texts one after the other, as one text. */
+    JOIN(-1, Typing::joined, Spelling.joined(), (a, texts) -> texts.joined(a)),
     /** One of two alternatives; the other is not evaluated. */
     IF(3, Typing::branch, Spelling.call("IF"), (a, texts) -> a[0] != 0 ? a[1] : a[2]),
     /** A number, or the reason why there is none. */

@@ -13,6 +13,9 @@ interface Spelling {
     /** Binds least: a comparison. */
     int COMPARE = 2;
 
+    /** Texts joined: less tightly than sums, more tightly than comparisons (ECMA-376 part 1, 18.17.2.2). */
+    int JOIN = 3;
+
     /** Sums and differences. */
     int ADD = 4;
 
@@ -46,6 +49,12 @@ interface Spelling {
     static Spelling power() {
         return parts ->
                 new Printed(parts.get(0).within(ATOM) + "^" + parts.get(1).within(ATOM), POWER);
+    }
+
+    /** All parts with the sign for joining texts between them; the order of joining does not matter. */
+    static Spelling joined() {
+        return parts ->
+                new Printed(parts.stream().map(part -> part.within(JOIN)).collect(Collectors.joining("&")), JOIN);
     }
 
     /** A function by name, its arguments apart by commas. */

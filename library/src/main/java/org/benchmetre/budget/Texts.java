@@ -91,6 +91,23 @@ public final class Texts implements Serializable {
     }
 
     /**
+     * Texts one after the other, as one text; a text not seen before is given a code.
+     *
+     * @param parts codes, a NaN for a text that was not found
+     * @return the code of the whole; a NaN when a part is one
+     */
+    public double joined(double... parts) {
+        StringBuilder whole = new StringBuilder();
+        for (double part : parts) {
+            if (Double.isNaN(part)) {
+                return Double.NaN;
+            }
+            whole.append(text(part));
+        }
+        return code(whole.toString());
+    }
+
+    /**
      * An optional number without a value.
      *
      * @param reason the code of the reason

@@ -104,6 +104,11 @@ interface Typing {
         return new Result(Unit.ONE, Kind.TRUTH);
     }
 
+    static Result joined(Function function, List<Formula> arguments) {
+        arguments.forEach(argument -> want(function, argument, Kind.TEXT));
+        return new Result(Unit.ONE, Kind.TEXT);
+    }
+
     private static List<Formula> numbers(Function function, List<Formula> arguments) {
         arguments.forEach(argument -> want(function, argument, Kind.NUMBER));
         return arguments;

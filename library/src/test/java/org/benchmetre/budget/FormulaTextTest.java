@@ -1,10 +1,13 @@
 package org.benchmetre.budget;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 
 import org.benchmetre.budget.unit.Unit;
@@ -63,6 +66,16 @@ class FormulaTextTest {
         assertThat(printed(a.over(b).wholeUp())).isEqualTo("ROUNDUP(ROUND(a_a/b_b,6),0)");
         assertThat(printed(a.over(b).wholeDown())).isEqualTo("INT(ROUND(a_a/b_b,6))");
         assertThat(printed(when(a.exceeds(b.minus(c)), a, b))).isEqualTo("IF(ROUND(a_a-(b_b-c_c),6)>0,a_a,b_b)");
+    }
+
+    @Test
+    void textsAreJoinedBeforeTheyAreCompared() {
+        Line word = s.textEntry("the_word", "x").given(Given.text("x"));
+        Formula both = joined(word, text("-"), when(a.isPositive(), word, text("\"")));
+        assertThat(printed(both.is(joined(word, word))))
+                .isEqualTo("the_word&\"-\"&IF(a_a>0,the_word,\"\"\")=the_word&the_word");
+        assertThat(printed(both.isFilled())).startsWith("(the_word&").endsWith(")<>\"\"");
+        assertThatThrownBy(() -> joined(word, a)).hasMessage("JOIN wants a TEXT, but found a NUMBER: a_a.");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.countWhere;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.greatest;
+import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
@@ -19,6 +20,8 @@ import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Formulas;
 import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
@@ -45,6 +48,7 @@ public final class SampleBudget {
     private Line shelf;
     private Line wages;
     private Line choice;
+    private Line partName;
     private Line partCost;
     private Line partGroup;
     private Line partLife;
@@ -134,6 +138,7 @@ public final class SampleBudget {
         Line name = table.textEntry("part_name", "Part", part)
                 .given(List.of(Given.text(injected), Given.text("Bracket"), Given.text("Screw, 5 by 40")));
         builder.nameRows(part, name);
+        partName = name;
         partGroup = table.textEntry("part_group", "Group", part)
                 .oneOf("", "", group.keys())
                 .given(List.of(Given.text("wood"), Given.text("metal"), Given.text("metal")));
@@ -203,6 +208,10 @@ public final class SampleBudget {
         builder.define(balance, previous(balance, none(MONEY)).plus(spent));
     }
 
+    private Formula injectedName() {
+        return new Element(partName, part, 0);
+    }
+
     private void summary() {
         ScheduleBuilder list = builder.schedule("Summary", "The answer");
         Line total = list.line("total_cost", "First cost", MONEY, partsCost.plus(fixingCost));
@@ -212,6 +221,15 @@ public final class SampleBudget {
                 "First cost per foot",
                 MONEY.over(Unit.parse("ft")),
                 total.over(shelf).in(MONEY.over(Unit.parse("ft"))));
+        Line sentence = list.textLine(
+                "way_sentence",
+                "In a sentence",
+                joined(text("\"Fixed\": "), choice, text(" & "), injectedName(), text(".")));
+        list.line(
+                "sentence_fits",
+                "The sentence is of glue and nothing else",
+                Unit.ONE,
+                joined(sentence, text("!")).is(joined(text("\"fixed\": glued & "), injectedName(), text(".!"))));
         list.line(
                 "way_note",
                 "Remark",

@@ -31,6 +31,7 @@ final class Kernels {
             case SAME_TEXT -> sameText(out, from[0], from[1], n, texts);
             case FILLED -> filled(out, from[0], n);
             case HAS_KEY -> hasKey(out, from[0], from[1], n, texts);
+            case JOIN -> join(out, from, n, texts);
             case ONLY_IF -> onlyIf(out, from[0], from[1], from[2], n);
             case AND -> and(out, from, n);
             case OR -> or(out, from, n);
@@ -167,6 +168,16 @@ final class Kernels {
     private static void hasKey(double[] out, double[] a, double[] b, int n, Texts texts) {
         for (int i = 0; i < n; i++) {
             out[i] = texts.hasKey(a[i], b[i]) ? 1.0 : 0.0;
+        }
+    }
+
+    private static void join(double[] out, double[][] from, int n, Texts texts) {
+        double[] parts = new double[from.length];
+        for (int i = 0; i < n; i++) {
+            for (int part = 0; part < parts.length; part++) {
+                parts[part] = from[part][i];
+            }
+            out[i] = texts.joined(parts);
         }
     }
 

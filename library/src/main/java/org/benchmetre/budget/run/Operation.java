@@ -22,6 +22,7 @@ enum Operation {
     SAME_TEXT(Function.SAME_TEXT),
     FILLED(Function.FILLED),
     HAS_KEY(Function.HAS_KEY),
+    JOIN(Function.JOIN),
     IF(Function.IF),
     ONLY_IF(Function.ONLY_IF),
     AND(Function.AND),

@@ -1,6 +1,10 @@
 package org.benchmetre.budget.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,11 +13,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Texts;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.Sample;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,11 +112,11 @@ class RunnersAgreeTest {
         Texts texts = new Texts();
         double[] codes = {0, texts.code("tape"), texts.code("Tape"), texts.code("tape dripline"), texts.code("emitter")
         };
-        boolean ofTexts = List.of(Operation.SAME_TEXT, Operation.FILLED, Operation.HAS_KEY)
+        boolean ofTexts = List.of(Operation.SAME_TEXT, Operation.FILLED, Operation.HAS_KEY, Operation.JOIN)
                 .contains(operation);
         double[] numbers = {0, -0.0, 1, -1, 0.5, 2.0000004, 1e-9, 1e12, Double.NaN, Double.POSITIVE_INFINITY, -7.25, 3};
         int arity = switch (operation) {
-            case SUM, RATE_OF_RETURN, AND, OR -> 4;
+            case SUM, RATE_OF_RETURN, AND, OR, JOIN -> 4;
             default -> org.benchmetre.budget.Function.valueOf(operation.name()).arity();
         };
         Random random = new Random(7);
@@ -138,6 +146,37 @@ class RunnersAgreeTest {
     /** Every bit; but the sign of a NaN that is no more than that is the compiler's own choice. */
     private static long bits(double value, boolean carriesReason) {
         return carriesReason ? Double.doubleToRawLongBits(value) : Double.doubleToLongBits(value);
+    }
+
+    @Test
+    void textsJoinedInARunAreNewTextsOfThatRunAlone() {
+        BudgetBuilder b = new BudgetBuilder("Joined", "EUR");
+        ScheduleBuilder s = b.schedule("Sheet", "Table");
+        Line way = s.textEntry("way_choice", "Way").given(Given.text("tape"));
+        Line length = s.entry("bench_length", "Length", Unit.METRE).given(Given.number(3, Unit.METRE));
+        Formula size = when(length.exceeds(number(5, Unit.METRE)), text("long"), text("Short"));
+        Line sentence = s.textLine("way_sentence", "Sentence", joined(way, text(" on a "), size, text(" bench")));
+        Line known = s.line("sentence_known", "Known", Unit.ONE, sentence.is("TAPE on a short bench"));
+        List<CellRef> varying = List.of(new CellRef(way, 0), new CellRef(length, 0));
+        List<CellRef> wanted = List.of(new CellRef(sentence, 0), new CellRef(known, 0));
+        Cases cases = Cases.of(b.build(), varying, List.of(sentence, known));
+        Cases.Run first = cases.start();
+        Cases.Run second = cases.start();
+
+        double[][] blocks = first.blocks(new double[][] {{first.code("Tape"), first.code("drip")}, {4, 6}}, wanted);
+        double[] one = second.one(new double[] {second.code("mist"), 6}, wanted);
+
+        assertThat(first.text(blocks[0][0])).isEqualTo("Tape on a Short bench");
+        assertThat(first.text(blocks[0][1])).isEqualTo("drip on a long bench");
+        assertThat(blocks[1]).containsExactly(1, 0);
+        assertThat(second.text(one[0])).isEqualTo("mist on a long bench");
+        assertThat(first.text(first.code("drip on a long bench"))).isEqualTo("drip on a long bench");
+    }
+
+    @Test
+    void aTextThatIsNotFoundIsNotJoined() {
+        Texts texts = new Texts();
+        assertThat(texts.joined(texts.code("a"), Double.NaN)).isNaN();
     }
 
     @Test
