@@ -1,0 +1,121 @@
+package org.benchmetre.farm.comparison;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Ways;
+
+/**
+ * Yearly cost per metre of each way by cause, and the partial budget of changing from the way chosen to its rival: what is added and
+ * what falls away, in four boxes. Partial budget: added returns and reduced costs less reduced returns and added costs, as in any
+ * text of farm management.
+ */
+public final class Causes {
+
+    private static final Unit PER_METRE = Unit.parse("money/(m a)");
+    private static final String COST = "cost";
+    private static final String RETURN = "return";
+
+    /**
+     * One cause.
+     *
+     * @param key of its row
+     * @param label what a reader sees
+     * @param yearly money a year, by way
+     * @param isReturn whether it lowers receipts in place of costing money
+     */
+    public record Cause(String key, String label, Line yearly, boolean isReturn) {}
+
+    /** One row for each cause. */
+    public final Axis axis;
+    /** Yearly cost per metre, by cause and way. */
+    public final Line cost;
+    /** Gain per metre and year of changing to the rival. */
+    public final Line net;
+
+    private final List<Cause> causes;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param ways ways to water
+     * @param pair the way chosen and its rival
+     * @param causes what differs between ways, in order
+     * @param yearly all yearly cost by way, lost fruit counted
+     * @param benchMetres metres of bench
+     */
+    public Causes(BudgetBuilder b, Ways ways, Pair pair, List<Cause> causes, Line yearly, Line benchMetres) {
+        this.causes = List.copyOf(causes);
+        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "Partial budget by cause, per metre of bench and year");
+        ScheduleBuilder boxes = b.schedule(Sheets.IRRIGATION, "Partial budget: from the way chosen to its rival");
+        ScheduleBuilder block = b.schedule(Sheets.IRRIGATION, "Yearly cost per metre of bench, by cause");
+        block.roomBelow(24);
+        List<String> keys = new ArrayList<>(causes.stream().map(Cause::key).toList());
+        keys.add("same");
+        axis = Axis.rows("cause", "Cause", keys, 0);
+        Line label = table.textLine("cause_label", "Cause", rows(Cause::label, "All else, the same whichever way"));
+        b.nameRows(axis, label);
+        Line kind = table.textLine("cause_kind", "Kind", rows(c -> c.isReturn() ? RETURN : COST, COST));
+        List<Formula> amounts = new ArrayList<>();
+        Formula rest = yearly;
+        for (Cause cause : causes) {
+            amounts.add(cause.yearly().over(benchMetres));
+            rest = rest.minus(cause.yearly());
+        }
+        amounts.add(rest.over(benchMetres));
+        cost = block.line("cause_way_cost_per_metre", "Yearly cost per metre, by cause", PER_METRE, new Rows(axis, amounts));
+        Line now = table.line("cause_chosen", "Way chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
+        Line then = table.line("cause_rival", "Rival", PER_METRE, lookup(cost, ways.key, pair.rival()));
+        Line more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));
+        Line less = table.line("cause_reduced", "Less with the rival", PER_METRE, positive(now.minus(then)));
+        net = boxes(boxes, kind, more, less);
+    }
+
+    private Formula rows(java.util.function.Function<Cause, String> word, String last) {
+        List<Formula> words = new ArrayList<>(
+                causes.stream().map(cause -> text(word.apply(cause))).toList());
+        words.add(text(last));
+        return new Rows(axis, words);
+    }
+
+    private static Formula positive(Formula amount) {
+        return greater(amount, none(PER_METRE));
+    }
+
+    private Line boxes(ScheduleBuilder s, Line kind, Line more, Line less) {
+        Line addedReturns =
+                s.line("partial_added_returns", "Added returns", PER_METRE, sumWhere(less, kind, text(RETURN), axis));
+        Line reducedCosts =
+                s.line("partial_reduced_costs", "Reduced costs", PER_METRE, sumWhere(less, kind, text(COST), axis));
+        Line reducedReturns = s.line(
+                "partial_reduced_returns", "Reduced returns", PER_METRE, sumWhere(more, kind, text(RETURN), axis));
+        Line addedCosts =
+                s.line("partial_added_costs", "Added costs", PER_METRE, sumWhere(more, kind, text(COST), axis));
+        return s.line(
+                "partial_net",
+                "Gain of changing to the rival",
+                PER_METRE,
+                addedReturns.plus(reducedCosts).minus(reducedReturns.plus(addedCosts)),
+                "added returns and reduced costs, less reduced returns and added costs");
+    }
+
+    /** The total of a way's causes, for whoever checks that they are whole. */
+    Formula total() {
+        return sum(cost, axis);
+    }
+}

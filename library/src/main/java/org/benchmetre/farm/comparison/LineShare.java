@@ -1,0 +1,85 @@
+package org.benchmetre.farm.comparison;
+
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.HOUR;
+import static org.benchmetre.farm.input.TradeUnits.MONEY;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.ownership.PartsYearly;
+import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.TakeOff;
+
+/**
+ * What the line itself costs, apart from all that is the same whichever way is chosen: the parts that carry the key of a way. Plain
+ * sums over those parts.
+ */
+public final class LineShare {
+
+    private static final Unit YEARLY = Unit.parse("money/a");
+
+    /** First cost of the line, installed, by way. */
+    final Line first;
+    /** Recovery and repairs of its parts a year, by way. */
+    final Line parts;
+    /** Installing and taking out a year, by way. */
+    final Line labour;
+    /** Insurance and property tax a year, by way. */
+    final Line charges;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param m parts as entered
+     * @param t their quantities and costs
+     * @param owned what parts cost in a year
+     * @param wage wage of installation labour
+     */
+    public LineShare(BudgetBuilder b, Materials m, TakeOff t, PartsYearly owned, Line wage) {
+        ScheduleBuilder tags = b.schedule(Sheets.MATERIALS, "Parts that belong to a way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The line itself: parts that carry the key of a way");
+        Line tagged = tags.line(
+                "material_of_way", "1 where the part carries a key", ONE, when(m.option.isFilled(), one(), none(ONE)));
+        Unit hoursPerDriver = HOUR.over(Unit.parse("driver"));
+        Line hours = tags.line(
+                "material_of_way_hours",
+                "Hours a driver, of these",
+                hoursPerDriver,
+                tagged.times(m.rate.times(m.installHours)));
+        Line installing = tags.line(
+                "material_of_way_labour",
+                "Installing a year a driver, of these",
+                owned.driverLabour.unit(),
+                tagged.times(owned.driverLabour));
+        Line owning = tags.line(
+                "material_of_way_charges",
+                "Charges a driver, of these",
+                owned.driverCharges.unit(),
+                tagged.times(owned.driverCharges));
+        Line price =
+                s.line("way_line_parts_first", "Parts of the line", MONEY, sumProduct(t.wayCost, tagged, m.axis));
+        Line time = s.line(
+                "way_line_hours", "Hours to install the line", HOUR, sumProduct(t.wayAmount, hours, m.axis));
+        first = s.line("way_line_first_cost", "First cost of the line", MONEY, price.plus(time.times(wage)));
+        parts = s.line(
+                "way_line_parts_yearly", "Parts a year", YEARLY, sumProduct(owned.wayParts, tagged, m.axis));
+        labour = s.line(
+                "way_line_labour_yearly",
+                "Installing and taking out a year",
+                YEARLY,
+                sumProduct(t.wayAmount, installing, m.axis));
+        charges = s.line(
+                "way_line_charges_yearly",
+                "Insurance and tax a year",
+                YEARLY,
+                sumProduct(t.wayAmount, owning, m.axis));
+    }
+}

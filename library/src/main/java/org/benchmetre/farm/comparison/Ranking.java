@@ -1,0 +1,104 @@
+package org.benchmetre.farm.comparison;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Ways;
+
+/**
+ * Which way to water comes first: the one of least yearly cost, lost fruit counted, among those that reach the target uniformity; when
+ * none does, among all. The rule is ours and stands beside its result.
+ */
+public final class Ranking {
+
+    private static final Unit PER_METRE = Unit.parse("money/(m a)");
+    private static final String FIRST = "recommended";
+    private static final String NEXT = "next";
+    /** Stands for a way that is left out. More than any cost of a metre. */
+    private static final double OUT = 1e9;
+
+    /** 1 where a way reaches the target, by way. */
+    final Line reaches;
+    /** The word {@code recommended} or {@code next}, by way. */
+    final Line place;
+    /** How many ways reach the target. */
+    final Line reaching;
+    /** Key of the way that comes first. */
+    final Line best;
+    /** Key of the way that comes next; empty when there is no other. */
+    final Line next;
+    /** Cost of the way that comes first. */
+    final Line bestCost;
+    /** Cost of the way that comes next, {@link #OUT} when there is none. */
+    final Line nextCost;
+
+    private final Ways ways;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param ways ways to water
+     * @param yearly yearly cost per metre by way, lost fruit counted
+     * @param uniformity emission uniformity by way
+     * @param target the uniformity wanted
+     */
+    public Ranking(BudgetBuilder b, Ways ways, Line yearly, Line uniformity, Line target) {
+        this.ways = ways;
+        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "How the ways rank");
+        table.note("Least yearly cost, lost fruit counted, among the ways that reach the target uniformity; when none does, "
+                + "among all. " + "A way that is left out counts as 1,000,000,000.");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ranking, in figures");
+        reaches = table.line(
+                "way_reaches_target",
+                "Reaches the target (1 for yes)",
+                ONE,
+                when(and(ways.key.isFilled(), not(target.exceeds(uniformity))), one(), none(ONE)));
+        reaching = s.line("ways_reaching_target", "Ways that reach the target", ONE, sum(reaches, ways.axis));
+        Formula counts = and(ways.key.isFilled(), or(reaches.isPositive(), not(reaching.isPositive())));
+        Formula out = number(OUT, PER_METRE);
+        Line ranked = table.line("way_ranked_cost", "Cost as ranked", PER_METRE, when(counts, yearly, out));
+        bestCost = s.line("recommended_cost_per_metre", "Yearly cost of the first", PER_METRE, least(ranked, ways.axis));
+        Line first = table.textLine("way_first", "First", when(ranked.exceeds(bestCost), text(""), text(FIRST)));
+        best = s.textLine("recommended_way", "First, by its key", lookup(ways.key, first, text(FIRST)));
+        Line others = table.line(
+                "way_other_cost", "Cost of the others", PER_METRE, when(ways.key.is(best), out, ranked));
+        nextCost = s.line("next_cost_per_metre", "Yearly cost of the next", PER_METRE, least(others, ways.axis));
+        Formula isNext = and(out.exceeds(others), not(others.exceeds(nextCost)));
+        place = table.textLine(
+                "way_place", "Place", when(ways.key.is(best), text(FIRST), when(isNext, text(NEXT), text(""))));
+        next = s.textLine(
+                "next_way", "Next, by its key", when(hasNext(), lookup(ways.key, place, text(NEXT)), text("")));
+    }
+
+    /** Whether there is a second way. */
+    Formula hasNext() {
+        return number(OUT, PER_METRE).exceeds(nextCost);
+    }
+
+    /** A figure of the way that comes first. */
+    Formula ofFirst(Line byWay) {
+        return lookup(byWay, ways.key, best);
+    }
+
+    /** A figure of the way that comes next; guard it by {@link #hasNext}. */
+    Formula ofNext(Line byWay) {
+        return lookup(byWay, ways.key, next);
+    }
+}
