@@ -70,8 +70,9 @@ public record Setting(Address address, String value) {
     Optional<CellRef> cell(Budget budget, Faults faults) {
         Optional<CellRef> cell = address.in(budget, place(), faults);
         if (cell.isPresent() && budget.entry(cell.get().line()).isEmpty()) {
-            String label = cell.get().line().label();
-            faults.add(place(), Fault.quoted(address.line()), "an entry; " + label + " follows from a formula");
+            Line line = cell.get().line();
+            String why = budget.isSolved(line) ? " is found by a search" : " follows from a formula";
+            faults.add(place(), Fault.quoted(address.line()), "an entry; " + line.label() + why);
             return Optional.empty();
         }
         return cell;

@@ -25,6 +25,7 @@ public final class Budget implements Serializable {
     private final List<Caution> cautions;
     private final List<Line> warnings;
     private final LinkedHashMap<Line, List<Given>> givens;
+    private final Fillings fillings;
 
     Budget(BudgetBuilder builder) {
         this.title = builder.title;
@@ -37,9 +38,10 @@ public final class Budget implements Serializable {
         this.cautions = List.copyOf(builder.cautions);
         this.warnings = List.copyOf(builder.warnings);
         this.givens = new LinkedHashMap<>(builder.givens);
+        this.fillings = Fillings.none(builder.solved);
     }
 
-    private Budget(Budget other, LinkedHashMap<Line, List<Given>> givens) {
+    private Budget(Budget other, LinkedHashMap<Line, List<Given>> givens, Fillings fillings) {
         this.title = other.title;
         this.currency = other.currency;
         this.schedules = other.schedules;
@@ -50,6 +52,7 @@ public final class Budget implements Serializable {
         this.cautions = other.cautions;
         this.warnings = other.warnings;
         this.givens = givens;
+        this.fillings = fillings;
     }
 
     /**
@@ -82,7 +85,7 @@ public final class Budget implements Serializable {
     /**
      * All lines in order of definition.
      *
-     * @return entries and formulas
+     * @return entries, formulas and solved lines
      */
     public Collection<Line> lines() {
         return lines.values();
@@ -113,7 +116,7 @@ public final class Budget implements Serializable {
      * The formula of a line.
      *
      * @param line a line of this budget
-     * @return its formula, or empty for an entry
+     * @return its formula, or empty for an entry and a solved line
      */
     public Optional<Formula> formula(Line line) {
         return Optional.ofNullable(formulas.get(line));
@@ -123,7 +126,7 @@ public final class Budget implements Serializable {
      * What may stand in the cells of an entry.
      *
      * @param line a line of this budget
-     * @return the entry, or empty for a formula
+     * @return the entry, or empty for a formula and a solved line
      */
     public Optional<Entry> entry(Line line) {
         return Optional.ofNullable(entries.get(line));
@@ -134,13 +137,56 @@ public final class Budget implements Serializable {
      *
      * @param line an entry of this budget
      * @return one for each cell
-     * @throws FormulaException when the line is a formula
+     * @throws FormulaException when the line is no entry
      */
     public List<Given> given(Line line) {
         if (!givens.containsKey(line)) {
-            throw new FormulaException("Line " + line + " is a formula and has no entered value.");
+            String what = isSolved(line) ? " is found by a search" : " is a formula";
+            throw new FormulaException("Line " + line + what + " and has no entered value.");
         }
         return givens.get(line);
+    }
+
+    /**
+     * The lines that are filled by a search instead of a formula.
+     *
+     * @return in order of definition
+     */
+    public List<Line> solved() {
+        return fillings.lines();
+    }
+
+    /**
+     * Whether a line is filled by a search.
+     *
+     * @param line a line of this budget
+     * @return false for entries and formulas
+     */
+    public boolean isSolved(Line line) {
+        return fillings.has(line);
+    }
+
+    /**
+     * What a search has put into the cells of a line.
+     *
+     * @param line a solved line of this budget
+     * @return one for each cell
+     * @throws FormulaException when the line is not filled by a search
+     */
+    public List<Solved> solved(Line line) {
+        return fillings.of(line);
+    }
+
+    /**
+     * On which entries the values of a solved line were found, in words for a reader.
+     *
+     * @param line a solved line of this budget
+     * @return <i>as filled on these entries</i>; <i>as filled on other entries</i> when an entry was changed since; <i>not searched
+     *     yet</i>
+     * @throws FormulaException when the line is not filled by a search
+     */
+    public String filledOn(Line line) {
+        return fillings.words(line);
     }
 
     /**
@@ -172,7 +218,7 @@ public final class Budget implements Serializable {
     }
 
     /**
-     * The same budget with some entry cells replaced.
+     * The same budget with some entry cells replaced. Solved lines keep what was found before.
      *
      * @param changes for each entry line the new value by cell
      * @return a new budget; this one is unchanged
@@ -185,6 +231,18 @@ public final class Budget implements Serializable {
             cells.forEach((cell, value) -> values[cell] = value);
             changed.put(line, List.of(values));
         });
-        return new Budget(this, changed);
+        return new Budget(this, changed, changes.isEmpty() ? fillings : fillings.outdated());
+    }
+
+    /**
+     * The same budget with what searches found on its entries.
+     *
+     * @param found for each line that was searched a value for each cell
+     * @return a new budget; this one is unchanged
+     * @throws FormulaException when a line is not filled by a search, the values are not as many as its cells, or a line of numbers
+     *     alone is given a reason
+     */
+    public Budget filled(Map<Line, List<Solved>> found) {
+        return new Budget(this, givens, fillings.with(found));
     }
 }

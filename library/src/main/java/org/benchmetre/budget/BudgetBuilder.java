@@ -3,9 +3,11 @@ package org.benchmetre.budget;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.benchmetre.budget.unit.Unit;
 
@@ -24,6 +26,7 @@ public final class BudgetBuilder {
     final Map<Line, Formula> formulas = new LinkedHashMap<>();
     final Map<Line, Entry> entries = new LinkedHashMap<>();
     final Map<Line, List<Given>> givens = new LinkedHashMap<>();
+    final Set<Line> solved = new LinkedHashSet<>();
     final Map<Axis, Line> rowNames = new LinkedHashMap<>();
     final List<Caution> cautions = new ArrayList<>();
     final List<Line> warnings = new ArrayList<>();
@@ -95,7 +98,7 @@ public final class BudgetBuilder {
      * @throws FormulaException when the line is defined already or the formula does not fit
      */
     public void define(Line line, Formula formula) {
-        if (formulas.containsKey(line) || entries.containsKey(line)) {
+        if (isDefined(line)) {
             throw new FormulaException("Line " + line + " is defined twice.");
         }
         if (formula.kind() != line.kind() || !formula.unit().equals(line.unit())) {
@@ -108,6 +111,10 @@ public final class BudgetBuilder {
                     + Words.of(formula) + " along " + formula.axes() + ".");
         }
         formulas.put(line, formula);
+    }
+
+    private boolean isDefined(Line line) {
+        return formulas.containsKey(line) || entries.containsKey(line) || solved.contains(line);
     }
 
     Line add(String id, String label, Unit unit, Kind kind, List<Axis> axes, String note) {
@@ -153,7 +160,7 @@ public final class BudgetBuilder {
      */
     public Budget build() {
         for (Line line : lines.values()) {
-            if (!formulas.containsKey(line) && !entries.containsKey(line)) {
+            if (!isDefined(line)) {
                 throw new FormulaException("Line " + line + " was declared but never defined.");
             }
         }

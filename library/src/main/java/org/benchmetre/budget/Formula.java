@@ -185,6 +185,25 @@ public sealed interface Formula extends Serializable
     }
 
     /**
+     * Whether this optional number has a value.
+     *
+     * @return a truth
+     */
+    default Formula hasNumber() {
+        return Call.of(Function.HAS_NUMBER, this);
+    }
+
+    /**
+     * The value of this optional number, or another where it has none: {@code IF(ISNUMBER(x),x,y)}.
+     *
+     * @param otherwise a number of the same unit
+     * @return a number
+     */
+    default Formula numberOr(Formula otherwise) {
+        return Call.of(Function.NUMBER_OR, this, otherwise);
+    }
+
+    /**
      * Whether a list of keys, apart by spaces, has the given one.
      *
      * @param key a text

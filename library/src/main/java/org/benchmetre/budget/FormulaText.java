@@ -9,6 +9,9 @@ import java.util.List;
  */
 public final class FormulaText implements Walk<Spelling.Printed> {
 
+    /** The longest text that spreadsheet programs take between quotation marks in a formula. */
+    private static final int LONGEST_LITERAL = 255;
+
     private final Addresses addresses;
     private final Position position;
 
@@ -43,9 +46,17 @@ public final class FormulaText implements Walk<Spelling.Printed> {
 
     @Override
     public Spelling.Printed constant(Constant constant) {
-        return constant.kind() == Kind.TEXT
-                ? atom("\"" + constant.text().replace("\"", "\"\"") + "\"")
-                : Numbers.printed(constant.number());
+        return constant.kind() == Kind.TEXT ? literal(constant.text()) : Numbers.printed(constant.number());
+    }
+
+    /** A text between quotation marks; a long one in halves that are joined, no character cut in two. */
+    private static Spelling.Printed literal(String text) {
+        String quoted = text.replace("\"", "\"\"");
+        if (quoted.length() <= LONGEST_LITERAL) {
+            return atom("\"" + quoted + "\"");
+        }
+        int middle = text.offsetByCodePoints(0, text.codePointCount(0, text.length()) / 2);
+        return Spelling.joined().of(List.of(literal(text.substring(0, middle)), literal(text.substring(middle))));
     }
 
     @Override

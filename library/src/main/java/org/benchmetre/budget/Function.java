@@ -49,6 +49,10 @@ public enum Function {
     IF(3, Typing::branch, Spelling.call("IF"), (a, texts) -> a[0] != 0 ? a[1] : a[2]),
     /** A number, or the reason why there is none. */
     ONLY_IF(3, Typing::onlyIf, Spelling.call("IF"), (a, texts) -> a[0] != 0 ? a[1] : Texts.noNumber(a[2])),
+    /** An optional number that has a value. */
+    HAS_NUMBER(1, Typing::optional, Spelling.call("ISNUMBER"), (a, texts) -> truth(!Double.isNaN(a[0]))),
+    /** The value of an optional number, or another number where it has none. */
+    NUMBER_OR(2, Typing::numberOr, Spelling.numberOr(), (a, texts) -> Double.isNaN(a[0]) ? a[1] : a[0]),
     /** All hold. */
     AND(-1, Typing::truths, Spelling.call("AND"), (a, texts) -> all(a)),
     /** Any holds. */

@@ -4,7 +4,7 @@ package org.benchmetre.budget;
 public enum Kind {
     /** A finite number. */
     NUMBER,
-    /** A number, or a short text that says why there is none; barred from arithmetic. */
+    /** A number, or a short text that says why there is none; barred from arithmetic but for {@link Formula#numberOr}. */
     OPTIONAL,
     /** Yes or no, held as 1 or 0; legal only as a condition. */
     TRUTH,

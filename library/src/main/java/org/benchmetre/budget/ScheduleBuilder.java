@@ -101,6 +101,42 @@ public final class ScheduleBuilder {
     }
 
     /**
+     * Adds a figure that a search fills, since no formula gives it. Until {@link Budget#filled} its cells say <i>not searched</i>. In
+     * formulas it is tested by {@link Formula#hasNumber} and taken by {@link Formula#numberOr}; what the search itself looks at must
+     * not read it.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param unit the unit a reader expects
+     * @param note what is searched, or where the method comes from
+     * @param axes what it repeats along
+     * @return the line, an optional number
+     */
+    public Line solved(String id, String label, Unit unit, String note, Axis... axes) {
+        return solved(declare(id, label, unit, Kind.OPTIONAL, List.of(axes), note));
+    }
+
+    /**
+     * Adds a number that a search fills, such as a cost at the value it found; 0 until {@link Budget#filled}. Formulas beside it can
+     * compare it with the live figure and so tell that it has gone stale.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param unit the unit a reader expects
+     * @param note what is searched, or where the method comes from
+     * @param axes what it repeats along
+     * @return the line, a number
+     */
+    public Line solvedNumber(String id, String label, Unit unit, String note, Axis... axes) {
+        return solved(declare(id, label, unit, Kind.NUMBER, List.of(axes), note));
+    }
+
+    private Line solved(Line line) {
+        budget.solved.add(line);
+        return line;
+    }
+
+    /**
      * Adds a figure whose formula follows by {@link BudgetBuilder#define}.
      *
      * @param id identifier

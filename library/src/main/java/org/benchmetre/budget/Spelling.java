@@ -94,6 +94,15 @@ interface Spelling {
         };
     }
 
+    /** A number where there is one, else the other part. */
+    static Spelling numberOr() {
+        return parts -> {
+            String optional = parts.get(0).text();
+            String other = parts.get(1).text();
+            return new Printed("IF(ISNUMBER(" + optional + ")," + optional + "," + other + ")", ATOM);
+        };
+    }
+
     /** Whether a list of keys apart by spaces has one. */
     static Spelling hasKey() {
         return parts -> new Printed(

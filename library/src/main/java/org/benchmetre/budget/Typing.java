@@ -89,6 +89,17 @@ interface Typing {
         return new Result(arguments.get(1).unit(), Kind.OPTIONAL);
     }
 
+    static Result optional(Function function, List<Formula> arguments) {
+        want(function, arguments.get(0), Kind.OPTIONAL);
+        return new Result(Unit.ONE, Kind.TRUTH);
+    }
+
+    static Result numberOr(Function function, List<Formula> arguments) {
+        want(function, arguments.get(0), Kind.OPTIONAL);
+        want(function, arguments.get(1), Kind.NUMBER);
+        return new Result(commonUnit(function, arguments), Kind.NUMBER);
+    }
+
     static Result truths(Function function, List<Formula> arguments) {
         arguments.forEach(argument -> want(function, argument, Kind.TRUTH));
         return new Result(Unit.ONE, Kind.TRUTH);

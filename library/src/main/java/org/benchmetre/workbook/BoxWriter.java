@@ -51,7 +51,7 @@ final class BoxWriter {
             column++;
         }
         for (Line line : schedule.lines()) {
-            pen.words(head, column, line.label(), headRole(line));
+            pen.words(head, column, cells.label(line), headRole(line));
             pen.words(head + 1, column, cells.unit(line), Look.Role.HEAD_UNIT);
             cells.write(pen, line);
             column++;
@@ -67,7 +67,7 @@ final class BoxWriter {
         headAcross(box.table(), axis, axis.title(), "Unit");
         int row = box.table() + 1;
         for (Line line : box.schedule().lines()) {
-            pen.words(row, 0, line.label(), Look.Role.WORDS);
+            pen.words(row, 0, cells.label(line), Look.Role.WORDS);
             pen.words(row, 1, cells.unit(line), Look.Role.WORDS);
             cells.write(pen, line);
             row++;
@@ -85,7 +85,7 @@ final class BoxWriter {
     private void block(int top, Line line) {
         Axis down = SheetPlan.down(line);
         String unit = cells.unit(line);
-        pen.words(top, 0, line.label(), Look.Role.BLOCK);
+        pen.words(top, 0, cells.label(line), Look.Role.BLOCK);
         headAcross(top + 1, SheetPlan.across(line), down.title(), "Unit");
         for (int row = 0; row < down.size(); row++) {
             cells.name(pen, top + 2 + row, 0, down, row, Look.Role.WORDS);

@@ -1,5 +1,6 @@
 package org.benchmetre.workbook;
 
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Entry;
@@ -87,8 +88,18 @@ final class ListWriter {
     }
 
     private String remarks(Line line, Entry entry) {
-        String source = entry == null ? "" : source(plan.budget().given(line).get(0), entry);
+        String source =
+                entry == null ? filled(line) : source(plan.budget().given(line).get(0), entry);
         return Stream.of(source, line.note()).filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
+    }
+
+    /** On which entries a solved line was filled, as a sentence. */
+    private String filled(Line line) {
+        if (!plan.budget().isSolved(line)) {
+            return "";
+        }
+        String words = plan.budget().filledOn(line);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     /** Where the value comes from, else where its default does. */

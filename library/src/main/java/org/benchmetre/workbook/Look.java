@@ -39,6 +39,8 @@ record Look(Role role, String format, boolean literal, boolean shrinks) {
         FIGURE,
         /** A number that is computed, or the reason why there is none. */
         FIGURE_OR_REASON,
+        /** A number found by a search, or the reason why there is none: stands as it was filled. */
+        SOLVED,
         /** A text that is computed. */
         FIGURE_TEXT,
         /** A usual bound or the like: a number of less weight. */

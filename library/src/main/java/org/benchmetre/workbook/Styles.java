@@ -60,6 +60,7 @@ final class Styles {
             case HEADING -> new Letters(12, true, false, SLATE);
             case NOTE -> new Letters(10, false, true, FADED);
             case HEAD, HEAD_NUMBER, BLOCK -> new Letters(10, true, false, INK);
+            case SOLVED -> new Letters(10, false, true, SLATE);
             case HEAD_UNIT, USUAL -> new Letters(10, false, false, FADED);
             default -> new Letters(10, false, false, INK);
         };
@@ -75,7 +76,7 @@ final class Styles {
             case ENTRY -> entry(style, HorizontalAlignment.RIGHT);
             case ENTRY_TEXT -> entry(style, HorizontalAlignment.LEFT);
             case FIGURE, USUAL -> figure(style);
-            case FIGURE_OR_REASON -> {
+            case FIGURE_OR_REASON, SOLVED -> {
                 figure(style);
                 style.setWrapText(true);
             }

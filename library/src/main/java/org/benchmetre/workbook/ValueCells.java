@@ -9,6 +9,7 @@ import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
+import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 
@@ -34,7 +35,7 @@ final class ValueCells {
         for (int cell = 0; cell < line.size(); cell++) {
             write(pen, line, cell);
         }
-        if (line.kind() != Kind.TEXT && budget.formula(line).isPresent()) {
+        if (line.kind() != Kind.TEXT && budget.entry(line).isEmpty()) {
             hideWhileUnnamed(pen, line);
         }
     }
@@ -59,11 +60,30 @@ final class ValueCells {
         Formula formula = budget.formula(line).orElse(null);
         if (formula != null) {
             formula(pen, spot, line, cell, FormulaText.of(line, formula, cell, addresses), format(line, cell));
+        } else if (budget.isSolved(line)) {
+            solved(pen, spot, line, cell);
         } else if (plan.isConverted(line)) {
             converted(pen, spot, line);
         } else {
             entry(pen, spot, line, cell);
         }
+    }
+
+    /** What a search found: no formula, since none gives it. */
+    private void solved(Pen pen, Spot spot, Line line, int cell) {
+        Solved found = budget.solved(line).get(cell);
+        if (found.hasNumber()) {
+            Look plain = Look.number(Look.Role.SOLVED, format(line, cell));
+            Look look = isInSpareColumn(line, cell) ? plain.shrinking() : plain;
+            pen.number(spot.row(), spot.column(), found.number(), look);
+        } else {
+            pen.words(spot.row(), spot.column(), found.reason(), Look.Role.SOLVED);
+        }
+    }
+
+    /** What a reader sees above or beside a line: its label, and of a solved line on which entries it was filled. */
+    String label(Line line) {
+        return budget.isSolved(line) ? line.label() + ", " + budget.filledOn(line) : line.label();
     }
 
     private void converted(Pen pen, Spot spot, Line line) {

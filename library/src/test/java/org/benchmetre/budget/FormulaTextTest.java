@@ -79,6 +79,14 @@ class FormulaTextTest {
     }
 
     @Test
+    void aLongTextIsJoinedOfPiecesThatSpreadsheetsTake() {
+        String berries = "\uD83C\uDF53".repeat(101) + "y".repeat(101);
+        Line line = s.line("long_sentence", "x", Unit.ONE, text(berries));
+        assertThat(FormulaText.of(line, text(berries), 0, null))
+                .isEqualTo("\"" + "\uD83C\uDF53".repeat(101) + "\"&\"" + "y".repeat(101) + "\"&\"\"");
+    }
+
+    @Test
     void conditionsNest() {
         Formula condition = or(and(a.isPositive(), b.isPositive()), c.isPositive());
         assertThat(printed(when(condition, one(), a))).isEqualTo("IF(OR(AND(a_a>0,b_b>0),c_c>0),1,a_a)");

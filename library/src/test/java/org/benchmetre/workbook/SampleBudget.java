@@ -7,6 +7,7 @@ import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.previous;
@@ -17,6 +18,7 @@ import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
+import java.util.Map;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
@@ -27,6 +29,7 @@ import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.unit.Unit;
 
 /** A small invented budget of shelves, with everything a workbook has to draw. Its figures mean nothing. */
@@ -76,12 +79,23 @@ public final class SampleBudget {
         groups();
         years();
         summary();
+        searched();
         builder.caution(
                 "Loads",
                 "A shelf that falls can hurt someone. This is an invented example and says nothing about loads; ask"
                         + " someone licensed to say so, and follow the code that holds where the shelf hangs.");
         builder.caution("Figures", "Invented for this example.");
-        return builder.build();
+        return filled(builder.build());
+    }
+
+    /** As if something had been searched. */
+    private static Budget filled(Budget budget) {
+        Solved not = Solved.none("not searched");
+        return budget.filled(Map.of(
+                budget.line("worth_wage"), List.of(Solved.number(31.25)),
+                budget.line("worth_length"), List.of(Solved.none("none in range")),
+                budget.line("cost_as_filled"), List.of(Solved.number(220)),
+                budget.line("part_worth"), List.of(Solved.number(30), Solved.number(12.5), not, not, not, not)));
     }
 
     private void entries() {
@@ -212,6 +226,34 @@ public final class SampleBudget {
         return new Element(partName, part, 0);
     }
 
+    private void searched() {
+        Unit perHour = MONEY.over(HOUR);
+        ScheduleBuilder list = builder.schedule("Summary", "What a search found");
+        Line wage = list.solved("worth_wage", "Worth it up to a wage of", perHour, "Invented; nothing was searched.");
+        Line length = list.solved("worth_length", "Worth it from a length of", Unit.METRE, "");
+        Line cost = list.solvedNumber("cost_as_filled", "First cost when it was searched", MONEY, "");
+        list.line(
+                "wage_is_worth_it",
+                "Whether it is worth it",
+                Unit.ONE,
+                not(wages.exceeds(wage.numberOr(none(perHour)))));
+        list.line("length_found", "Whether a length was found", Unit.ONE, length.hasNumber());
+        list.line(
+                "length_to_go",
+                "Length still missing",
+                Unit.METRE,
+                length.numberOr(shelf).minus(shelf));
+        list.line(
+                "cost_has_risen",
+                "Whether the first cost has risen",
+                Unit.ONE,
+                partsCost.plus(fixingCost).exceeds(cost));
+        ScheduleBuilder table = builder.schedule("Summary", "What a search found by part");
+        Line worth = table.solved("part_worth", "Worth its price up to", PER_PACK, "", part);
+        table.textLine("part_worth_state", "Found", when(worth.hasNumber(), text("found"), text("not found")));
+        table.line("part_worth_more", "More than its cost", PER_PACK, worth.numberOr(none(PER_PACK)));
+    }
+
     private void summary() {
         ScheduleBuilder list = builder.schedule("Summary", "The answer");
         Line total = list.line("total_cost", "First cost", MONEY, partsCost.plus(fixingCost));
@@ -235,5 +277,9 @@ public final class SampleBudget {
                 "Remark",
                 Unit.ONE,
                 when(choice.is("glued"), text("Mind the temperature while the glue sets"), text("Drill first")));
+        list.textLine(
+                "long_note",
+                "A long remark",
+                when(choice.isFilled(), text("Mind your \"step\". ".repeat(20)), text("")));
     }
 }

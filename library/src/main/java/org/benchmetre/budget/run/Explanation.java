@@ -67,8 +67,21 @@ public final class Explanation {
         }
         if (budget.formula(line).isPresent()) {
             formula(ref, budget.formula(line).get(), depth + 1);
+        } else if (budget.isSolved(line)) {
+            solved(line, depth + 1);
         } else {
             entry(ref, depth + 1);
+        }
+    }
+
+    private void solved(Line line, int depth) {
+        print("found by a search, " + budget.filledOn(line), depth);
+        note(line, depth);
+    }
+
+    private void note(Line line, int depth) {
+        if (!line.note().isEmpty()) {
+            print("note: " + line.note(), depth);
         }
     }
 
@@ -78,9 +91,7 @@ public final class Explanation {
                 ? rows.formulas().get(line.positionOf(ref.cell()).on(rows.axis()))
                 : formula;
         print("= " + Words.of(own), depth);
-        if (!line.note().isEmpty()) {
-            print("note: " + line.note(), depth);
-        }
+        note(line, depth);
         Contributors read = Contributors.of(figures, line, own, ref.cell());
         read.cells().forEach(cell -> explain(cell, depth));
         if (read.zeros() > 0) {

@@ -33,6 +33,8 @@ final class Kernels {
             case HAS_KEY -> hasKey(out, from[0], from[1], n, texts);
             case JOIN -> join(out, from, n, texts);
             case ONLY_IF -> onlyIf(out, from[0], from[1], from[2], n);
+            case HAS_NUMBER -> hasNumber(out, from[0], n);
+            case NUMBER_OR -> numberOr(out, from[0], from[1], n);
             case AND -> and(out, from, n);
             case OR -> or(out, from, n);
             case NOT -> not(out, from[0], n);
@@ -184,6 +186,18 @@ final class Kernels {
     private static void onlyIf(double[] out, double[] condition, double[] value, double[] reason, int n) {
         for (int i = 0; i < n; i++) {
             out[i] = condition[i] != 0 ? value[i] : Texts.noNumber(reason[i]);
+        }
+    }
+
+    private static void hasNumber(double[] out, double[] a, int n) {
+        for (int i = 0; i < n; i++) {
+            out[i] = Double.isNaN(a[i]) ? 0.0 : 1.0;
+        }
+    }
+
+    private static void numberOr(double[] out, double[] a, double[] b, int n) {
+        for (int i = 0; i < n; i++) {
+            out[i] = Double.isNaN(a[i]) ? b[i] : a[i];
         }
     }
 

@@ -25,6 +25,8 @@ enum Operation {
     JOIN(Function.JOIN),
     IF(Function.IF),
     ONLY_IF(Function.ONLY_IF),
+    HAS_NUMBER(Function.HAS_NUMBER),
+    NUMBER_OR(Function.NUMBER_OR),
     AND(Function.AND),
     OR(Function.OR),
     NOT(Function.NOT),

@@ -44,6 +44,11 @@ final class Registers {
         return constant(texts.code(text));
     }
 
+    /** An optional number that has a reason in place of a value. */
+    int reason(String reason) {
+        return constant(Texts.noNumber(texts.code(reason)));
+    }
+
     boolean isConstant(int operand) {
         return operand < 0;
     }

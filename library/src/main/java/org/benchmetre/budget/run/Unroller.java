@@ -22,6 +22,7 @@ import org.benchmetre.budget.Lookup;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.Previous;
 import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.Walk;
 
@@ -62,8 +63,18 @@ final class Unroller {
         Line line = cell.line();
         int operand = budget.formula(line)
                 .map(formula -> formula.walk(new Lowering(line.positionOf(cell.cell()))))
-                .orElseGet(() -> entered(line, budget.given(line).get(cell.cell())));
+                .orElseGet(() -> known(line, cell.cell()));
         operands.put(cell, operand);
+    }
+
+    private int known(Line line, int cell) {
+        return budget.isSolved(line)
+                ? found(budget.solved(line).get(cell))
+                : entered(line, budget.given(line).get(cell));
+    }
+
+    private int found(Solved solved) {
+        return solved.hasNumber() ? registers.constant(solved.number()) : registers.reason(solved.reason());
     }
 
     private int entered(Line line, Given given) {
