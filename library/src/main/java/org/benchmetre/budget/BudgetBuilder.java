@@ -130,6 +130,21 @@ public final class BudgetBuilder {
         return line;
     }
 
+    /**
+     * What may stand in an entry.
+     *
+     * @param line an entry of this budget
+     * @return its bounds and plausible range
+     * @throws FormulaException when the line is no entry
+     */
+    public Entry entry(Line line) {
+        Entry entry = entries.get(line);
+        if (entry == null) {
+            throw new FormulaException("Line " + line + " is no entry.");
+        }
+        return entry;
+    }
+
     void enter(Line line, Entry entry, List<Given> values) {
         if (values.size() != line.size()) {
             throw new FormulaException(

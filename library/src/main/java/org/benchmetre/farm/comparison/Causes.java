@@ -78,7 +78,8 @@ public final class Causes {
             rest = rest.minus(cause.yearly());
         }
         amounts.add(rest.over(benchMetres));
-        cost = block.line("cause_way_cost_per_metre", "Yearly cost per metre, by cause", PER_METRE, new Rows(axis, amounts));
+        cost = block.line(
+                "cause_way_cost_per_metre", "Yearly cost per metre, by cause", PER_METRE, new Rows(axis, amounts));
         Line now = table.line("cause_chosen", "Way chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
         Line then = table.line("cause_rival", "Rival", PER_METRE, lookup(cost, ways.key, pair.rival()));
         Line more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));

@@ -64,22 +64,16 @@ public final class LineShare {
                 "Charges a driver, of these",
                 owned.driverCharges.unit(),
                 tagged.times(owned.driverCharges));
-        Line price =
-                s.line("way_line_parts_first", "Parts of the line", MONEY, sumProduct(t.wayCost, tagged, m.axis));
-        Line time = s.line(
-                "way_line_hours", "Hours to install the line", HOUR, sumProduct(t.wayAmount, hours, m.axis));
+        Line price = s.line("way_line_parts_first", "Parts of the line", MONEY, sumProduct(t.wayCost, tagged, m.axis));
+        Line time = s.line("way_line_hours", "Hours to install the line", HOUR, sumProduct(t.wayAmount, hours, m.axis));
         first = s.line("way_line_first_cost", "First cost of the line", MONEY, price.plus(time.times(wage)));
-        parts = s.line(
-                "way_line_parts_yearly", "Parts a year", YEARLY, sumProduct(owned.wayParts, tagged, m.axis));
+        parts = s.line("way_line_parts_yearly", "Parts a year", YEARLY, sumProduct(owned.wayParts, tagged, m.axis));
         labour = s.line(
                 "way_line_labour_yearly",
                 "Installing and taking out a year",
                 YEARLY,
                 sumProduct(t.wayAmount, installing, m.axis));
         charges = s.line(
-                "way_line_charges_yearly",
-                "Insurance and tax a year",
-                YEARLY,
-                sumProduct(t.wayAmount, owning, m.axis));
+                "way_line_charges_yearly", "Insurance and tax a year", YEARLY, sumProduct(t.wayAmount, owning, m.axis));
     }
 }

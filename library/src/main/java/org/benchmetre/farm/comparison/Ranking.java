@@ -62,8 +62,9 @@ public final class Ranking {
     public Ranking(BudgetBuilder b, Ways ways, Line yearly, Line uniformity, Line target) {
         this.ways = ways;
         ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "How the ways rank");
-        table.note("Least yearly cost, lost fruit counted, among the ways that reach the target uniformity; when none does, "
-                + "among all. " + "A way that is left out counts as 1,000,000,000.");
+        table.note(
+                "Least yearly cost, lost fruit counted, among the ways that reach the target uniformity; when none does, "
+                        + "among all. " + "A way that is left out counts as 1,000,000,000.");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ranking, in figures");
         reaches = table.line(
                 "way_reaches_target",
@@ -74,11 +75,12 @@ public final class Ranking {
         Formula counts = and(ways.key.isFilled(), or(reaches.isPositive(), not(reaching.isPositive())));
         Formula out = number(OUT, PER_METRE);
         Line ranked = table.line("way_ranked_cost", "Cost as ranked", PER_METRE, when(counts, yearly, out));
-        bestCost = s.line("recommended_cost_per_metre", "Yearly cost of the first", PER_METRE, least(ranked, ways.axis));
+        bestCost =
+                s.line("recommended_cost_per_metre", "Yearly cost of the first", PER_METRE, least(ranked, ways.axis));
         Line first = table.textLine("way_first", "First", when(ranked.exceeds(bestCost), text(""), text(FIRST)));
         best = s.textLine("recommended_way", "First, by its key", lookup(ways.key, first, text(FIRST)));
-        Line others = table.line(
-                "way_other_cost", "Cost of the others", PER_METRE, when(ways.key.is(best), out, ranked));
+        Line others =
+                table.line("way_other_cost", "Cost of the others", PER_METRE, when(ways.key.is(best), out, ranked));
         nextCost = s.line("next_cost_per_metre", "Yearly cost of the next", PER_METRE, least(others, ways.axis));
         Formula isNext = and(out.exceeds(others), not(others.exceeds(nextCost)));
         place = table.textLine(

@@ -49,7 +49,11 @@ public final class Recommendation {
                                 even,
                                 text(": least yearly cost per metre of the ways that reach the target uniformity."),
                                 text(": least yearly cost per metre, but no way reaches the target uniformity."))));
-        s.line("recommended_saving_per_metre", "Saves against the next", PER_METRE, onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other way"));
+        s.line(
+                "recommended_saving_per_metre",
+                "Saves against the next",
+                PER_METRE,
+                onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other way"));
         s.textLine("irrigation_next", "The next", next);
         s.textLine(
                 "irrigation_reason_evenness",
@@ -92,11 +96,13 @@ public final class Recommendation {
                 when(
                         rank.best.is(chosen),
                         text("The entries choose this way."),
-                        text("The entries choose another way: set irrigation_choice on the sheet of entries to change it.")));
+                        text(
+                                "The entries choose another way: set irrigation_choice on the sheet of entries to change it.")));
         s.textLine(
                 "irrigation_doubt_prices",
                 "Doubt",
-                text("Prices, lives and clogging without a published source are to be replaced by your own before you buy."));
+                text(
+                        "Prices, lives and clogging without a published source are to be replaced by your own before you buy."));
     }
 
     private static void reason(
@@ -110,7 +116,8 @@ public final class Recommendation {
             Formula next) {
         Formula first = rank.ofFirst(amount);
         Formula second = rank.ofNext(amount);
-        Formula cheaper = and(rank.hasNext(), when(rank.hasNext(), second, first).exceeds(first));
+        Formula cheaper =
+                and(rank.hasNext(), when(rank.hasNext(), second, first).exceeds(first));
         Formula dearer = and(rank.hasNext(), first.exceeds(when(rank.hasNext(), second, first)));
         s.textLine(
                 "irrigation_reason_" + name,

@@ -37,9 +37,9 @@ public final class PartsYearly {
     /** Insurance and property tax, by way to water. */
     public final Line wayCharges;
     /** Installing and taking out, for each unit of the driver. */
-    final Line driverLabour;
+    public final Line driverLabour;
     /** Insurance and property tax, for each unit of the driver. */
-    final Line driverCharges;
+    public final Line driverCharges;
 
     private final OwnershipRates rates;
 
