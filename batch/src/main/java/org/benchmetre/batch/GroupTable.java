@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
@@ -22,7 +21,7 @@ final class GroupTable {
     private final Line totals;
     private final Line groups;
     private final String family;
-    private final List<Integer> ways;
+    private final WaysInUse ways;
 
     /** A table of one family of cost: {@code first} or {@code yearly}. */
     GroupTable(Figures figures, String family) {
@@ -32,36 +31,18 @@ final class GroupTable {
         this.totals = budget.line("way_" + family + "_cost_per_metre");
         this.costs = budget.line("group_way_" + family + "_cost_per_metre");
         this.groups = budget.line("group_label");
-        this.ways = waysInUse();
-    }
-
-    /** The rows of ways that are in use, the chosen one first. */
-    private List<Integer> waysInUse() {
-        Line keys = budget.line("way_key");
-        List<Integer> found = new ArrayList<>();
-        for (int index = 0; index < keys.size(); index++) {
-            if (isChosen(index)) {
-                found.add(0, index);
-            } else if (!figures.text(keys, index).isEmpty()) {
-                found.add(index);
-            }
-        }
-        return found;
-    }
-
-    private boolean isChosen(int way) {
-        return figures.text(budget.line("way_key"), way).equalsIgnoreCase(figures.text("irrigation_choice"));
+        this.ways = new WaysInUse(figures);
     }
 
     @Override
     public String toString() {
-        List<String> header = row("Group", this::heading);
+        List<String> header = row("Group", ways::heading);
         TextTable table = new TextTable(header, 1);
         IntStream.range(1, header.size()).forEach(table::right);
         List<String> without = new ArrayList<>();
         for (int group = 0; group < groups.size(); group++) {
             int row = group;
-            if (ways.stream().allMatch(way -> cost(row, way) == 0)) {
+            if (ways.rows().stream().allMatch(way -> cost(row, way) == 0)) {
                 without.add(figures.text(groups, row));
             } else {
                 table.row(row(figures.text(groups, row), way -> PriceReport.two(cost(row, way))));
@@ -74,19 +55,14 @@ final class GroupTable {
                         : TextTable.wrapped("Without " + family + " cost: " + String.join(", ", without)));
     }
 
-    private String heading(int way) {
-        return figures.text(budget.line("way_label"), way) + (isChosen(way) ? " (chosen)" : "");
-    }
-
     private List<String> row(String first, IntFunction<String> cell) {
         List<String> cells = new ArrayList<>(List.of(first));
-        ways.forEach(way -> cells.add(cell.apply(way)));
+        ways.rows().forEach(way -> cells.add(cell.apply(way)));
         return cells;
     }
 
     private double cost(int group, int way) {
-        Axis wayAxis = budget.line("way_key").axes().get(0);
-        Position at = Position.NONE.with(groups.axes().get(0), group).with(wayAxis, way);
+        Position at = Position.NONE.with(groups.axes().get(0), group).with(ways.axis(), way);
         return figures.number(costs, costs.cellAt(at));
     }
 }

@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             StartCommand.class,
             PriceCommand.class,
+            IrrigationCommand.class,
             WorkbookCommand.class,
             LinesCommand.class,
             ExplainCommand.class,

@@ -1,8 +1,6 @@
 package org.benchmetre.batch;
 
 import org.benchmetre.Plan;
-import org.benchmetre.budget.Line;
-import org.benchmetre.budget.run.Figures;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -20,19 +18,7 @@ final class PriceCommand extends ScenarioCommand {
 
     @Override
     int run(Plan plan) {
-        print(csv ? csv(plan.figures()) : new PriceReport(plan.figures()).toString());
+        print(csv ? LineValues.csv(plan.figures(), plan.budget().lines()) : new PriceReport(plan.figures()).toString());
         return Exit.DONE;
-    }
-
-    private static String csv(Figures figures) {
-        Csv csv = new Csv("line", "index", "value", "unit");
-        String currency = figures.budget().currency();
-        for (Line line : figures.budget().lines()) {
-            String unit = line.unit().display(currency);
-            for (int cell = 0; cell < line.size(); cell++) {
-                csv.row(line.id(), line.index(cell), figures.text(line, cell), unit);
-            }
-        }
-        return csv.toString();
     }
 }

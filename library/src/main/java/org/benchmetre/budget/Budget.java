@@ -3,9 +3,11 @@ package org.benchmetre.budget;
 import java.io.Serializable;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A graph of lines laid out in schedules, with the values of its entries. Immutable, serialisable, free of cycles. It computes
@@ -24,6 +26,7 @@ public final class Budget implements Serializable {
     private final LinkedHashMap<Axis, Line> rowNames;
     private final List<Caution> cautions;
     private final List<Line> warnings;
+    private final Set<Line> repeated;
     private final LinkedHashMap<Line, List<Given>> givens;
     private final Fillings fillings;
 
@@ -37,6 +40,7 @@ public final class Budget implements Serializable {
         this.rowNames = new LinkedHashMap<>(builder.rowNames);
         this.cautions = List.copyOf(builder.cautions);
         this.warnings = List.copyOf(builder.warnings);
+        this.repeated = new LinkedHashSet<>(builder.repeated);
         this.givens = new LinkedHashMap<>(builder.givens);
         this.fillings = Fillings.none(builder.solved);
     }
@@ -51,6 +55,7 @@ public final class Budget implements Serializable {
         this.rowNames = other.rowNames;
         this.cautions = other.cautions;
         this.warnings = other.warnings;
+        this.repeated = other.repeated;
         this.givens = givens;
         this.fillings = fillings;
     }
@@ -215,6 +220,16 @@ public final class Budget implements Serializable {
      */
     public List<Line> warnings() {
         return warnings;
+    }
+
+    /**
+     * Whether a line repeats another one for a case of a {@link WhatIf} table. Repeated lines have no defined name and are not listed.
+     *
+     * @param line a line of this budget
+     * @return true for a copy
+     */
+    public boolean isRepeated(Line line) {
+        return repeated.contains(line);
     }
 
     /**

@@ -30,6 +30,7 @@ public final class BudgetBuilder {
     final Map<Axis, Line> rowNames = new LinkedHashMap<>();
     final List<Caution> cautions = new ArrayList<>();
     final List<Line> warnings = new ArrayList<>();
+    final Set<Line> repeated = new LinkedHashSet<>();
     private final List<ScheduleBuilder> drafts = new ArrayList<>();
     private List<String> sheets = List.of();
 

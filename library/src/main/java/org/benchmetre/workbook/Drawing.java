@@ -77,7 +77,7 @@ final class Drawing {
 
     private void names() {
         for (Line line : budget.lines()) {
-            if (line.axes().isEmpty()) {
+            if (line.axes().isEmpty() && !budget.isRepeated(line)) {
                 name(line.id(), plan.spot(line, 0));
                 if (plan.isConverted(line)) {
                     name(ValueCells.typedName(line), plan.typedSpot(line, 0));

@@ -1,0 +1,41 @@
+package org.benchmetre.batch;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.benchmetre.Plan;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Schedule;
+import org.benchmetre.budget.run.Figures;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Prints which way to water costs less over its life, and at which values the answer flips. */
+@Command(
+        name = "irrigation",
+        description =
+                "Holds the ways to water against each other: which waters evenly, survives clogging and costs less"
+                        + " per metre and year; and at which value of each doubtful entry the answer flips.")
+final class IrrigationCommand extends ScenarioCommand {
+
+    private static final String SHEET = "Irrigation";
+
+    @Option(
+            names = "--csv",
+            description = "Prints line,index,value,unit for every line of the irrigation sheet, with all digits.")
+    private boolean csv;
+
+    @Override
+    int run(Plan plan) {
+        Figures figures = plan.figures();
+        print(csv ? LineValues.csv(figures, lines(figures)) : new IrrigationReport(figures).toString());
+        return Exit.DONE;
+    }
+
+    private static List<Line> lines(Figures figures) {
+        Stream<Schedule> schedules = figures.budget().schedules().stream();
+        return schedules
+                .filter(schedule -> schedule.sheet().equals(SHEET))
+                .flatMap(schedule -> schedule.lines().stream())
+                .toList();
+    }
+}
