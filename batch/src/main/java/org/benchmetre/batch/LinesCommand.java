@@ -1,5 +1,6 @@
 package org.benchmetre.batch;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.benchmetre.Plan;
@@ -29,7 +30,7 @@ final class LinesCommand extends ScenarioCommand {
 
     private static String csv(Budget budget) {
         Csv csv = new Csv("line", "label", "unit", "kind", "low", "typical", "high", "source");
-        for (Line line : budget.lines()) {
+        for (Line line : listed(budget, budget.lines())) {
             Optional<Entry> entry = budget.entry(line);
             csv.row(
                     line.id(),
@@ -47,13 +48,22 @@ final class LinesCommand extends ScenarioCommand {
     private static String tables(Budget budget) {
         StringBuilder text = new StringBuilder();
         for (Schedule schedule : budget.schedules()) {
+            List<Line> lines = listed(budget, schedule.lines());
+            if (lines.isEmpty()) {
+                continue;
+            }
             text.append(TextTable.wrapped(heading(schedule))).append('\n');
             TextTable table = new TextTable(List.of("line", "label", "unit", "kind", "low", "typical", "high"), 2);
             table.right(4, 5, 6);
-            schedule.lines().forEach(line -> table.row(row(budget, line)));
+            lines.forEach(line -> table.row(row(budget, line)));
             text.append(table).append('\n');
         }
         return text.toString();
+    }
+
+    /** All but the copies of lines in a what-if table. */
+    private static List<Line> listed(Budget budget, Collection<Line> lines) {
+        return lines.stream().filter(line -> !budget.isRepeated(line)).toList();
     }
 
     private static String heading(Schedule schedule) {
