@@ -16,6 +16,7 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Hydraulics;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
@@ -67,6 +68,7 @@ public final class FarmBudget {
         Trough trough = new Trough(b, entries, house, containers, planting);
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, folder.table(Ways.FILE), faults, house, planting);
+        new Hydraulics(b, entries, ways, house, planting);
         PlantStock stock = new PlantStock(b, folder.table(PlantStock.FILE), faults, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(firstKey(ways.axis), "first way of the list", ways.key));

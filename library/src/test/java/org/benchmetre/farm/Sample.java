@@ -29,13 +29,18 @@ public final class Sample {
         return budget;
     }
 
-    /** The same budget with single entries replaced, each {@code line=text} or {@code line=number unit}. */
+    /**
+     * The same budget with entries replaced, each {@code line=text} or {@code line=number unit}; a cell of a table is
+     * {@code line[key]=number unit}.
+     */
     public static Budget with(Budget budget, String... settings) {
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         for (String setting : settings) {
             String[] sides = setting.split("=");
-            Line line = budget.line(sides[0]);
-            changes.put(line, Map.of(0, given(line, sides[1])));
+            String[] place = sides[0].split("[\\[\\]]");
+            Line line = budget.line(place[0]);
+            int cell = place.length > 1 ? line.axes().get(0).indexOf(place[1]) : 0;
+            changes.computeIfAbsent(line, any -> new HashMap<>()).put(cell, given(line, sides[1]));
         }
         return budget.with(changes);
     }

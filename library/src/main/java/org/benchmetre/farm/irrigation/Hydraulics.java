@@ -1,0 +1,89 @@
+package org.benchmetre.farm.irrigation;
+
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+
+/**
+ * The hydraulics of every way to water, bench by bench: outlets in reach, friction and pressure along a lateral, how evenly plants
+ * are watered, the longest line that still is, and the water stored between pulses. All lines run along the ways.
+ */
+public final class Hydraulics {
+
+    /** Flow of a bench, L/h. */
+    public final Line flowPerBench;
+    /** Flow for a plant on average, L/(h plant). */
+    public final Line flowPerPlant;
+    /** Rated flow of one outlet, L/h. */
+    public final Line outletFlow;
+    /** Pressure needed at the inlet of a bench, kPa. */
+    public final Line inletPressure;
+    /** Design emission uniformity of new outlets, %. */
+    public final Line emissionUniformity;
+    /** The same where the pressure range is kept, else 0, %: what the uniformity asked for is held against. */
+    public final Line uniformityInRange;
+    /** Fewest outlets in reach of any plant, outlet/plant. */
+    public final Line outletsInReach;
+    /** Water in the lines of a bench for each plant, mL/plant. */
+    public final Line storedPerPlant;
+    /** Water in a metre of line, L/m. */
+    public final Line storedPerMetre;
+    /** Time to fill the lines of a bench, min. */
+    public final Line fillTime;
+    /** Length of one pulse, min. */
+    public final Line pulseLength;
+    /** Length of line that is entered, m, 0 for that of the bench: what a search for the longest run varies. */
+    public final Line runLength;
+    /** Longest line of the table that meets the target, m. */
+    public final Line longestListedRun;
+    /** Emission uniformity asked for, %. */
+    public final Line targetUniformity;
+    /** Points along a lateral. */
+    public final Axis points;
+    /** Distance by way and point, m. */
+    public final Line pointDistance;
+    /** Pressure by way and point, kPa. */
+    public final Line pointPressure;
+    /** Outlet flow by way and point, L/h. */
+    public final Line pointFlow;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param ways the ways to water
+     * @param house benches
+     * @param planting plants
+     */
+    public Hydraulics(BudgetBuilder b, FarmEntries entries, Ways ways, House house, Planting planting) {
+        Outlets outlets = new Outlets(b, ways);
+        Water water = new Water(b, entries);
+        InReach where = new InReach(b, ways, outlets, house, planting);
+        BenchLines bench = new BenchLines(b, ways, outlets, water, where, house, planting);
+        StoredWater stored = new StoredWater(b, ways, outlets, water, bench, house, planting);
+        AlongTheRun along = new AlongTheRun(b, bench.lateral);
+        RunLengths lengths = new RunLengths(b, outlets, water, where);
+        flowPerBench = bench.flow;
+        flowPerPlant = bench.flowPerPlant;
+        outletFlow = outlets.flow;
+        inletPressure = bench.lateral.inletPressure;
+        emissionUniformity = bench.uniformity;
+        uniformityInRange = bench.uniformityInRange;
+        outletsInReach = where.fewest;
+        storedPerPlant = stored.perPlant;
+        storedPerMetre = stored.perMetre;
+        fillTime = stored.fillTime;
+        pulseLength = stored.pulseLength;
+        runLength = outlets.run;
+        longestListedRun = lengths.longest;
+        targetUniformity = water.target;
+        points = along.points;
+        pointDistance = along.distance;
+        pointPressure = along.pressure;
+        pointFlow = along.flow;
+    }
+}

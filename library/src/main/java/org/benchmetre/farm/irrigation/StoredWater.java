@@ -1,0 +1,98 @@
+package org.benchmetre.farm.irrigation;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.LITRE;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+
+/**
+ * Water stored in the lines against the pulse. A full line holds pi D²/4 for each metre. Without check valves it runs out of the
+ * outlets, most of it at the low end, whenever the pump stops, and has to be filled again before the pulse is even. Plain geometry.
+ */
+final class StoredWater {
+
+    /** Water in a metre of line, L/m. */
+    final Line perMetre;
+    /** Water in the lines of a bench for each of its plants, mL/plant. */
+    final Line perPlant;
+    /** Time to fill the lines of a bench at its rated flow, min. */
+    final Line fillTime;
+    /** Length of one pulse, min. */
+    final Line pulseLength;
+
+    StoredWater(
+            BudgetBuilder b,
+            Ways ways,
+            Outlets outlets,
+            Water water,
+            BenchLines bench,
+            House house,
+            Planting planting) {
+        Unit minute = Unit.parse("min");
+        Unit perPlantUnit = Unit.parse("mL/plant");
+        Unit litresPerMetre = Unit.parse("L/m");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water stored in the lines, and the pulse");
+        s.note(
+                "Without check valves the lines drain when the pump stops, most of it through the outlets at the low end, and the next "
+                        + "pulse first fills them again.");
+        perMetre = s.line(
+                "way_line_volume",
+                "Water in a metre of line",
+                litresPerMetre,
+                number(Math.PI / 4, ONE)
+                        .times(outlets.diameter)
+                        .times(outlets.diameter)
+                        .in(litresPerMetre));
+        Line onBench = s.line(
+                "way_stored_per_bench",
+                "Water in the lines of a bench",
+                LITRE,
+                perMetre.times(ways.lines).times(house.benchLength.plus(ways.tail)));
+        perPlant = s.line(
+                "way_stored_per_plant",
+                "The same for each plant",
+                perPlantUnit,
+                onBench.over(planting.plantsPerBench).in(perPlantUnit));
+        Formula flows = bench.flow.isPositive();
+        fillTime = s.line(
+                "way_fill_time",
+                "Time to fill the lines",
+                minute,
+                when(flows, onBench.over(bench.flow).in(minute), none(minute)));
+        pulseLength = s.line(
+                "way_pulse_length",
+                "Length of a pulse",
+                minute,
+                when(flows, water.pulse.over(bench.flowPerPlant).in(minute), none(minute)));
+        Line drained = s.line(
+                "way_drained_per_bench",
+                "Drains to the low end of a bench after each pulse",
+                LITRE,
+                when(outlets.valves.is(Outlets.YES), none(LITRE), onBench));
+        s.line(
+                "way_drained_share",
+                "The same as a share of the pulse",
+                Evenness.PERCENT,
+                drained.over(planting.plantsPerBench)
+                        .in(perPlantUnit)
+                        .over(water.pulse)
+                        .in(Evenness.PERCENT));
+        s.warning(
+                "way_pulse_warning",
+                "Pulse against the time to fill",
+                and(flows, drained.isPositive(), fillTime.exceeds(pulseLength)),
+                "A pulse ends before the lines are full, so that plants at the low end get most of it. Give longer pulses less "
+                        + "often (pulse_per_plant), fit outlets with check valves, or choose a narrower pipe.");
+    }
+}
