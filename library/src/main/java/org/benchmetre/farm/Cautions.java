@@ -19,7 +19,8 @@ final class Cautions {
         b.caution(
                 "Acids and fertilisers",
                 "Concentrates burn and react. Follow labels and safety data sheets, wear what they ask for, add acid to water, "
-                        + "and keep stock solutions apart. Collect drain water as local rules require.");
+                        + "and keep stock solutions apart. Collect drain water as local rules require. Drain that is reused carries "
+                        + "disease and salt: have it treated and tested.");
         b.caution(
                 "Electricity near water",
                 "Pumps, controllers and lights near water are work for a licensed electrician under the local code.");

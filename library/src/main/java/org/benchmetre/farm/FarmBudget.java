@@ -17,6 +17,7 @@ import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.Hydraulics;
+import org.benchmetre.farm.irrigation.Watering;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
@@ -68,7 +69,7 @@ public final class FarmBudget {
         Trough trough = new Trough(b, entries, house, containers, planting);
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, folder.table(Ways.FILE), faults, house, planting);
-        new Hydraulics(b, entries, ways, house, planting);
+        Hydraulics hydraulics = new Hydraulics(b, entries, ways, house, planting);
         PlantStock stock = new PlantStock(b, folder.table(PlantStock.FILE), faults, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(firstKey(ways.axis), "first way of the list", ways.key));
@@ -78,6 +79,9 @@ public final class FarmBudget {
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
+        Line feedCost = b.schedule(Sheets.OPERATIONS, "Feed")
+                .line("feed_none", "x", Unit.parse("money/m3"), none(Unit.parse("money/m3")));
+        new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feedCost);
         Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways);
         Materials materials = new Materials(b, folder.table(Materials.FILE), faults, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);

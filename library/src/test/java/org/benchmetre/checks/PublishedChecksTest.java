@@ -62,6 +62,9 @@ class PublishedChecksTest {
                 figures(inputs).number("receipts_total") / figures(inputs).number("house_area");
             case "loose_volume_ratio" ->
                 figures(inputs).number("loose_volume") / figures(inputs).number("substrate_volume");
+            case "drain_measured_share" -> figures(inputs).number("drain_measured_share");
+            case "water_given" -> WaterChecks.given(TROUGH_HOUSE, inputs);
+            case "pump_power" -> WaterChecks.power(TROUGH_HOUSE, inputs, unit);
             case "capital_recovery" -> recovery(inputs);
             case "npv", "irr" -> Flows.of(inputs).figures().number("the_answer");
             default -> throw new IllegalArgumentException("No check is written for " + check.get("function") + ".");

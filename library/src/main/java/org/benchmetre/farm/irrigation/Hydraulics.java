@@ -41,6 +41,10 @@ public final class Hydraulics {
     public final Line longestListedRun;
     /** Emission uniformity asked for, %. */
     public final Line targetUniformity;
+    /** Water for a plant in one pulse, mL/plant. */
+    public final Line pulse;
+    /** Kinematic viscosity of the water, m2/s. */
+    public final Line viscosity;
     /** Points along a lateral. */
     public final Axis points;
     /** Distance by way and point, m. */
@@ -81,6 +85,8 @@ public final class Hydraulics {
         runLength = outlets.run;
         longestListedRun = lengths.longest;
         targetUniformity = water.target;
+        pulse = water.pulse;
+        viscosity = water.viscosity;
         points = along.points;
         pointDistance = along.distance;
         pointPressure = along.pressure;

@@ -1,2 +1,5 @@
-/** The open list of ways to water. */
+/**
+ * The open list of ways to water, and the water of the house: what plants keep, what is given and drains, zones, pump, run time
+ * and money.
+ */
 package org.benchmetre.farm.irrigation;

@@ -1,0 +1,52 @@
+package org.benchmetre.farm.irrigation;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.unit.Unit;
+
+/**
+ * Friction in a full smooth round pipe by Darcy and Weisbach: h = f (L/d) v²/(2g), with f the larger of 64/Re (Hagen and Poiseuille)
+ * and 0.3164 Re^-0.25 (Blasius, 1913). The larger of the two is continuous and on the safe side where flow is neither laminar nor
+ * turbulent; above Re 100,000 Blasius gives too little.
+ */
+final class PipeLoss {
+
+    private static final Unit SPEED = Unit.parse("m/s");
+    private static final Unit HEAD = Unit.parse("mH2O");
+    private static final Unit PRESSURE = Unit.parse("kPa");
+    private static final Formula GRAVITY = number(9.80665, Unit.parse("m/s2"));
+
+    private PipeLoss() {}
+
+    /** Mean velocity in m/s: flow over the open area of a pipe. */
+    static Formula velocity(Formula flow, Formula diameter) {
+        Formula area = number(Math.PI / 4, ONE).times(diameter.power(number(2, ONE)));
+        return flow.over(area).in(SPEED);
+    }
+
+    /** Reynolds number: velocity times diameter over kinematic viscosity. */
+    static Formula reynolds(Formula velocity, Formula diameter, Formula viscosity) {
+        return velocity.times(diameter).over(viscosity).in(ONE);
+    }
+
+    /** Friction factor; 0 in a pipe without flow. */
+    static Formula factor(Formula reynolds) {
+        Formula laminar = number(64, ONE).over(reynolds);
+        Formula turbulent = number(0.3164, ONE).over(reynolds.power(number(0.25, ONE)));
+        return when(reynolds.isPositive(), greater(laminar, turbulent), none(ONE));
+    }
+
+    /** Pressure lost in kPa, all the flow running the whole length. */
+    static Formula pressure(Formula factor, Formula length, Formula diameter, Formula velocity) {
+        Formula speedHead = velocity.power(number(2, ONE)).over(number(2, ONE).times(GRAVITY));
+        return factor.times(length.over(diameter).in(ONE))
+                .times(speedHead)
+                .counting(HEAD)
+                .in(PRESSURE);
+    }
+}
