@@ -1,0 +1,55 @@
+package org.benchmetre.farm.irrigation;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+
+/** The water of the house, by way to water: what plants keep, what is given, zones, pump, hours, and what it all costs. */
+public final class Watering {
+
+    /** What water, feed, drain and pumping cost. */
+    public final WaterCost cost;
+    /** Pumping a year, by way. */
+    public final Line pumping;
+    /** Price of electricity. */
+    public final Line electricityPrice;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param months months of the year
+     * @param house benches
+     * @param planting plants
+     * @param ways ways to water
+     * @param h hydraulics of the benches
+     * @param wayChoice key of the way that is counted
+     * @param feedPerVolume cost of the feed in a cubic metre
+     */
+    public Watering(
+            BudgetBuilder b,
+            FarmEntries entries,
+            Months months,
+            House house,
+            Planting planting,
+            Ways ways,
+            Hydraulics h,
+            Line wayChoice,
+            Line feedPerVolume) {
+        WaterNeed need = new WaterNeed(b, months, planting);
+        DrainShare drain = new DrainShare(b, entries);
+        GrossWater gross = new GrossWater(b, ways, h.emissionUniformity, drain, need, months);
+        Supply supply = new Supply(b, entries, ways, house, h.flowPerBench, wayChoice);
+        Header header = new Header(b, entries, supply.zoneFlow, h.viscosity);
+        Pumping pump = new Pumping(b, entries, ways, supply, h.inletPressure, header, gross.year);
+        new FilterOpening(b, entries, ways);
+        new WateringHours(b, entries, ways, months, h.flowPerPlant, h.pulse, need, gross, supply.zonesRun);
+        cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);
+        pumping = pump.cost;
+        electricityPrice = pump.electricityPrice;
+    }
+}
