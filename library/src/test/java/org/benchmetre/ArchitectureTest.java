@@ -32,6 +32,8 @@ class ArchitectureTest {
                 .definedBy("org.benchmetre")
                 .layer("workbook")
                 .definedBy("org.benchmetre.workbook..")
+                .layer("decision")
+                .definedBy("org.benchmetre.decision..")
                 .layer("farm")
                 .definedBy("org.benchmetre.farm..")
                 .layer("scenario")
@@ -46,14 +48,16 @@ class ArchitectureTest {
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("workbook")
                 .mayOnlyBeAccessedByLayers("front door")
+                .whereLayer("decision")
+                .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("farm")
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("scenario")
                 .mayOnlyBeAccessedByLayers("front door", "farm")
                 .whereLayer("run")
-                .mayOnlyBeAccessedByLayers("front door", "workbook")
+                .mayOnlyBeAccessedByLayers("front door", "workbook", "decision")
                 .whereLayer("graph")
-                .mayOnlyBeAccessedByLayers("front door", "workbook", "farm", "run", "scenario")
+                .mayOnlyBeAccessedByLayers("front door", "workbook", "decision", "farm", "run", "scenario")
                 .check(CLASSES);
     }
 
