@@ -11,6 +11,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
+import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
@@ -89,6 +90,7 @@ public final class FarmBudget {
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
         CostGroups groups = new CostGroups(materials, List.of());
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
+        new Feed(b, entries);
         Harvest harvest = new Harvest(b, entries, planting);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, harvest.cropsPerYear);

@@ -65,10 +65,22 @@ class PublishedChecksTest {
             case "drain_measured_share" -> figures(inputs).number("drain_measured_share");
             case "water_given" -> WaterChecks.given(TROUGH_HOUSE, inputs);
             case "pump_power" -> WaterChecks.power(TROUGH_HOUSE, inputs, unit);
+            case "ion_mass", "salt_rate" -> ofFeed(check, inputs.split("; of="));
             case "capital_recovery" -> recovery(inputs);
             case "npv", "irr" -> Flows.of(inputs).figures().number("the_answer");
             default -> throw new IllegalArgumentException("No check is written for " + check.get("function") + ".");
         };
+    }
+
+    /** A feed made with rain water: the sample with nothing in its raw water. Nitrate and ammonium weigh as nitrogen together. */
+    private static double ofFeed(CSVRecord check, String[] sides) {
+        String[] rainWater = Stream.of("calcium", "magnesium", "sulphur", "alkalinity", "sodium", "chloride")
+                .map(content -> "raw_water_" + content + "=0 mmol/L")
+                .toArray(String[]::new);
+        Figures figures = Figures.of(Sample.with(Sample.with(TROUGH_HOUSE, rainWater), sides[0].split("; ")));
+        return sides[1].equals("nitrogen")
+                ? figures.number("feed_nitrogen_mass")
+                : figures.number(check.get("function"), sides[1]);
     }
 
     private static double recovery(String inputs) {

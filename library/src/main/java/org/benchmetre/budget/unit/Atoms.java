@@ -10,14 +10,15 @@ import java.util.TreeMap;
  * The named units the project knows. Spellings follow the Unified Code for Units of Measure where it has them. Definitions: inch
  * 0.0254 m, pound 0.45359237 kg, standard gravity 9.80665 m/s2, gallon 231 in3 (NIST Special Publication 811, appendix B);
  * international table Btu 1055.05585262 J; the year {@code a} is 365.25 days and the month a twelfth of it (UCUM). The inch of
- * film thickness, {@code mil}, is a thousandth of an inch.
+ * film thickness, {@code mil}, is a thousandth of an inch. The equivalent of charge {@code eq} is a base of its own, so that charge does
+ * not add to amount of substance (UCUM makes it a mole).
  */
 final class Atoms {
 
     private static final Map<String, Atom> KNOWN = new LinkedHashMap<>();
 
     static {
-        for (String base : new String[] {"m", "kg", "s", "K", "mol", "money", "money_nominal"}) {
+        for (String base : new String[] {"m", "kg", "s", "K", "mol", "A", "eq", "money", "money_nominal"}) {
             KNOWN.put(base, Atom.base(base));
         }
         for (String opaque : new String[] {
@@ -50,6 +51,7 @@ final class Atoms {
         scaled("mo", "2629800", "s", 1);
         scaled("a", "31557600", "s", 1);
         scaled("mmol", "0.001", "mol", 1);
+        scaled("meq", "0.001", "eq", 1);
         derived("Pa", "1", Map.of("kg", 1, "m", -1, "s", -2));
         derived("kPa", "1000", Map.of("kg", 1, "m", -1, "s", -2));
         derived("bar", "100000", Map.of("kg", 1, "m", -1, "s", -2));
@@ -62,6 +64,9 @@ final class Atoms {
         derived("W", "1", Map.of("kg", 1, "m", 2, "s", -3));
         derived("kW", "1000", Map.of("kg", 1, "m", 2, "s", -3));
         derived("hp", "745.69987158227022", Map.of("kg", 1, "m", 2, "s", -3));
+        derived("dS", "0.1", Map.of("kg", -1, "m", -2, "s", 3, "A", 2));
+        derived("mS", "0.001", Map.of("kg", -1, "m", -2, "s", 3, "A", 2));
+        derived("uS", "0.000001", Map.of("kg", -1, "m", -2, "s", 3, "A", 2));
         put("degC", Ratio.ONE, Map.of("K", 1), 273.15);
         put("degF", Ratio.of("5").over(Ratio.of("9")), Map.of("K", 1), 273.15 - 160.0 / 9.0);
     }

@@ -1,0 +1,121 @@
+package org.benchmetre.farm.feed;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.feed.FeedUnits.ACID_PER_VOLUME;
+import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
+import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
+import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_VOLUME;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.Function;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Acid for alkalinity: each proton turns one bicarbonate into carbon dioxide, so that the dose in mmol/L is the alkalinity to be
+ * taken out over the protons an acid gives up. What the acid leaves behind (nitrate, phosphate or sulphate) counts towards the
+ * recipe. Plain chemistry; all three acids are reckoned, the one chosen is counted.
+ */
+final class Acid {
+
+    private static final Unit DENSITY = Unit.parse("kg/L");
+    private static final Unit PRICE = Unit.parse("money/L");
+
+    /** Alkalinity that is taken out, mmol/L. */
+    final Line neutralised;
+    /** Cost of the acid chosen, money/m3. */
+    final Line cost;
+
+    private final Axis axis = Axis.rows("acid", "Acid", AcidKind.keys(), 0);
+    private final Line choice;
+    private final Line dose;
+
+    Acid(BudgetBuilder b, FarmEntries entries, Line alkalinity) {
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Acid for alkalinity");
+        s.note(
+                "Strength, density and price of each acid are those of the drum. Leave some alkalinity: without any, pH falls away.");
+        choice = entries.add(s.textEntry("acid_choice", "Acid: nitric, phosphoric or sulphuric")
+                .oneOf(AcidKind.NITRIC.key(), COMMON, AcidKind.keys()));
+        Line left = entries.add(s.entry("alkalinity_left", "Alkalinity to be left", MMOL_PER_LITRE)
+                .from(0, 100)
+                .typical(0.2, 0.5, 1, COMMON));
+        neutralised = s.line(
+                "alkalinity_neutralised",
+                "Alkalinity taken out",
+                MMOL_PER_LITRE,
+                greater(none(MMOL_PER_LITRE), alkalinity.minus(left)));
+        ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Acids side by side");
+        Line label = t.textLine("acid_label", "Acid", rows(acid -> text(acid.label)));
+        Line key = t.textLine("acid_key", "Key", rows(acid -> text(acid.key())));
+        b.nameRows(axis, label);
+        Line strength = t.line("acid_strength", "Strength by mass", ONE, rows(acid -> strength(s, entries, acid)));
+        Line density = t.line("acid_density", "Density", DENSITY, rows(acid -> density(s, entries, acid)));
+        Line price = t.line("acid_price", "Price", PRICE, rows(acid -> price(s, entries, acid)));
+        Line mass =
+                t.line("acid_molar_mass", "Molar mass", MOLAR_MASS, rows(acid -> number(acid.molarMass, MOLAR_MASS)));
+        Line protons = t.line(
+                "acid_protons", "Protons given up by each molecule", ONE, rows(acid -> number(acid.protons, ONE)));
+        dose = t.line("acid_dose", "Dose", MMOL_PER_LITRE, neutralised.over(protons));
+        Line volume = t.line(
+                "acid_volume",
+                "Acid as sold",
+                ACID_PER_VOLUME,
+                dose.times(mass).over(strength).over(density).in(ACID_PER_VOLUME));
+        Line costs = t.line(
+                "acid_cost", "Cost", MONEY_PER_VOLUME, volume.times(price).in(MONEY_PER_VOLUME));
+        s.textLine("acid_label_chosen", "Acid chosen", lookup(label, key, choice));
+        s.line("acid_volume_chosen", "Acid as sold", ACID_PER_VOLUME, lookup(volume, key, choice));
+        cost = s.line(
+                "feed_acid_cost_per_volume",
+                "Cost of acid in a volume of feed",
+                MONEY_PER_VOLUME,
+                lookup(costs, key, choice));
+    }
+
+    /** What the acid chosen leaves of an ion, mmol/L; empty for an ion that no acid leaves. */
+    Optional<Formula> brings(Ion ion) {
+        return Arrays.stream(AcidKind.values())
+                .filter(acid -> acid.brings == ion)
+                .map(acid -> when(choice.is(acid.key()), new Element(dose, axis, acid.ordinal()), none(MMOL_PER_LITRE)))
+                .findFirst();
+    }
+
+    private Formula rows(Function<AcidKind, Formula> formula) {
+        return new Rows(axis, Arrays.stream(AcidKind.values()).map(formula).toList());
+    }
+
+    private static Line strength(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {
+        return entries.add(s.entry(acid.key() + "_acid_strength", acid.label + ", strength by mass", ONE)
+                .above(0.01, 1)
+                .typical(0.1, acid.strength, 0.98, "from memory; see the label"));
+    }
+
+    private static Line density(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {
+        return entries.add(s.entry(acid.key() + "_acid_density", acid.label + ", density", DENSITY)
+                .from(1, 2)
+                .typical(1.05, acid.density, 1.85, "from memory, at the strength given; see the label"));
+    }
+
+    private static Line price(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {
+        return entries.add(s.entry(acid.key() + "_acid_price", acid.label + ", price", PRICE)
+                .from(0, 1_000_000)
+                .typical(0.5 * acid.price, acid.price, 3 * acid.price, INVENTED));
+    }
+}

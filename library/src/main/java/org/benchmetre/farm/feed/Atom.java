@@ -1,0 +1,47 @@
+package org.benchmetre.farm.feed;
+
+import java.util.Map;
+
+/**
+ * Chemical elements of feed salts with their molar masses in g/mol: standard atomic weights, abridged to five figures, of the IUPAC
+ * table of 2021 (from memory; recipes need four figures).
+ */
+enum Atom {
+    /** Hydrogen. */
+    H(1.008),
+    /** Carbon. */
+    C(12.011),
+    /** Nitrogen. */
+    N(14.007),
+    /** Oxygen. */
+    O(15.999),
+    /** Sodium. */
+    NA(22.990),
+    /** Magnesium. */
+    MG(24.305),
+    /** Phosphorus. */
+    P(30.974),
+    /** Sulphur. */
+    S(32.06),
+    /** Chlorine. */
+    CL(35.45),
+    /** Potassium. */
+    K(39.098),
+    /** Calcium. */
+    CA(40.078);
+
+    /** In g/mol. */
+    final double molarMass;
+
+    Atom(double molarMass) {
+        this.molarMass = molarMass;
+    }
+
+    /** The molar mass of so many atoms of each element, in g/mol, added in whole milligrams. */
+    static double molarMass(Map<Atom, Integer> atoms) {
+        long milligrams = atoms.entrySet().stream()
+                .mapToLong(part -> Math.round(part.getKey().molarMass * 1000) * part.getValue())
+                .sum();
+        return milligrams / 1000.0;
+    }
+}

@@ -1,0 +1,41 @@
+package org.benchmetre.farm.feed;
+
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.text;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Whether each salt dissolves in its stock tank: its concentration there against what cold water takes of it alone (about 10
+ * degrees Celsius, rounded, from memory). Salts together dissolve less, so that half of it is a better aim.
+ */
+final class Dissolving {
+
+    private static final Unit CONCENTRATION = Unit.parse("g/L");
+
+    Dissolving(BudgetBuilder b, SaltTable salts, Line dilution) {
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts in their stock tank");
+        s.note("What cold water of about 10 °C takes of each salt alone, from memory; salts together dissolve less.");
+        s.textLine("salt_dissolved", "Salt", salts.rows(salt -> text(salt.label)));
+        Line concentration = s.line(
+                "salt_concentration",
+                "In the stock solution",
+                CONCENTRATION,
+                salts.rate.times(dilution).in(CONCENTRATION));
+        Line solubility = s.line(
+                "salt_solubility",
+                "Dissolves alone",
+                CONCENTRATION,
+                salts.rows(salt -> number(salt.solubility, CONCENTRATION)),
+                "at about 10 degrees Celsius, rounded, from memory");
+        s.warning(
+                "salt_undissolved",
+                "Salt in its stock tank",
+                concentration.exceeds(solubility),
+                "more than cold water dissolves. Make the stock solution weaker: fewer litres of feed from a litre of it.");
+    }
+}

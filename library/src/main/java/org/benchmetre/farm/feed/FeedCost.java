@@ -1,0 +1,63 @@
+package org.benchmetre.farm.feed;
+
+import static org.benchmetre.farm.feed.FeedUnits.GRAMS_PER_VOLUME;
+import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_KG;
+import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_VOLUME;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/** What a cubic metre of feed costs: salts, micronutrients as one mix, and acid. The water itself is not in it. Plain arithmetic. */
+final class FeedCost {
+
+    private static final Unit KILOGRAM = Unit.parse("kg");
+
+    /** Cost of everything added to the water, money/m3 of feed. */
+    final Line perVolume;
+
+    FeedCost(BudgetBuilder b, FarmEntries entries, SaltAmounts amounts, Acid acid, StockTanks tanks) {
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Prices of feed salts");
+        s.note("Invented prices; replace them by a quotation, delivered. The acids stand with the acid.");
+        entries.add(s.entry("feed_price_year", "Year of the prices of salts and acids", ONE)
+                .from(1990, 2100)
+                .whole()
+                .typical(2020, 2026, 2035, INVENTED));
+        Line mixPrice = entries.add(s.entry("micronutrient_price", "Price: micronutrient mix", MONEY_PER_KG)
+                .from(0, 1_000_000)
+                .typical(6, 14, 40, INVENTED));
+        SaltTable salts = new SaltTable(b, entries, s, amounts, tanks);
+        new Dissolving(b, salts, tanks.dilution);
+
+        ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Cost of the feed");
+        Line mixRate =
+                entries.add(t.entry("micronutrient_rate", "Micronutrient mix in a volume of feed", GRAMS_PER_VOLUME)
+                        .from(0, 10_000)
+                        .typical(10, 25, 60, COMMON));
+        salts.inTank(t, "A");
+        salts.inTank(t, "B");
+        t.line(
+                "stock_tank_micronutrients",
+                "Micronutrient mix in tank B",
+                KILOGRAM,
+                mixRate.times(tanks.feed).in(KILOGRAM));
+        Line saltCost =
+                t.line("feed_salts_cost_per_volume", "Salts in a volume of feed", MONEY_PER_VOLUME, salts.cost());
+        Line mixCost = t.line(
+                "feed_micronutrients_cost_per_volume",
+                "Micronutrients in a volume of feed",
+                MONEY_PER_VOLUME,
+                mixRate.times(mixPrice).in(MONEY_PER_VOLUME));
+        perVolume = t.line(
+                "feed_cost_per_volume",
+                "Salts, micronutrients and acid in a volume of feed",
+                MONEY_PER_VOLUME,
+                saltCost.plus(mixCost).plus(acid.cost));
+    }
+}

@@ -1,0 +1,103 @@
+package org.benchmetre.farm.feed;
+
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.farm.feed.FeedUnits.CHARGE;
+import static org.benchmetre.farm.feed.FeedUnits.MEQ_PER_LITRE;
+import static org.benchmetre.farm.feed.FeedUnits.MG_PER_LITRE;
+import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
+import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.Function;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Every ion of the feed: what is asked for, what water, acid and salts bring, and the difference. Sodium, chloride and the
+ * bicarbonate that is left are not asked for, so that what the water leaves of them stands in place of a target.
+ */
+final class IonTable {
+
+    /** Tag of ions with positive charge. */
+    static final String CATION = "cation";
+    /** Tag of ions with negative charge. */
+    static final String ANION = "anion";
+
+    /** One row for each ion. */
+    final Axis axis = Axis.rows("ion", "Ion", Ion.keys(), 0);
+    /** Cation or anion. */
+    final Line kind;
+    /** Charge of what is asked for, meq/L, without sign. */
+    final Line targetCharge;
+    /** Charge of what is supplied, meq/L, without sign. */
+    final Line suppliedCharge;
+
+    private final Line supplied;
+    private final Line difference;
+
+    IonTable(BudgetBuilder b, Recipe recipe, RawWater water, Acid acid, SaltAmounts salts) {
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Ions of the feed");
+        s.note("Nitrate and ammonium weigh as nitrogen, phosphate as phosphorus, sulphate as sulphur.");
+        Line label = s.textLine("ion_label", "Ion", rows(ion -> text(ion.label)));
+        b.nameRows(axis, label);
+        kind = s.textLine("ion_kind", "Kind", rows(ion -> text(ion.charge > 0 ? CATION : ANION)));
+        Line fromWater = concentration(s, "ion_from_water", "From raw water", rows(ion -> orNone(water.brings(ion))));
+        Line fromAcid = concentration(s, "ion_from_acid", "From acid", rows(ion -> byAcid(acid, ion)));
+        Line fromSalts = concentration(s, "ion_from_salts", "From salts", rows(ion -> orNone(salts.brings(ion))));
+        Line target = concentration(s, "ion_target", "Asked for", rows(ion -> asked(recipe, fromWater, fromAcid, ion)));
+        supplied = concentration(
+                s, "ion_supplied", "Supplied", fromWater.plus(fromAcid).plus(fromSalts));
+        difference = concentration(s, "ion_difference", "Supplied less asked for", supplied.minus(target));
+        Line mass = s.line("ion_molar_mass", "Molar mass", MOLAR_MASS, rows(ion -> number(ion.molarMass, MOLAR_MASS)));
+        s.line(
+                "ion_mass",
+                "Supplied, by mass",
+                MG_PER_LITRE,
+                supplied.times(mass).in(MG_PER_LITRE));
+        Line charge = s.line("ion_charge", "Charge", CHARGE, rows(ion -> number(Math.abs(ion.charge), CHARGE)));
+        targetCharge = s.line("ion_target_charge", "Charge asked for", MEQ_PER_LITRE, target.times(charge));
+        suppliedCharge = s.line("ion_supplied_charge", "Charge supplied", MEQ_PER_LITRE, supplied.times(charge));
+    }
+
+    /** What is supplied of an ion beyond what is asked for, mmol/L; negative when it falls short. */
+    Formula difference(Ion ion) {
+        return new Element(difference, axis, ion.ordinal());
+    }
+
+    /** What is supplied of an ion, mmol/L. */
+    Formula supplied(Ion ion) {
+        return new Element(supplied, axis, ion.ordinal());
+    }
+
+    private static Line concentration(ScheduleBuilder s, String id, String label, Formula formula) {
+        return s.line(id, label, MMOL_PER_LITRE, formula);
+    }
+
+    private Formula rows(Function<Ion, Formula> formula) {
+        return new Rows(axis, Arrays.stream(Ion.values()).map(formula).toList());
+    }
+
+    private static Formula byAcid(Acid acid, Ion ion) {
+        return ion == Ion.BICARBONATE ? none(MMOL_PER_LITRE).minus(acid.neutralised) : orNone(acid.brings(ion));
+    }
+
+    private static Formula orNone(Optional<Formula> amount) {
+        return amount.orElse(none(MMOL_PER_LITRE));
+    }
+
+    private Formula asked(Recipe recipe, Line fromWater, Line fromAcid, Ion ion) {
+        Line line = recipe.target.get(ion);
+        return line != null
+                ? line
+                : new Element(fromWater, axis, ion.ordinal()).plus(new Element(fromAcid, axis, ion.ordinal()));
+    }
+}

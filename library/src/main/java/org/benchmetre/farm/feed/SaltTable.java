@@ -1,0 +1,89 @@
+package org.benchmetre.farm.feed;
+
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.farm.feed.FeedUnits.GRAMS_PER_VOLUME;
+import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
+import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
+import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_KG;
+import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_VOLUME;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Function;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/** The salts by weight and money: grams in a cubic metre of feed, their cost, and what goes into a stock tank. Plain arithmetic. */
+final class SaltTable {
+
+    private static final Unit KILOGRAM = Unit.parse("kg");
+
+    private final Axis axis = Axis.rows("salt", "Salt", Salt.keys(), 0);
+    /** Grams of each salt in a cubic metre of feed. */
+    final Line rate;
+
+    private final Line tank;
+    private final Line cost;
+    private final Line perTank;
+
+    SaltTable(BudgetBuilder b, FarmEntries entries, ScheduleBuilder prices, SaltAmounts amounts, StockTanks tanks) {
+        Map<Salt, Line> priceOf = new EnumMap<>(Salt.class);
+        Arrays.stream(Salt.values()).forEach(salt -> priceOf.put(salt, price(prices, entries, salt)));
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts of the feed");
+        s.note(
+                "Grams in a cubic metre are milligrams in a litre. The water of crystallisation is weighed with the salt.");
+        Line label = s.textLine("salt_label", "Salt", rows(salt -> text(salt.label)));
+        b.nameRows(axis, label);
+        s.textLine("salt_formula", "Formula", rows(salt -> text(salt.formula)));
+        tank = s.textLine("salt_tank", "Stock tank", rows(salt -> text(salt.tank)));
+        Line mass =
+                s.line("salt_molar_mass", "Molar mass", MOLAR_MASS, rows(salt -> number(salt.molarMass, MOLAR_MASS)));
+        Line amount = s.line("salt_amount", "Amount", MMOL_PER_LITRE, rows(amounts.of::get));
+        rate = s.line(
+                "salt_rate",
+                "In a volume of feed",
+                GRAMS_PER_VOLUME,
+                amount.times(mass).in(GRAMS_PER_VOLUME));
+        Line price = s.line("salt_price", "Price", MONEY_PER_KG, rows(priceOf::get));
+        cost = s.line("salt_cost", "Cost", MONEY_PER_VOLUME, rate.times(price).in(MONEY_PER_VOLUME));
+        perTank = s.line(
+                "salt_per_tank",
+                "In a stock tank",
+                KILOGRAM,
+                rate.times(tanks.feed).in(KILOGRAM));
+    }
+
+    /** Cost of all salts, money/m3. */
+    Formula cost() {
+        return sum(cost, axis);
+    }
+
+    /** Weight of all salts in one of the stock tanks. */
+    Line inTank(ScheduleBuilder s, String letter) {
+        String id = "stock_tank_" + letter.toLowerCase(java.util.Locale.ROOT) + "_salts";
+        return s.line(id, "Salts in tank " + letter, KILOGRAM, sumWhere(perTank, tank, text(letter), axis));
+    }
+
+    /** A formula for each salt. */
+    Formula rows(Function<Salt, Formula> formula) {
+        return new Rows(axis, Arrays.stream(Salt.values()).map(formula).toList());
+    }
+
+    private static Line price(ScheduleBuilder s, FarmEntries entries, Salt salt) {
+        return entries.add(s.entry(salt.key() + "_price", "Price: " + salt.label, MONEY_PER_KG)
+                .from(0, 1_000_000)
+                .typical(0.5 * salt.price, salt.price, 3 * salt.price, INVENTED));
+    }
+}
