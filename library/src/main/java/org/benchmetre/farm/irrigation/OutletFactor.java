@@ -18,7 +18,7 @@ import org.benchmetre.budget.Formula;
  */
 final class OutletFactor {
 
-    private static final int SUMMED = 32;
+    private static final int SUMMED = 12;
     private static final double TWELVE_DECIMALS = 1e12;
 
     private OutletFactor() {}
@@ -60,16 +60,23 @@ final class OutletFactor {
         return plain(coefficient).times(outlets.power(plain(power)));
     }
 
-    /** Zeta at -m: what the series leaves of a sum of {@value #SUMMED} terms, where its next term is under 1e-12. */
+    /**
+     * Zeta at -m, to about twelve decimals: what the series, taken one term further, leaves of a sum of {@value #SUMMED} powers. The
+     * term after that is under 1e-12 there.
+     */
     static double constant(double m) {
         double sum = 0;
         for (int i = 1; i <= SUMMED; i++) {
             sum += StrictMath.pow(i, m);
         }
         double n = SUMMED;
-        double smooth = 1 / (m + 1) + 0.5 / n + second(m) / (n * n) + fourth(m) / StrictMath.pow(n, 4);
-        double rest = sum - StrictMath.pow(n, m + 1) * (smooth + sixth(m) / StrictMath.pow(n, 6));
-        return Math.rint(rest * TWELVE_DECIMALS) / TWELVE_DECIMALS;
+        double series = StrictMath.pow(n, m + 1) / (m + 1)
+                + StrictMath.pow(n, m) / 2
+                + second(m) * StrictMath.pow(n, m - 1)
+                + fourth(m) * StrictMath.pow(n, m - 3)
+                + sixth(m) * StrictMath.pow(n, m - 5)
+                - sixth(m) * (m - 5) * (m - 6) / 40 * StrictMath.pow(n, m - 7);
+        return Math.rint((sum - series) * TWELVE_DECIMALS) / TWELVE_DECIMALS;
     }
 
     private static double second(double m) {
