@@ -22,6 +22,11 @@ final class Cautions {
                         + "and keep stock solutions apart. Collect drain water as local rules require. Drain that is reused carries "
                         + "disease and salt: have it treated and tested.");
         b.caution(
+                "Acid against clogging",
+                "Acid put into lines needs the backflow prevention that local rules ask for. Never let acid meet bleach or any "
+                        + "chlorine product: the gas kills. Follow the label, rinse lines between the two, keep people out "
+                        + "while it runs, and leave it to those trained and, where asked for, licensed to.");
+        b.caution(
                 "Electricity near water",
                 "Pumps, controllers and lights near water are work for a licensed electrician under the local code.");
         b.caution(

@@ -17,8 +17,12 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.DryPlants;
+import org.benchmetre.farm.irrigation.FailedOutlets;
 import org.benchmetre.farm.irrigation.Hydraulics;
 import org.benchmetre.farm.irrigation.Watering;
+import org.benchmetre.farm.irrigation.LineCare;
+import org.benchmetre.farm.irrigation.WaterQuality;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
@@ -94,6 +98,20 @@ public final class FarmBudget {
         Harvest harvest = new Harvest(b, entries, planting);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, harvest.cropsPerYear);
+        new WaterQuality(b, entries);
+        FailedOutlets.Parts carriers =
+                new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost, materials.keys);
+        FailedOutlets failed = new FailedOutlets(b, entries, faults, ways, carriers, hydraulics.outletsInReach);
+        DryPlants.Plants plants = new DryPlants.Plants(
+                planting.plantCount,
+                house.benchMetres,
+                harvest.perCrop,
+                harvest.cropsPerYear,
+                harvest.marketable,
+                harvest.leftPerKg,
+                first.plants.over(planting.plantCount));
+        DryPlants dry = new DryPlants(b, entries, ways, failed, plants, wage);
+        new LineCare(b, entries, ways, failed, dry, carriers, house, planting, wage);
         YearlyCost yearlyCost = new YearlyCost(
                 b,
                 yearly,

@@ -4,14 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Function;
@@ -28,16 +23,7 @@ class PublishedChecksTest {
     private static final Budget TROUGH_HOUSE = Sample.troughHouse();
 
     static Stream<CSVRecord> checks() throws IOException {
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (InputStream in = PublishedChecksTest.class.getResourceAsStream("published.csv");
-                InputStreamReader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-            List<CSVRecord> rows = format.parse(reader).getRecords();
-            return rows.stream();
-        }
+        return PublishedFiles.rows("published.csv").stream();
     }
 
     @ParameterizedTest
@@ -69,6 +55,7 @@ class PublishedChecksTest {
             case "water_given" -> WaterChecks.given(TROUGH_HOUSE, inputs);
             case "pump_power" -> WaterChecks.power(TROUGH_HOUSE, inputs, unit);
             case "ion_mass", "salt_rate" -> ofFeed(check, inputs.split("; of="));
+            case "no_outlet_left" -> figures(inputs).number("way_no_outlet_left", "emitter");
             case "capital_recovery" -> recovery(inputs);
             case "npv", "irr" -> Flows.of(inputs).figures().number("the_answer");
             default -> throw new IllegalArgumentException("No check is written for " + check.get("function") + ".");

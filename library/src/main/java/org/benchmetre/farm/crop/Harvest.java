@@ -1,5 +1,6 @@
 package org.benchmetre.farm.crop;
 
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -18,6 +19,8 @@ import org.benchmetre.farm.layout.Planting;
  */
 public final class Harvest {
 
+    /** Fruit of a plant and crop. */
+    public final Line perCrop;
     /** Crops in a year. */
     public final Line cropsPerYear;
     /** Marketable fruit a year. */
@@ -30,6 +33,8 @@ public final class Harvest {
     public final Line perKg;
     /** Commission, share of price. */
     public final Line commission;
+    /** Left of a kilogram after what moves with yield; below zero where it costs more than it brings. */
+    public final Line leftPerKg;
     /** Receipts a year. */
     public final Line receipts;
     /** What moves with yield, a year. */
@@ -51,7 +56,7 @@ public final class Harvest {
         cropsPerYear = entries.add(s.entry("crops_per_year", "Crops in a year", Unit.parse("crop/a"))
                 .above(0, 12)
                 .typical(0.5, 1, 2, COMMON));
-        Line gross = entries.add(s.entry("yield_per_plant", "Fruit per plant and crop", perPlant)
+        perCrop = entries.add(s.entry("yield_per_plant", "Fruit per plant and crop", perPlant)
                 .from(0, 10_000)
                 .typical(
                         300,
@@ -75,12 +80,17 @@ public final class Harvest {
         commission = entries.add(s.entry("commission_share", "Commission, share of price", ONE)
                 .from(0, 0.95)
                 .typical(0, 0.1, 0.2, INVENTED));
+        leftPerKg = s.line(
+                "left_per_kg",
+                "Left of a kg after what moves with yield",
+                moneyPerKg,
+                price.times(one().minus(commission)).minus(perKg));
         yield = s.line(
                 "yield_total",
                 "Marketable fruit",
                 kgPerYear,
                 planting.plantCount
-                        .times(gross)
+                        .times(perCrop)
                         .times(cropsPerYear)
                         .times(marketable)
                         .in(kgPerYear));

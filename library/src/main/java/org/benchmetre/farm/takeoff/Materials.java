@@ -34,6 +34,10 @@ public final class Materials {
     public final Axis axis;
     /** Labels. */
     public final Line label;
+    /** Keys. */
+    public final Line key;
+    /** The keys another table may name; empty when the file is itself at fault. */
+    public final List<String> keys;
     /** Group, a label. */
     public final Line group;
     /** Driver; blank where the row is not in use. */
@@ -85,7 +89,8 @@ public final class Materials {
         Columns c = Columns.of(table, "item", "material", "Part", s, faults);
         axis = c.axis();
         label = c.words("label", "material_label", "Part", row -> Columns.readable(row.text("item")));
-        c.keys("material_item", "Key");
+        key = c.keys("material_item", "Key");
+        keys = table.isComplete() ? axis.keys().subList(0, axis.filled()) : List.of();
         b.nameRows(axis, label);
         group = c.labels("group", "material_group", "Group", CostGroups.OTHER);
         driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);

@@ -1,0 +1,101 @@
+package org.benchmetre.farm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.LongStream;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.run.Figures;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What dry plants cost: arithmetic anyone can redo. */
+class DryPlantsTest {
+
+    /** A few products of doubles in another order. */
+    private static final double RELATIVE = 1e-12;
+
+    private static final Budget SAMPLE = Sample.troughHouse();
+    private static final List<String> WAYS = List.of("emitter", "tape", "dripline");
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, 60);
+    }
+
+    private static void near(double found, double expected) {
+        assertThat(found).isCloseTo(expected, within(RELATIVE * Math.abs(expected)));
+    }
+
+    @Test
+    void theEmittersOfTheSampleByHand() {
+        Figures f = Figures.of(SAMPLE);
+        double dry = 1300 * (1 - Math.pow(0.98, 1.0 / 12)) * 12;
+        double yearsFruit = 0.6 * 0.9;
+        double lost = 0.5 * 0.6 + 0.5 * 0.15;
+        double net = 7 * 0.9 - 1.5;
+        double plant = f.number("plants_first_cost") / 1300 + 0.01 * 18;
+        assertThat(f.number("way_dry_plants", "emitter")).isCloseTo(dry, within(1e-9));
+        assertThat(f.number("way_dry_share", "emitter")).isCloseTo(dry / 13, within(1e-10));
+        assertThat(f.number("way_plants_killed", "emitter")).isCloseTo(dry / 2, within(1e-9));
+        assertThat(f.number("way_fruit_lost", "emitter")).isCloseTo(dry * lost * yearsFruit, within(1e-9));
+        assertThat(f.number("way_dry_loss", "emitter"))
+                .isCloseTo(dry * (lost * yearsFruit * net + 0.5 * plant), within(1e-9));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void partsOfTheLossAddUpAndOnePerCentTimesThePerCentIsTheLoss(long seed) {
+        Figures f = Seeded.figures(SAMPLE, seed);
+        assertThat(f.troubles()).isEmpty();
+        for (String way : WAYS) {
+            double dry = f.number("way_dry_plants", way);
+            near(f.number("way_plants_killed", way) + f.number("way_plants_set_back", way), dry);
+            near(
+                    dry * f.number("way_failing_years", way),
+                    f.number("plant_count") * f.number("way_no_outlet_left", way));
+            double loss = f.number("way_fruit_lost_value", way) + f.number("way_replant_cost", way);
+            near(f.number("way_dry_loss", way), loss);
+            near(f.number("way_dry_loss_per_metre", way) * f.number("bench_metres"), loss);
+            near(
+                    f.number("way_loss_per_percent", way) * f.number("way_dry_share", way),
+                    loss / f.number("bench_metres"));
+        }
+    }
+
+    @Test
+    void aPlantThatIsSeenLaterLosesMoreUntilAllDie() {
+        double before = 0;
+        for (double days : new double[] {1, 3, 6, 10}) {
+            Figures f = new Cells(SAMPLE).number("days_until_seen", "", days).figures();
+            assertThat(f.number("dry_killed_share")).isCloseTo(days / 10, within(1e-15));
+            assertThat(f.number("dry_plant_loss")).isGreaterThan(before);
+            before = f.number("dry_plant_loss");
+        }
+        Figures late = new Cells(SAMPLE).number("days_until_seen", "", 30).figures();
+        assertThat(late.number("dry_killed_share")).isEqualTo(1);
+        assertThat(late.number("dry_plant_loss")).isEqualTo(before);
+    }
+
+    @Test
+    void whereNoOutletIsInReachEveryPlantIsLostOnceAYear() {
+        Figures f = new Cells(SAMPLE).number("way_lines", "tape", 0).figures();
+        assertThat(f.troubles()).isEmpty();
+        assertThat(f.number("way_no_outlet_left", "tape")).isEqualTo(1);
+        assertThat(f.number("way_dry_share", "tape")).isEqualTo(100);
+        assertThat(f.number("way_plants_killed", "tape")).isEqualTo(1300);
+        near(f.number("way_fruit_lost", "tape"), f.number("yield_total"));
+        assertThat(Cells.text(f, "way_dry_warning", "tape")).contains("in reach");
+        assertThat(Cells.text(f, "way_dry_warning", "emitter")).isEmpty();
+        assertThat(Cells.text(f, "way_dry_warning", "spare_1")).isEmpty();
+    }
+
+    @Test
+    void fruitThatLeavesNothingIsAGainToLose() {
+        Figures f = new Cells(SAMPLE).number("fruit_price", "", 1).figures();
+        assertThat(f.number("left_per_kg")).isCloseTo(-0.6, within(1e-12));
+        near(f.number("way_fruit_lost_value", "tape"), -0.6 * f.number("way_fruit_lost", "tape"));
+        assertThat(f.number("way_fruit_lost_value", "tape")).isNegative();
+    }
+}
