@@ -30,6 +30,11 @@ final class Cautions {
                 "Electricity near water",
                 "Pumps, controllers and lights near water are work for a licensed electrician under the local code.");
         b.caution(
+                "Heaters and fuel",
+                "A heater needs air to burn and a vent to the outside: carbon monoxide kills without a smell. Gas, oil, boiler "
+                        + "and electrical work, fuel storage and alarms follow the local code and are for those licensed to. The "
+                        + "boiler size here is a first figure, not a design.");
+        b.caution(
                 "Plant protection",
                 "Only products registered for the crop and place may be used, as their labels say.");
         b.caution(

@@ -12,6 +12,14 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.feed.Feed;
+import org.benchmetre.farm.energy.Climate;
+import org.benchmetre.farm.energy.DesignNight;
+import org.benchmetre.farm.energy.Electricity;
+import org.benchmetre.farm.energy.EnergyCost;
+import org.benchmetre.farm.energy.Envelope;
+import org.benchmetre.farm.energy.Fuel;
+import org.benchmetre.farm.energy.HeatLoss;
+import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
@@ -23,6 +31,7 @@ import org.benchmetre.farm.irrigation.Hydraulics;
 import org.benchmetre.farm.irrigation.Watering;
 import org.benchmetre.farm.irrigation.LineCare;
 import org.benchmetre.farm.irrigation.WaterQuality;
+import org.benchmetre.farm.input.TradeUnits;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
@@ -127,6 +136,12 @@ public final class FarmBudget {
         Margin left = new Margin(margin, harvest, yearlyCost, house, planting);
         new EnterpriseBudget(b, harvest, groups, first.groupLabel, yearlyCost.byGroup, left.total, house, planting);
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost);
+        new CashFlow(b, entries, rates, parts, chosen, first, harvest, yearlyCost);
+        Line electricityPrice =
+                entries.add(choices.entry("standin_electricity_price", "Price of electricity", Unit.parse("money/kWh"))
+                        .from(0, 1_000_000)
+                        .typical(0.08, 0.15, 0.4, TradeUnits.INVENTED));
+        energy(b, entries, months, house, electricityPrice);
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()
@@ -139,6 +154,17 @@ public final class FarmBudget {
         }
         months.finish();
         return budget;
+    }
+
+    static EnergyCost energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
+        Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
+        HeatLoss loss = new HeatLoss(b, entries, skin);
+        Climate climate = new Climate(b, months);
+        Fuel fuel = new Fuel(b, entries);
+        new DesignNight(b, entries, loss, climate, months, fuel, house.houseArea);
+        Heating heating = new Heating(b, entries, loss, climate, months, fuel, house.houseArea);
+        Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
+        return new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
     }
 
     private static String firstKey(org.benchmetre.budget.Axis axis) {

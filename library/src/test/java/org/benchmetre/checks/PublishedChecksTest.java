@@ -56,6 +56,7 @@ class PublishedChecksTest {
             case "pump_power" -> WaterChecks.power(TROUGH_HOUSE, inputs, unit);
             case "ion_mass", "salt_rate" -> ofFeed(check, inputs.split("; of="));
             case "no_outlet_left" -> figures(inputs).number("way_no_outlet_left", "emitter");
+            case "ua_total", "design_air_loss", "design_day_fuel" -> in(unit, check.get("function"), figures(inputs));
             case "capital_recovery" -> recovery(inputs);
             case "npv", "irr" -> Flows.of(inputs).figures().number("the_answer");
             default -> throw new IllegalArgumentException("No check is written for " + check.get("function") + ".");
@@ -86,6 +87,10 @@ class PublishedChecksTest {
     private static double quotient(String text) {
         String[] sides = text.split("/");
         return Double.parseDouble(sides[0]) / (sides.length > 1 ? Double.parseDouble(sides[1]) : 1);
+    }
+
+    private static double in(Unit unit, String line, Figures figures) {
+        return Unit.apply(figures.number(line), TROUGH_HOUSE.line(line).unit().factorTo(unit));
     }
 
     private static double amount(String quantity) {

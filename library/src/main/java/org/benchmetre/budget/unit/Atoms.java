@@ -22,7 +22,19 @@ final class Atoms {
             KNOWN.put(base, Atom.base(base));
         }
         for (String opaque : new String[] {
-            "plant", "outlet", "pack", "crop", "bench", "line", "zone", "item", "driver", "container", "real", "nominal"
+            "plant",
+            "outlet",
+            "pack",
+            "crop",
+            "bench",
+            "line",
+            "zone",
+            "item",
+            "driver",
+            "container",
+            "real",
+            "nominal",
+            "fuel_unit"
         }) {
             KNOWN.put(opaque, Atom.base(opaque));
         }

@@ -31,6 +31,10 @@ public final class House {
     public final Line benchRoom;
     /** All benches end to end. */
     public final Line benchMetres;
+    /** Length of the house. */
+    public final Line length;
+    /** Width of the house. */
+    public final Line width;
     /** Floor of the house. */
     public final Line houseArea;
     /** Zones watered one after the other. */
@@ -54,10 +58,10 @@ public final class House {
                 .typical(0, 0.1, 0.5, COMMON));
         Line benchWidth = entries.add(
                 s.entry("bench_width", "Width of one bench", METRE).above(0, 10).typical(0.15, 0.3, 0.6, COMMON));
-        Line houseLength = entries.add(s.entry("house_length", "Length of the house", METRE)
+        length = entries.add(s.entry("house_length", "Length of the house", METRE)
                 .above(0, 2000)
                 .typical(10, 24, 120, INVENTED));
-        Line houseWidth = entries.add(s.entry("house_width", "Width of the house", METRE)
+        width = entries.add(s.entry("house_width", "Width of the house", METRE)
                 .above(0, 1000)
                 .typical(5, 9.6, 60, INVENTED));
         zoneCount = entries.add(s.entry("zone_count", "Zones watered one after the other", ZONE)
@@ -71,7 +75,7 @@ public final class House {
                 greater(benchLength.minus(number(2, ONE).times(margin)), none(METRE)));
         benchMetres = s.line(
                 "bench_metres", "Bench metres", METRE, benchCount.counting(ONE).times(benchLength));
-        houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, houseLength.times(houseWidth));
+        houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, length.times(width));
         s.line(
                 "bench_floor_share",
                 "Share of the floor under benches",

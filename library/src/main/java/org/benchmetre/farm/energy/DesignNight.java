@@ -1,0 +1,89 @@
+package org.benchmetre.farm.energy;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.farm.energy.EnergyUnits.CELSIUS;
+import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
+import static org.benchmetre.farm.energy.EnergyUnits.KELVIN;
+import static org.benchmetre.farm.energy.EnergyUnits.KILOWATT;
+import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_AREA;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * The night that sizes the heater: what the house loses at the coldest temperature it is built for, with the screen open (snow must
+ * melt, a screen may stick), and a margin. Loss for each kelvin times kelvins, as in Bartok, <i>Greenhouse heat loss</i>. A first
+ * figure for a quotation, not a heating design.
+ */
+public final class DesignNight {
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param loss what the house loses for each kelvin
+     * @param climate the months
+     * @param months their axis
+     * @param fuel what is burnt
+     * @param floor of the house
+     */
+    public DesignNight(
+            BudgetBuilder b,
+            FarmEntries entries,
+            HeatLoss loss,
+            Climate climate,
+            Months months,
+            Fuel fuel,
+            Line floor) {
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Design night: size of the heater");
+        s.note("The screen is taken as open. A heating contractor sizes the plant; this is a first figure.");
+        Line outside = entries.add(s.entry("design_temperature", "Coldest night the house is heated in", CELSIUS)
+                .from(-60, 40)
+                .typical(-30, -15, 5, INVENTED));
+        Line inside = entries.add(s.entry("design_inside", "Held inside on that night", CELSIUS)
+                .from(-10, 40)
+                .typical(2, 8, 18, COMMON));
+        Line margin = entries.add(
+                s.entry("boiler_margin", "Margin on top", ONE).from(0, 3).typical(0.1, 0.25, 0.5, COMMON));
+        Line colder =
+                s.line("design_difference", "Colder outside by", KELVIN, greater(inside.minus(outside), none(KELVIN)));
+        Line through = s.line(
+                "design_surface_loss",
+                "Lost through surfaces",
+                KILOWATT,
+                loss.surfaces.times(colder).in(KILOWATT));
+        Line withAir = s.line(
+                "design_air_loss",
+                "Lost with air",
+                KILOWATT,
+                loss.air.times(colder).in(KILOWATT));
+        Line total = s.line("design_heat_loss", "Lost on the design night", KILOWATT, through.plus(withAir));
+        Line size = s.line("boiler_size", "Size of the heater", KILOWATT, total.times(one().plus(margin)));
+        s.line(
+                "boiler_size_per_area",
+                "Size of the heater per m² of floor",
+                WATT_PER_AREA,
+                size.over(floor).in(WATT_PER_AREA));
+        Formula aDay = total.times(number(24, HOURS_A_DAY)).in(Unit.parse("kWh/d"));
+        s.line("design_day_fuel", "Fuel for a day and night as cold", Unit.parse("fuel_unit/d"), fuel.fuelFor(aDay));
+        s.warning(
+                "design_night_warning",
+                "Is the design night the coldest",
+                outside.exceeds(least(climate.outsideByNight, months.axis)),
+                "The design night is milder than the mean night of a month: take the coldest night of many winters.");
+    }
+}

@@ -1,0 +1,118 @@
+package org.benchmetre.farm.energy;
+
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_MONTH;
+import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_YEAR;
+import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
+import static org.benchmetre.farm.energy.EnergyUnits.KILOWATT;
+import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_MONTH;
+import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_YEAR;
+import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_AREA;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+
+import org.benchmetre.budget.Bounds;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Electricity by month: power times hours of vent fans, cooler, circulation fans and lights, and what runs all day. Pumps are not
+ * here: their energy stands with the ways to water and is counted once. Common practice, no source.
+ */
+public final class Electricity {
+
+    private static final Bounds HOURS = new Bounds(0, true, 24, false);
+    private static final double[] VENTED = {0, 0, 1, 3, 6, 9, 11, 10, 6, 2, 0, 0};
+    private static final double[] COOLED = {0, 0, 0, 0, 2, 5, 7, 6, 2, 0, 0, 0};
+    private static final double[] STIRRED = {24, 24, 18, 12, 8, 4, 4, 4, 8, 12, 18, 24};
+    private static final double[] NONE = {0};
+
+    /** What it costs, by month. */
+    public final Line cost;
+    /** What it costs in a year. */
+    public final Line costOfYear;
+
+    private final Months months;
+    private final ScheduleBuilder hours;
+    private final ScheduleBuilder byMonth;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param months days, their axis and the columns of hours
+     * @param floor of the house
+     * @param price of electricity, money/kWh
+     */
+    public Electricity(BudgetBuilder b, FarmEntries entries, Months months, Line floor, Line price) {
+        this.months = months;
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "What runs on electricity");
+        s.note("Without pumps: their energy stands with the ways to water. Without lights unless entered.");
+        hours = b.schedule(Sheets.OPERATIONS, "Hours of running");
+        byMonth = b.schedule(Sheets.OPERATIONS, "Electricity by month");
+        Line fans = perArea(s, entries, "fan_power", "Vent fans, power per m² of floor", 2, 5, 10);
+        Line cooler = power(s, entries, "cooler_power", "Cooler, power", 0, 0, 3);
+        Line circulation =
+                perArea(s, entries, "circulation_power", "Circulation fans, power per m² of floor", 0.5, 1, 3);
+        Line lights = perArea(s, entries, "light_power", "Lights, power per m² of floor", 0, 0, 100);
+        Line base = power(s, entries, "base_power", "What runs all day: controls, inflation fans", 0.05, 0.2, 2);
+
+        Line ofFans = load("fan", "Vent fans", fans.times(floor), VENTED);
+        Line ofCooler = load("cooler", "Cooler", cooler, COOLED);
+        Line ofCirculation = load("circulation", "Circulation fans", circulation.times(floor), STIRRED);
+        Line ofLights = load("light", "Lights", lights.times(floor), NONE);
+        Line ofBase = energy("base", "What runs all day", base, number(24, HOURS_A_DAY));
+        Line all = byMonth.line(
+                "electricity_energy",
+                "Electricity, without pumps",
+                ENERGY_A_MONTH,
+                ofFans.plus(ofCooler).plus(ofCirculation).plus(ofLights).plus(ofBase));
+        cost = byMonth.line(
+                "electricity_cost",
+                "Cost of electricity, without pumps",
+                MONEY_A_MONTH,
+                all.times(price).in(MONEY_A_MONTH));
+
+        ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Electricity of a year, without pumps");
+        year.line(
+                "electricity_energy_total",
+                "Electricity",
+                ENERGY_A_YEAR,
+                sum(all, months.axis).counting(ENERGY_A_YEAR));
+        costOfYear = year.line(
+                "electricity_cost_total",
+                "Cost of electricity",
+                MONEY_A_YEAR,
+                sum(cost, months.axis).counting(MONEY_A_YEAR));
+    }
+
+    private static Line perArea(
+            ScheduleBuilder s, FarmEntries entries, String id, String label, double low, double usual, double high) {
+        return entries.add(s.entry(id, label, WATT_PER_AREA).from(0, 2000).typical(low, usual, high, COMMON));
+    }
+
+    private static Line power(
+            ScheduleBuilder s, FarmEntries entries, String id, String label, double low, double usual, double high) {
+        return entries.add(s.entry(id, label, KILOWATT).from(0, 100_000).typical(low, usual, high, COMMON));
+    }
+
+    private Line load(String what, String label, Formula power, double[] usual) {
+        Line running =
+                months.numbers(hours, what + "_hours", what + "_hours", label, HOURS_A_DAY, HOURS, usual, COMMON);
+        return energy(what, label, power, running);
+    }
+
+    private Line energy(String what, String label, Formula power, Formula running) {
+        return byMonth.line(
+                what + "_energy",
+                label,
+                ENERGY_A_MONTH,
+                power.times(running).times(months.days).in(ENERGY_A_MONTH));
+    }
+}

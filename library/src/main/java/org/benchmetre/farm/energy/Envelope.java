@@ -1,0 +1,113 @@
+package org.benchmetre.farm.energy;
+
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.energy.EnergyUnits.CUBIC_METRE;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.METRE;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+import static org.benchmetre.farm.input.TradeUnits.SQUARE_METRE;
+
+import java.util.List;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * The skin of the house: areas of roof, sides, ends and anything else, and the air inside. Either measured, or those of a house of
+ * equal gabled spans on the given floor: with pitch {@code p} (rise over run) and spans of width {@code w}, the roof is floor times
+ * {@code sqrt(1 + p^2)} and each gable rises {@code p w / 2}. Plain geometry; a curved roof is measured.
+ */
+public final class Envelope {
+
+    private static final String FROM_HOUSE = "from_house";
+    private static final String MEASURED = "measured";
+    private static final String NOT_COUNTED = "counted only when areas are measured";
+
+    /** One row for each kind of surface. */
+    public final Axis axis = Axis.rows("surface", "Surface", List.of("roof", "sides", "ends", "other"), 0);
+    /** Area of each surface. */
+    public final Line area;
+    /** Air inside. */
+    public final Line volume;
+
+    /** The table of surfaces, for covers and losses. */
+    final ScheduleBuilder table;
+
+    private final FarmEntries entries;
+    private final ScheduleBuilder entered;
+    private final Line rule;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param length of the house
+     * @param width of the house
+     * @param floor of the house
+     */
+    public Envelope(BudgetBuilder b, FarmEntries entries, Line length, Line width, Line floor) {
+        this.entries = entries;
+        entered = b.schedule(Sheets.OPERATIONS, "Skin of the house: size");
+        entered.note(
+                "Areas follow from the floor, or are measured. Heat lost to the ground along the edges is not counted; enter it "
+                        + "as another surface.");
+        rule = entries.add(entered.textEntry("envelope_areas", "Areas: from_house or measured")
+                .oneOf(FROM_HOUSE, COMMON, List.of(FROM_HOUSE, MEASURED)));
+        Line eave = entries.add(entered.entry("eave_height", "Height of the side walls", METRE)
+                .above(0, 20)
+                .typical(1.5, 2.5, 5, COMMON));
+        Line pitch = entries.add(entered.entry("roof_pitch", "Pitch of the roof, rise over run", ONE)
+                .from(0, 3)
+                .typical(0.2, 0.5, 1, COMMON));
+        Line spans = entries.add(entered.entry("span_count", "Spans side by side", ONE)
+                .from(1, 200)
+                .whole()
+                .typical(1, 1, 20, COMMON));
+        Line rise = entered.line(
+                "roof_rise",
+                "Height of a gable above the side walls",
+                METRE,
+                pitch.times(width).over(number(2, ONE).times(spans)));
+        Formula slope = one().plus(pitch.power(number(2, ONE))).power(number(0.5, ONE));
+        Formula two = number(2, ONE);
+        Formula front = width.times(eave.plus(rise.over(two)));
+        Formula roof = choose("roof_area", "Roof", SQUARE_METRE, floor.times(slope));
+        Formula sides = choose(
+                "side_area", "Side walls", SQUARE_METRE, two.times(length).times(eave));
+        Formula ends = choose("end_area", "End walls", SQUARE_METRE, two.times(front));
+        Line other = measure("other_area", "Any other surface", SQUARE_METRE, "none unless entered");
+        volume = entered.line(
+                "house_volume",
+                "Air in the house",
+                CUBIC_METRE,
+                choose("air_volume", "Air in the house", CUBIC_METRE, length.times(front)));
+
+        table = b.schedule(Sheets.OPERATIONS, "Skin of the house: surfaces");
+        b.nameRows(axis, table.textLine("surface_label", "Surface", names()));
+        area = table.line("surface_area", "Area", SQUARE_METRE, new Rows(axis, List.of(roof, sides, ends, other)));
+    }
+
+    private Formula choose(String id, String what, Unit unit, Formula fromHouse) {
+        Line measured = measure(id, what + ", if measured", unit, NOT_COUNTED);
+        return when(rule.is(MEASURED), measured, fromHouse);
+    }
+
+    private Line measure(String id, String label, Unit unit, String source) {
+        return entries.add(
+                entered.entry(id, label, unit).from(0, 10_000_000).typical(Double.NaN, 0, Double.NaN, source));
+    }
+
+    private Formula names() {
+        return new Rows(axis, List.of(text("Roof"), text("Side walls"), text("End walls"), text("Any other")));
+    }
+}

@@ -1,0 +1,141 @@
+package org.benchmetre.farm.energy;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_MONTH;
+import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_YEAR;
+import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
+import static org.benchmetre.farm.energy.EnergyUnits.KELVIN;
+import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_MONTH;
+import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_YEAR;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Heat by month: by day what is lost less what the sun gives, by night what is lost behind the screen, neither below zero. Sun that
+ * is left over by day is vented, not kept for the night. Lost heat is loss for each kelvin times kelvins times hours; means of a
+ * month hide its mild and its cold nights, so months near the set point come out low. A steady balance; common practice, no source
+ * for the share of sun that warms air.
+ */
+public final class Heating {
+
+    /** Heat the house takes, by month. */
+    public final Line heat;
+    /** What it costs, by month. */
+    public final Line cost;
+    /** Heat of a year. */
+    public final Line heatOfYear;
+    /** What it costs in a year. */
+    public final Line costOfYear;
+
+    private final Climate climate;
+    private final Months months;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param loss what the house loses for each kelvin
+     * @param climate outside and inside
+     * @param months days and their axis
+     * @param fuel what is burnt
+     * @param floor of the house
+     */
+    public Heating(
+            BudgetBuilder b,
+            FarmEntries entries,
+            HeatLoss loss,
+            Climate climate,
+            Months months,
+            Fuel fuel,
+            Line floor) {
+        this.climate = climate;
+        this.months = months;
+        ScheduleBuilder sunshine = b.schedule(Sheets.OPERATIONS, "Sun that warms the house");
+        Line through = entries.add(sunshine.entry("solar_transmission", "Share of sun that comes through the roof", ONE)
+                .from(0, 1)
+                .typical(0.45, 0.6, 0.8, COMMON));
+        Line useful = entries.add(sunshine.entry("solar_useful_share", "Share of that which warms the air", ONE)
+                .from(0, 1)
+                .typical(0.3, 0.5, 0.8, COMMON));
+
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Heat by month");
+        s.note("Never below zero. Sun left over by day is vented, not kept for the night. Means hide cold nights: a "
+                + "month whose mean is near the set point comes out low.");
+        Line byDay = s.line(
+                "day_loss",
+                "Lost by day",
+                ENERGY_A_MONTH,
+                lost(loss.total, climate.heldByDay, climate.outsideByDay, climate.light));
+        Line sun = s.line(
+                "solar_gain",
+                "Given by the sun",
+                ENERGY_A_MONTH,
+                inUse(climate.sun.times(floor).times(through).times(useful)));
+        Line day = s.line("day_heat", "Heat by day", ENERGY_A_MONTH, greater(byDay.minus(sun), none(ENERGY_A_MONTH)));
+        Formula dark = number(24, HOURS_A_DAY).minus(climate.light);
+        Line night = s.line(
+                "night_heat",
+                "Heat by night",
+                ENERGY_A_MONTH,
+                lost(loss.atNight, climate.heldByNight, climate.outsideByNight, dark));
+        heat = s.line("heat_energy", "Heat", ENERGY_A_MONTH, day.plus(night));
+        Line burnt = s.line("fuel_use", "Fuel", Unit.parse("fuel_unit/mo"), fuel.fuelFor(heat));
+        cost = s.line("heating_cost", "Cost of fuel", MONEY_A_MONTH, burnt.times(fuel.price));
+
+        ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Heat of a year");
+        heatOfYear = ofYear(year, "heat_energy_total", "Heat", ENERGY_A_YEAR, heat);
+        Unit perArea = Unit.parse("kWh/(m2 a)");
+        year.line("heat_energy_per_area", "Heat per m² of floor", perArea, heatOfYear.over(floor));
+        ofYear(year, "fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), burnt);
+        costOfYear = ofYear(year, "heating_cost_total", "Cost of fuel", MONEY_A_YEAR, cost);
+        nightShare(year, ofYear(year, "night_heat_total", "Heat by night", ENERGY_A_YEAR, night));
+    }
+
+    /** Loss of a month, nothing where it is warmer outside. */
+    private Formula lost(Line eachKelvin, Line inside, Line outside, Formula hours) {
+        return inUse(
+                eachKelvin.times(greater(inside.minus(outside), none(KELVIN))).times(hours));
+    }
+
+    private Formula inUse(Formula aDay) {
+        return aDay.times(months.days).times(climate.heated).in(ENERGY_A_MONTH);
+    }
+
+    /** Twelve months are one year: the sum is only given its name. */
+    private Line ofYear(ScheduleBuilder s, String id, String label, Unit unit, Line byMonth) {
+        return s.line(id, label, unit, sum(byMonth, months.axis).counting(unit));
+    }
+
+    private void nightShare(ScheduleBuilder s, Line night) {
+        Formula any = heatOfYear.isPositive();
+        s.line(
+                "night_heat_share",
+                "Share of heat used at night",
+                ONE,
+                onlyWhen(any, night.over(heatOfYear), "no heat"),
+                "published: 0.7 to 0.8, eXtension greenhouse energy course");
+        Formula share = when(any, night.over(heatOfYear), none(ONE));
+        Formula below = when(
+                number(0.7, ONE).exceeds(share),
+                text("below the published 0.7 to 0.8"),
+                text("as published, 0.7 to 0.8"));
+        Formula words = when(share.exceeds(number(0.8, ONE)), text("above the published 0.7 to 0.8"), below);
+        s.textLine("night_heat_compared", "That share is", when(any, words, text("no heat")));
+    }
+}

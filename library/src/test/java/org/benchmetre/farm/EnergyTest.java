@@ -1,0 +1,164 @@
+package org.benchmetre.farm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import org.assertj.core.data.Offset;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.ScenarioFolder;
+import org.benchmetre.workbook.Adjustments;
+import org.benchmetre.workbook.LibreOfficeReferee;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Heat and electricity of houses that a reader can work out on paper. */
+class EnergyTest {
+
+    private static final Offset<Double> NEAR = within(1e-9);
+
+    private static final Budget SAMPLE = Energy.alone();
+
+    /** 500 m2 of cover at 4 W/(m2 K) and no leaks: 2 kW for each kelvin. Twelve hours of light; no sun unless a test says so. */
+    private static Budget twoKilowattsAKelvin() {
+        Budget house = Sample.with(
+                SAMPLE,
+                "envelope_areas=measured",
+                "roof_area=500 m2",
+                "roof_glazing=single",
+                "u_value_single=4 W/(m2 K)",
+                "air_changes=0 1/h",
+                "night_screen=no");
+        house = Energy.with(house, "day_hours", month -> 12);
+        house = Energy.with(house, "solar_radiation", month -> 0);
+        house = Energy.with(house, "day_set", month -> 15);
+        house = Energy.with(house, "night_set", month -> 10);
+        house = Energy.with(house, "day_temperature", month -> month == 0 ? 5 : 30);
+        return Energy.with(house, "night_temperature", month -> month == 0 ? -5 : 30);
+    }
+
+    @Test
+    void aMonthIsLossTimesKelvinsTimesHours() {
+        Figures f = Figures.of(twoKilowattsAKelvin());
+        assertThat(f.number("house_heat_loss")).isCloseTo(2000, NEAR);
+        assertThat(f.number("day_heat", "jan")).isCloseTo(2.0 * 10 * 12 * 31, NEAR);
+        assertThat(f.number("night_heat", "jan")).isCloseTo(2.0 * 15 * 12 * 31, NEAR);
+        assertThat(f.number("heat_energy", "jul")).isZero();
+        assertThat(f.number("heat_energy_total")).isCloseTo(2.0 * 25 * 12 * 31, NEAR);
+        assertThat(f.number("night_heat_share")).isCloseTo(0.6, NEAR);
+        assertThat(f.text("night_heat_compared")).isEqualTo("below the published 0.7 to 0.8");
+    }
+
+    @Test
+    void theSunIsTakenOffTheDayAndWhatIsLeftOverIsLost() {
+        Budget house = Sample.with(
+                twoKilowattsAKelvin(),
+                "house_length=20 m",
+                "house_width=10 m",
+                "solar_transmission=0.6 1",
+                "solar_useful_share=0.5 1");
+        Figures some = Figures.of(Energy.with(house, "solar_radiation", month -> 1));
+        assertThat(some.number("solar_gain", "jan")).isCloseTo(1 * 200 * 0.6 * 0.5 * 31, NEAR);
+        assertThat(some.number("day_heat", "jan")).isCloseTo((2.0 * 10 * 12 - 60) * 31, NEAR);
+        Figures much = Figures.of(Energy.with(house, "solar_radiation", month -> 8));
+        assertThat(much.number("day_heat", "jan")).isZero();
+        assertThat(much.number("night_heat", "jan")).isCloseTo(2.0 * 15 * 12 * 31, NEAR);
+    }
+
+    @Test
+    void aHouseThatIsNotHeatedHalfOfTheMonthTakesHalfTheHeat() {
+        Figures f = Figures.of(Energy.with(twoKilowattsAKelvin(), "heated_share", month -> 0.5));
+        assertThat(f.number("heat_energy", "jan")).isCloseTo(25.0 * 12 * 31, NEAR);
+    }
+
+    @Test
+    void theDesignNightSizesTheHeaterWithTheScreenOpen() {
+        Budget house = Sample.with(
+                twoKilowattsAKelvin(),
+                "night_screen=yes",
+                "design_temperature=-20 degC",
+                "design_inside=10 degC",
+                "boiler_margin=0.25 1");
+        Figures f = Figures.of(house);
+        assertThat(f.number("design_heat_loss")).isCloseTo(60, NEAR);
+        assertThat(f.number("boiler_size")).isCloseTo(75, NEAR);
+        Figures mild = Figures.of(Sample.with(house, "design_temperature=50 degF", "design_inside=10 degC"));
+        assertThat(mild.number("boiler_size")).isCloseTo(0, NEAR);
+        assertThat(Energy.warnings(mild)).contains("design_night_warning");
+    }
+
+    @Test
+    void theSkinOfAGabledHouseIsPlainGeometry() {
+        Figures f = Figures.of(Sample.with(
+                SAMPLE,
+                "envelope_areas=from_house",
+                "house_length=20 m",
+                "house_width=8 m",
+                "eave_height=2 m",
+                "roof_pitch=0.75 1",
+                "span_count=1 1"));
+        assertThat(f.number("surface_area", "roof")).isCloseTo(2 * 20 * 5, NEAR);
+        assertThat(f.number("surface_area", "sides")).isCloseTo(2 * 20 * 2, NEAR);
+        assertThat(f.number("surface_area", "ends")).isCloseTo(2 * (8 * 2 + 8 * 3 / 2.0), NEAR);
+        assertThat(f.number("house_volume")).isCloseTo(20 * 28, NEAR);
+    }
+
+    @Test
+    void powerTimesHoursTimesDaysIsElectricity() {
+        Budget house = Sample.with(
+                SAMPLE,
+                "house_length=20 m",
+                "house_width=10 m",
+                "fan_power=5 W/m2",
+                "cooler_power=2 kW",
+                "base_power=0.1 kW");
+        house = Energy.with(house, "fan_hours", month -> 6);
+        house = Energy.with(house, "cooler_hours", month -> month == 6 ? 3 : 0);
+        Figures f = Figures.of(house);
+        assertThat(f.number("fan_energy", "jun")).isCloseTo(1.0 * 6 * 30, NEAR);
+        assertThat(f.number("cooler_energy", "jul")).isCloseTo(2.0 * 3 * 31, NEAR);
+        assertThat(f.number("cooler_energy", "jun")).isZero();
+        assertThat(f.number("base_energy", "feb")).isCloseTo(0.1 * 24 * 28.25, NEAR);
+    }
+
+    @Test
+    void whatIsOddIsSaid() {
+        assertThat(Energy.warnings(Figures.of(SAMPLE))).isEmpty();
+        Budget swapped = Energy.with(SAMPLE, "night_set", month -> month == 3 ? 25 : 8);
+        assertThat(Energy.warnings(Figures.of(swapped))).containsExactly("set_point_warning");
+        assertThat(Figures.of(swapped).text(SAMPLE.line("set_point_warning"), 2))
+                .isEmpty();
+        assertThat(Energy.warnings(Figures.of(Sample.with(SAMPLE, "heater_efficiency=3 1"))))
+                .containsExactly("efficiency_warning");
+        assertThat(Energy.warnings(Figures.of(Sample.with(SAMPLE, "envelope_areas=measured"))))
+                .containsExactly("surface_warning");
+    }
+
+    @Test
+    void theContainerHouseStandsEmptyInJulyAndReadsCustomaryUnits() {
+        Faults faults = new Faults();
+        Budget budget = FarmBudget.of(
+                ScenarioFolder.open(Sample.TROUGH_HOUSE.resolveSibling("container-house"), faults), faults);
+        assertThat(faults.faults()).isEmpty();
+        Figures f = Figures.of(budget);
+        assertThat(f.number("heat_energy", "jul")).isZero();
+        assertThat(f.number("heat_energy", "jan")).isPositive();
+        assertThat(f.number("design_difference")).isCloseTo((45 - 23) * 5 / 9.0, NEAR);
+        assertThat(f.number("fuel_heat")).isCloseTo(92_500 * 1055.05585262 / 3.6e6, NEAR);
+        assertThat(Energy.warnings(f)).isEmpty();
+    }
+
+    @Test
+    void aSpreadsheetProgramAgreesBeforeAndAfterChanges(@TempDir Path folder) throws IOException {
+        LibreOfficeReferee.require();
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder)
+                .add(SAMPLE, Map.of())
+                .add(SAMPLE, Adjustments.seeded(SAMPLE, 1))
+                .add(Energy.seeded(SAMPLE, 2), Map.of());
+        assertThat(referee.differences()).isEmpty();
+    }
+}
