@@ -9,9 +9,12 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Channels;
+import org.benchmetre.farm.crop.Crop;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
-import org.benchmetre.farm.feed.Feed;
+import org.benchmetre.farm.crop.StockGrowth;
+import org.benchmetre.farm.crop.StockPrices;
 import org.benchmetre.farm.energy.Climate;
 import org.benchmetre.farm.energy.DesignNight;
 import org.benchmetre.farm.energy.Electricity;
@@ -20,18 +23,16 @@ import org.benchmetre.farm.energy.Envelope;
 import org.benchmetre.farm.energy.Fuel;
 import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
+import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.DryPlants;
+import org.benchmetre.farm.irrigation.Clogging;
 import org.benchmetre.farm.irrigation.FailedOutlets;
 import org.benchmetre.farm.irrigation.Hydraulics;
 import org.benchmetre.farm.irrigation.Watering;
-import org.benchmetre.farm.irrigation.LineCare;
-import org.benchmetre.farm.irrigation.WaterQuality;
-import org.benchmetre.farm.input.TradeUnits;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
@@ -84,7 +85,8 @@ public final class FarmBudget {
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, folder.table(Ways.FILE), faults, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways, house, planting);
-        PlantStock stock = new PlantStock(b, folder.table(PlantStock.FILE), faults, planting);
+        PlantStock stock = new PlantStock(
+                b, entries, folder.table(PlantStock.FILE), folder.table(StockPrices.FILE), faults, house, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(firstKey(ways.axis), "first way of the list", ways.key));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
@@ -93,9 +95,9 @@ public final class FarmBudget {
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
-        Line feedCost = b.schedule(Sheets.OPERATIONS, "Feed")
-                .line("feed_none", "x", Unit.parse("money/m3"), none(Unit.parse("money/m3")));
-        new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feedCost);
+        Feed feed = new Feed(b, entries);
+        Watering watering =
+                new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feed.costPerVolume);
         Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways);
         Materials materials = new Materials(b, folder.table(Materials.FILE), faults, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
@@ -103,24 +105,30 @@ public final class FarmBudget {
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
         CostGroups groups = new CostGroups(materials, List.of());
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
-        new Feed(b, entries);
-        Harvest harvest = new Harvest(b, entries, planting);
+        StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
-        PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, harvest.cropsPerYear);
-        new WaterQuality(b, entries);
-        FailedOutlets.Parts carriers =
-                new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost, materials.keys);
-        FailedOutlets failed = new FailedOutlets(b, entries, faults, ways, carriers, hydraulics.outletsInReach);
-        DryPlants.Plants plants = new DryPlants.Plants(
-                planting.plantCount,
-                house.benchMetres,
-                harvest.perCrop,
-                harvest.cropsPerYear,
-                harvest.marketable,
-                harvest.leftPerKg,
-                first.plants.over(planting.plantCount));
-        DryPlants dry = new DryPlants(b, entries, ways, failed, plants, wage);
-        new LineCare(b, entries, ways, failed, dry, carriers, house, planting, wage);
+        PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
+        Clogging clogging = new Clogging(b, entries, faults, ways, hydraulics, house, planting, wage);
+        Crop crop = new Crop(
+                b,
+                entries,
+                folder.table(Channels.FILE),
+                months,
+                faults,
+                planting,
+                stock,
+                growth,
+                stockChoice,
+                fruit -> lookup(
+                        clogging.fruitLost(
+                                new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost, materials.keys),
+                                fruit,
+                                first.plants.over(planting.plantCount)),
+                        ways.key,
+                        wayChoice));
+        Harvest harvest = crop.harvest;
+        clogging.value(harvest.netPerKg);
+        EnergyCost energy = energy(b, entries, months, house, watering.electricityPrice);
         YearlyCost yearlyCost = new YearlyCost(
                 b,
                 yearly,
@@ -133,15 +141,10 @@ public final class FarmBudget {
                 owned,
                 List.of(),
                 none(Unit.parse("money/a")));
+        crop.compare(b, rates.yearly(yearlyCost.stockLife, stock.firstCost, none(Unit.MONEY)), house.benchMetres);
         Margin left = new Margin(margin, harvest, yearlyCost, house, planting);
         new EnterpriseBudget(b, harvest, groups, first.groupLabel, yearlyCost.byGroup, left.total, house, planting);
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost);
-        new CashFlow(b, entries, rates, parts, chosen, first, harvest, yearlyCost);
-        Line electricityPrice =
-                entries.add(choices.entry("standin_electricity_price", "Price of electricity", Unit.parse("money/kWh"))
-                        .from(0, 1_000_000)
-                        .typical(0.08, 0.15, 0.4, TradeUnits.INVENTED));
-        energy(b, entries, months, house, electricityPrice);
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()

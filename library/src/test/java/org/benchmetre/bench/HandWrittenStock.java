@@ -10,6 +10,19 @@ final class HandWrittenStock {
     private final int price;
     private final int freight;
     private final int losses;
+    private final int culls;
+    private final int replaced;
+    private final int pot;
+    private final int litres;
+    private final int media;
+    private final int hours;
+    private final int weeks;
+    private final int wage;
+    private final int benchWeek;
+    private final int density;
+    private final int[] breakKinds;
+    private final int breakFrom;
+    private final int breakPrice;
 
     HandWrittenStock(HandWritten.Cells at) {
         keys = at.texts("stock_key");
@@ -17,6 +30,19 @@ final class HandWrittenStock {
         price = at.first("stock_price");
         freight = at.first("stock_freight");
         losses = at.first("stock_losses");
+        culls = at.first("stock_culls");
+        replaced = at.first("stock_replacement");
+        pot = at.first("stock_pot_price");
+        litres = at.first("stock_media_litres");
+        media = at.first("stock_media_price");
+        hours = at.first("stock_pre_grow_hours");
+        weeks = at.first("stock_raising_weeks");
+        wage = at.first("pre_grow_wage");
+        benchWeek = at.first("bench_week_cost");
+        density = at.first("raising_density");
+        breakKinds = at.texts("break_stock").stream().mapToInt(keys::indexOf).toArray();
+        breakFrom = at.first("break_from");
+        breakPrice = at.first("break_price");
     }
 
     List<String> keys() {
@@ -28,6 +54,25 @@ final class HandWrittenStock {
     }
 
     double cost(double[] x, int kind, double plants) {
-        return plants / (1 - x[losses + kind]) * x[price + kind] * (1 + x[freight + kind]);
+        double set = plants * (1 + x[replaced + kind]) / (1 - x[losses + kind]);
+        double bought = set / (1 - x[culls + kind]);
+        double growing = x[pot + kind]
+                + x[litres + kind] * x[media + kind]
+                + x[hours + kind] * x[wage]
+                + x[weeks + kind] * x[benchWeek] / x[density];
+        return bought * priceOf(x, kind, bought) * (1 + x[freight + kind]) + set * growing;
+    }
+
+    private double priceOf(double[] x, int kind, double bought) {
+        double paid = x[price + kind];
+        double reached = -1;
+        for (int i = 0; i < breakKinds.length; i++) {
+            double from = x[breakFrom + i];
+            if (breakKinds[i] == kind && from <= bought && from > reached) {
+                reached = from;
+                paid = x[breakPrice + i];
+            }
+        }
+        return paid;
     }
 }

@@ -49,6 +49,11 @@ class PublishedChecksTest {
                 figures(inputs).number(check.get("function"));
             case "receipts_per_area" ->
                 figures(inputs).number("receipts_total") / figures(inputs).number("house_area");
+            case "space_rate" ->
+                figures(inputs).number("space_rate")
+                        * Unit.parse("money/(m2 wk)").factorTo(unit).toDouble();
+            case "first_fruit_day_degrees" ->
+                figures(inputs).number("stock_first_fruit_weeks", "bare_root") * 7 * (amountOf(inputs) - 2.4);
             case "loose_volume_ratio" ->
                 figures(inputs).number("loose_volume") / figures(inputs).number("substrate_volume");
             case "drain_measured_share" -> figures(inputs).number("drain_measured_share");
@@ -95,6 +100,10 @@ class PublishedChecksTest {
 
     private static double amount(String quantity) {
         return Double.parseDouble(quantity.substring(0, quantity.indexOf(' ')));
+    }
+
+    private static double amountOf(String input) {
+        return amount(input.substring(input.indexOf('=') + 1));
     }
 
     private static Unit unitOf(String quantity) {

@@ -101,7 +101,7 @@ class CashFlowLawsTest {
 
     @Test
     void aPlanThatNeverPaysSaysNever() {
-        Figures f = Figures.of(Sample.with(SAMPLE, "fruit_price=2 money/kg"));
+        Figures f = Figures.of(Sample.with(SAMPLE, "price_level=0.3 1"));
         assertThat(f.text("payback_years")).isEqualTo("never");
     }
 

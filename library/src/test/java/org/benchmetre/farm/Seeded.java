@@ -17,6 +17,11 @@ final class Seeded {
 
     /** The sample with every bounded single entry and every price moved at random inside its plausible range. */
     static Figures figures(Budget sample, long seed) {
+        return Figures.of(budget(sample, seed));
+    }
+
+    /** The budget of {@link #figures}, before it is worked out. */
+    static Budget budget(Budget sample, long seed) {
         Random random = new Random(seed);
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         for (Line line : sample.lines()) {
@@ -40,6 +45,6 @@ final class Seeded {
         IntStream.range(0, price.axes().get(0).filled())
                 .forEach(i -> prices.put(i, Given.number(random.nextDouble() * 400, price.unit())));
         changes.put(price, prices);
-        return Figures.of(sample.with(changes));
+        return sample.with(changes);
     }
 }

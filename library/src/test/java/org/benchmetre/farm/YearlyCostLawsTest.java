@@ -51,7 +51,8 @@ class YearlyCostLawsTest {
         Budget budget = Seeded.figures(SAMPLE, seed).budget();
         Figures f = Figures.of(budget);
         double near = RELATIVE * 100 * f.number("yearly_cost_total");
-        Figures atPrice = Figures.of(Sample.with(budget, "fruit_price=" + f.number("break_even_price") + " money/kg"));
+        Figures atPrice = Figures.of(
+                Sample.with(budget, "price_level=" + f.number("break_even_price") / f.number("price_average") + " 1"));
         assertThat(atPrice.number("margin_total")).isCloseTo(0, within(near));
         Line yield = budget.line("break_even_yield");
         if (!f.hasReason(yield, 0)) {
@@ -79,7 +80,7 @@ class YearlyCostLawsTest {
 
     @Test
     void aPriceThatPaysNothingBackHasNoBreakEvenYield() {
-        Figures f = Figures.of(Sample.with(SAMPLE, "fruit_price=1 money/kg"));
+        Figures f = Figures.of(Sample.with(SAMPLE, "receipts_by=one_price", "fruit_price=1 money/kg"));
         assertThat(f.hasReason(SAMPLE.line("break_even_yield"), 0)).isTrue();
         assertThat(f.text("break_even_yield")).isEqualTo("none: a kg leaves nothing");
     }

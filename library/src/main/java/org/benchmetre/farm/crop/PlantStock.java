@@ -11,23 +11,30 @@ import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
+import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Table;
 
 /**
- * Plant stock: what the first plants cost. Plants lost before they are established are bought as well: plants over (1 - losses).
- * Common practice, no source.
+ * Plant stock: what an established plant costs. Three losses, each by its own cause: culls are delivered and not set out; losses die
+ * before they are established; replacements take the place of established plants that fail during the crop (crown rot, bent roots).
+ * Plants set out are plants (1 + replacements) / (1 - losses), plants bought are those over (1 - culls). Common practice, no source.
  */
 public final class PlantStock {
 
     /** The file. */
     public static final String FILE = "plant_stock.csv";
+
+    private static final Unit PER_PLANT = Unit.parse("money/plant");
+    private static final Bounds LOST = new Bounds(0, true, 0.95, false);
 
     /** The columns of the file, for sections that ask for more of them. */
     public final Columns columns;
@@ -37,8 +44,12 @@ public final class PlantStock {
     public final Line key;
     /** Labels. */
     public final Line label;
+    /** Plants to buy of each kind. */
+    public final Line bought;
     /** Cost of the first plants of each kind. */
     public final Line firstCost;
+    /** Cost of an established plant of each kind. */
+    public final Line perEstablished;
     /** Life, in years or crops. */
     public final Line life;
     /** Unit of the life: {@code a} or {@code crop}. */
@@ -48,43 +59,74 @@ public final class PlantStock {
      * Declares entries and lines.
      *
      * @param b where schedules are added
+     * @param entries gives entries their values
      * @param table the file
+     * @param breaks {@code stock_prices.csv}; it may be absent
      * @param faults where faults are collected
+     * @param house floor and benches
      * @param planting plants
      */
-    public PlantStock(BudgetBuilder b, Table table, Faults faults, Planting planting) {
+    public PlantStock(
+            BudgetBuilder b,
+            FarmEntries entries,
+            Table table,
+            Table breaks,
+            Faults faults,
+            House house,
+            Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
         columns = Columns.of(table, "stock", "stock", "Plant stock", s, faults);
         axis = columns.axis();
         label = columns.words("label", "stock_label", "Plant stock", row -> Columns.readable(row.text("stock")));
         key = columns.keys("stock_key", "Key");
         b.nameRows(axis, label);
-        Bounds share = new Bounds(0, true, 10, false);
-        Unit perPlant = Unit.parse("money/plant");
-        Line price =
-                columns.numbers("price", "stock_price", "Price of a plant", perPlant, Columns.NOT_NEGATIVE, Double.NaN);
+        Line listPrice =
+                columns.numbers("price", "stock_price", "List price", PER_PLANT, Columns.NOT_NEGATIVE, Double.NaN);
         columns.years("price_year", "stock_price_year", "Year of the price", row -> !row.isBlank("price"));
-        Line freight = columns.numbers("freight", "stock_freight", "Freight, share of price", ONE, share, 0);
-        Line losses = columns.numbers(
-                "losses", "stock_losses", "Lost before established", ONE, new Bounds(0, true, 0.95, false), 0);
+        Line freight = share("freight", "stock_freight", "Freight, share of price", new Bounds(0, true, 10, false));
+        Line losses = share("losses", "stock_losses", "Lost before established", LOST);
+        Line culls = share("culls", "stock_culls", "Culled on delivery", LOST);
+        Line replaced = share("replacement", "stock_replacement", "Replaced during the crop", LOST);
         life = columns.numbers("life", "stock_life", "Life", ONE, Columns.POSITIVE, 1);
         lifeUnit = columns.choice("life_unit", "stock_life_unit", "Life in", List.of("a", "crop"), "crop");
         columns.words("source", "stock_source", "Source", row -> "");
-        Line bought = s.line(
-                "stock_plants_bought",
-                "Plants to buy",
-                PLANT,
-                when(key.isFilled(), planting.plantCount.over(one().minus(losses)), none(PLANT)));
-        firstCost = s.line(
+        Formula toSet = planting.plantCount.times(one().plus(replaced)).over(one().minus(losses));
+        Line set = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet));
+        bought = s.line("stock_plants_bought", "Plants to buy", PLANT, set.over(one().minus(culls)));
+
+        Line growing = new PreGrowing(b, entries, columns, house).perPlant;
+        Line price = new StockPrices(b, breaks, faults, key, listPrice, bought).paid;
+        ScheduleBuilder cost = b.schedule(Sheets.CROP, "Plant stock: cost of the first plants");
+        Line delivered = cost.line(
+                "stock_delivered_cost",
+                "Plants with freight",
+                MONEY,
+                bought.times(price).times(one().plus(freight)));
+        Line grown = cost.line("stock_growing_cost", "Growing on", MONEY, set.times(growing));
+        firstCost = cost.line(
                 "stock_first_cost",
                 "Cost of the first plants",
                 MONEY,
-                bought.times(price).times(one().plus(freight)),
+                delivered.plus(grown),
                 "Exact plants; planting labour stands with the tasks.");
-        s.line(
+        perEstablished = cost.line(
                 "stock_cost_per_established_plant",
                 "Cost of an established plant",
-                perPlant,
-                when(planting.plantCount.isPositive(), firstCost.over(planting.plantCount), none(perPlant)));
+                PER_PLANT,
+                when(planting.plantCount.isPositive(), firstCost.over(planting.plantCount), none(PER_PLANT)));
+    }
+
+    private Line share(String column, String id, String heading, Bounds bounds) {
+        return columns.numbers(column, id, heading, ONE, bounds, 0);
+    }
+
+    /**
+     * Guards a formula against spare rows.
+     *
+     * @param formula along this axis or single
+     * @return the formula where the kind has a key, else nothing
+     */
+    public Formula whereFilled(Formula formula) {
+        return when(key.isFilled(), formula, none(formula.unit()));
     }
 }

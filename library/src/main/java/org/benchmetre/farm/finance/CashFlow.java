@@ -151,9 +151,14 @@ public final class CashFlow {
                 MONEY,
                 sum(left, p.materials().axis).plus(w.residual(yearly.plantsLife, first.plants, none(MONEY))));
 
-        Line receipts = flow.line("cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts));
+        Line ramp = flow.line("yield_ramp", "Yield against a full year", ONE, ramp(harvest));
+        Line receipts = flow.line(
+                "cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts).times(ramp));
         Line yieldCosts = flow.line(
-                "cash_yield_costs", "Picking, packing, packs, commission", MONEY, eachYear(harvest.yieldCosts));
+                "cash_yield_costs",
+                "Picking, packing, packs, freight, commission",
+                MONEY,
+                eachYear(harvest.yieldCosts).times(ramp));
         Line kept =
                 flow.line("cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(repairs.plus(charges)));
         Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
@@ -181,6 +186,12 @@ public final class CashFlow {
 
     private static Formula changeHours(Materials m) {
         return m.installHours.plus(m.removeHours);
+    }
+
+    /** Growers learn: the first and the second year may yield less than a full one. */
+    private Formula ramp(Harvest harvest) {
+        Formula early = when(year.exceeds(number(1, YEAR)), harvest.secondYear, harvest.firstYear);
+        return when(year.exceeds(number(2, YEAR)), number(1, ONE), early);
     }
 
     private Formula eachYear(Formula yearly) {

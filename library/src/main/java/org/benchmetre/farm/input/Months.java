@@ -103,12 +103,26 @@ public final class Months {
             Bounds bounds,
             double[] defaults,
             String source) {
+        return s.entry(id, label, unit, axis).within(bounds).given(values(column, unit, bounds, defaults, source));
+    }
+
+    /**
+     * The twelve values of a column, for an entry with one more axis.
+     *
+     * @param column name in the file
+     * @param unit unit of the column
+     * @param bounds hard bounds
+     * @param defaults twelve values for what is left out, or a single one for every month
+     * @param source where the defaults come from
+     * @return one value a month
+     */
+    public List<Given> values(String column, Unit unit, Bounds bounds, double[] defaults, String source) {
         List<Given> values = new ArrayList<>();
         for (int month = 0; month < KEYS.size(); month++) {
             double usual = defaults[Math.min(month, defaults.length - 1)];
             values.add(value(rows.get(KEYS.get(month)), column, unit, bounds, usual, source));
         }
-        return s.entry(id, label, unit, axis).within(bounds).given(values);
+        return values;
     }
 
     private Given value(Row row, String column, Unit unit, Bounds bounds, double usual, String source) {

@@ -17,7 +17,7 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Plants that fall dry, and what that costs. Over the time T in which failures add up a plant falls dry with chance P, so P / T plants
+ * Plants that fall dry, and the fruit lost with them. Over the time T in which failures add up a plant falls dry with chance P, so P / T plants
  * of each plant fall dry in a year. Assumed: a dry plant is seen after a few days and is given water again at once; until then it may
  * die, in a straight line from none at no days to all at the fatal days; the others are set back. Plants killed are replanted. Each
  * time counts in full, so the figures hold for shares well below all plants. Where no outlet is in reach every plant is dry for all of
@@ -28,7 +28,6 @@ public final class DryPlants {
     private static final Unit PLANTS_A_YEAR = Unit.parse("plant/a");
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit MONEY_A_PLANT = Unit.parse("money/plant");
-    private static final Unit MONEY_A_METRE = Unit.parse("money/(m a)");
     private static final Unit KG_A_YEAR = Unit.parse("kg/a");
     private static final Unit SHARE_A_YEAR = Unit.parse("%/a");
     private static final Unit DAY = Unit.parse("d");
@@ -38,21 +37,10 @@ public final class DryPlants {
      * The plants and what they bear.
      *
      * @param count plants in the house
-     * @param benchMetres metres of bench
-     * @param perCrop fruit of a plant and crop, in g/(plant crop)
-     * @param cropsPerYear crops in a year
-     * @param marketable marketable share
-     * @param netPerKg what a kilogram leaves after all that moves with yield
+     * @param fruit marketable fruit of the house before any plant falls dry, in kg/a
      * @param newPlant cost of one established plant, in money/plant
      */
-    public record Plants(
-            Line count,
-            Line benchMetres,
-            Line perCrop,
-            Line cropsPerYear,
-            Line marketable,
-            Line netPerKg,
-            Formula newPlant) {}
+    public record Plants(Line count, Line fruit, Formula newPlant) {}
 
     /** Share of all plants that fall dry in a year, by way. */
     public final Line dryShare;
@@ -62,16 +50,12 @@ public final class DryPlants {
     public final Line killed;
     /** Marketable fruit lost in a year, by way. */
     public final Line fruitLost;
-    /** Value of the fruit lost, by way. */
-    public final Line fruitLostValue;
     /** Planting again in a year, by way. */
     public final Line replanting;
-    /** What dry plants cost in a year: fruit and replanting, by way. */
-    public final Line loss;
-    /** The same for each metre of bench, by way. */
-    public final Line lossPerMetre;
-    /** What one per cent of dry plants a year costs for each metre of bench, by way. */
-    public final Line lossPerPercent;
+    /** Marketable fruit lost of a plant that falls dry, kg/plant, by way. */
+    final Formula fruitOfOne;
+    /** Planting again of a plant that falls dry, money/plant, by way. */
+    final Formula replantOfOne;
 
     private final FarmEntries entries;
 
@@ -108,11 +92,7 @@ public final class DryPlants {
                 "plant_year_fruit",
                 "Marketable fruit of a plant in a year",
                 kg,
-                plants.perCrop()
-                        .times(plants.cropsPerYear())
-                        .times(plants.marketable())
-                        .times(number(1, YEAR))
-                        .in(kg));
+                plants.fruit().over(plants.count()).times(number(1, YEAR)));
         Line replant = e.line(
                 "replant_cost",
                 "Cost of planting one again",
@@ -120,9 +100,6 @@ public final class DryPlants {
                 plants.newPlant().plus(hours.times(wage)));
 
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Dry plants, by way to water");
-        s.note(
-                "Fruit lost is worth what a kilogram leaves after all that moves with yield; below zero when it leaves less "
-                        + "than nothing.");
         Formula reached = failed.livesOn.isPositive();
         dryShare = s.line(
                 "way_dry_share",
@@ -151,21 +128,9 @@ public final class DryPlants {
                 "Marketable fruit lost",
                 KG_A_YEAR,
                 dryPlants.times(wayLost).times(yearsFruit));
-        fruitLostValue = s.line(
-                "way_fruit_lost_value", "Value of the fruit lost", MONEY_A_YEAR, fruitLost.times(plants.netPerKg()));
         replanting = s.line("way_replant_cost", "Planting again", MONEY_A_YEAR, killed.times(replant));
-        loss = s.line("way_dry_loss", "Loss by dry plants", MONEY_A_YEAR, fruitLostValue.plus(replanting));
-        Line metres = plants.benchMetres();
-        lossPerMetre =
-                s.line("way_dry_loss_per_metre", "Loss by dry plants per metre", MONEY_A_METRE, loss.over(metres));
-        Formula each = wayLost.times(yearsFruit).times(plants.netPerKg()).plus(wayDies.times(replant));
-        lossPerPercent = s.line(
-                "way_loss_per_percent",
-                "Loss per metre for each 1 % of plants dry in a year",
-                MONEY_A_METRE,
-                each.times(number(0.01, Unit.parse("1/a")))
-                        .times(plants.count())
-                        .over(metres));
+        fruitOfOne = wayLost.times(yearsFruit);
+        replantOfOne = wayDies.times(replant);
         s.warning(
                 "way_dry_warning",
                 "Dry plants",

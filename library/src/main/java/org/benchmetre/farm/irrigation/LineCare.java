@@ -57,6 +57,7 @@ public final class LineCare {
      * @param ways ways to water
      * @param failed outlets that fail
      * @param dry plants that fall dry
+     * @param lost what they cost
      * @param parts what carries the outlets
      * @param house benches
      * @param planting plants
@@ -68,6 +69,7 @@ public final class LineCare {
             Ways ways,
             FailedOutlets failed,
             DryPlants dry,
+            DryLoss lost,
             FailedOutlets.Parts parts,
             House house,
             Planting planting,
@@ -152,7 +154,7 @@ public final class LineCare {
                 "way_clogging_cost_per_metre",
                 "Care and loss by dry plants per metre",
                 MONEY_A_METRE,
-                careCost.plus(dry.loss).over(metres));
+                careCost.plus(lost.loss).over(metres));
     }
 
     private Line asked(ScheduleBuilder s, String id, String label, String unit, double low, double usual, double high) {

@@ -33,6 +33,8 @@ public final class Planting {
     public final Line plantsPerMetre;
     /** Plants in the house. */
     public final Line plantCount;
+    /** Plants for each square metre of floor. */
+    public final Line plantsPerArea;
 
     /**
      * Declares entries and lines.
@@ -62,6 +64,6 @@ public final class Planting {
         plantCount = s.line(
                 "plant_count", "Plants", PLANT, house.benchCount.counting(ONE).times(plantsPerBench));
         Unit perArea = Unit.parse("plant/m2");
-        s.line("plants_per_area", "Plants per m² of floor", perArea, plantCount.over(house.houseArea));
+        plantsPerArea = s.line("plants_per_area", "Plants per m² of floor", perArea, plantCount.over(house.houseArea));
     }
 }

@@ -58,19 +58,22 @@ public final class Margin {
                         harvest.yield.isPositive(),
                         yearly.total.over(harvest.yield).plus(harvest.perKg).over(one().minus(harvest.commission)),
                         "no yield"));
+        Formula perKg = harvest.price.times(one().minus(harvest.commission)).minus(harvest.perKg);
+        Line left = s.line("left_per_kg", "Left of a kg after what moves with yield", moneyPerKg, perKg);
         Unit grams = Unit.parse("g/(plant crop)");
         Formula needed = yearly.total
-                .over(harvest.leftPerKg)
+                .over(left)
                 .over(planting.plantCount)
                 .over(harvest.cropsPerYear)
-                .over(harvest.marketable)
+                .over(harvest.yieldShare)
+                .over(harvest.kept)
                 .in(grams);
         s.line(
                 "break_even_yield",
                 "Fruit per plant and crop at which nothing is left",
                 grams,
                 onlyWhen(
-                        and(harvest.leftPerKg.isPositive(), harvest.marketable.isPositive()),
+                        and(left.isPositive(), harvest.yieldShare.isPositive(), harvest.kept.isPositive()),
                         needed,
                         "none: a kg leaves nothing"));
     }

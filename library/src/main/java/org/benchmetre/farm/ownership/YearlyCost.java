@@ -30,6 +30,8 @@ public final class YearlyCost {
     public final Line total;
     /** Yearly cost by group, for the chosen way. */
     public final Line byGroup;
+    /** Life of each kind of plant stock, in years. */
+    public final Line stockLife;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;
 
@@ -64,12 +66,13 @@ public final class YearlyCost {
         ScheduleBuilder perMetre = b.schedule(
                 Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water (before labour and energy)");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
+        stockLife = years(b, p.stock(), harvest);
         ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
         plantsLife = plantYears.line(
                 "plants_life_years",
                 "Life of the chosen stock",
                 Unit.parse("a"),
-                lookup(years(b, p.stock(), harvest), p.stock().key, chosen.stock()));
+                lookup(stockLife, p.stock().key, chosen.stock()));
         Line plants = plantYears.line(
                 "plants_yearly_cost",
                 "Plants, recovered over their life",

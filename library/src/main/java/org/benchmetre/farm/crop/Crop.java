@@ -1,0 +1,73 @@
+package org.benchmetre.farm.crop;
+
+import java.util.function.Function;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Table;
+
+/** Fruit and receipts of the chosen plant stock, put together; and the kinds of plant stock compared. */
+public final class Crop {
+
+    /** The lines that other sections read. */
+    public final Harvest harvest;
+    /** Fruit of each kind and of the chosen one. */
+    public final Yield yield;
+    /** How each kind grows. */
+    public final StockGrowth growth;
+
+    private final PlantStock stock;
+    private final MonthPattern pattern;
+    private final Picking picking;
+    private final Receipts receipts;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param channels {@code channels.csv}; it may be absent
+     * @param months the months
+     * @param faults where faults are collected
+     * @param planting plants
+     * @param stock the kinds of plant stock
+     * @param growth how each kind grows
+     * @param choice key of the chosen kind
+     * @param lostDry what dry plants lose in kg/a, given the line of marketable fruit before that
+     */
+    public Crop(
+            BudgetBuilder b,
+            FarmEntries entries,
+            Table channels,
+            Months months,
+            Faults faults,
+            Planting planting,
+            PlantStock stock,
+            StockGrowth growth,
+            Line choice,
+            Function<Line, Formula> lostDry) {
+        this.stock = stock;
+        this.growth = growth;
+        yield = new Yield(b, entries, planting, stock, growth, choice);
+        pattern = new MonthPattern(b, months, stock, choice, faults);
+        picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
+        receipts = new Receipts(b, entries, channels, months, pattern, picking, faults);
+        harvest = new Harvest(growth, yield, picking, receipts);
+    }
+
+    /**
+     * Adds the comparison of the kinds.
+     *
+     * @param b where its schedule is added
+     * @param yearlyCost cost of the plants a year, by kind
+     * @param benchMetres bench metres
+     * @return the comparison
+     */
+    public StockCompared compare(BudgetBuilder b, Formula yearlyCost, Line benchMetres) {
+        return new StockCompared(b, stock, growth, yield, picking, pattern, receipts, yearlyCost, benchMetres);
+    }
+}

@@ -1,0 +1,78 @@
+package org.benchmetre.farm.crop;
+
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.lesser;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Marketable fruit picked by month and grade: what is left after fruit lost to dry plants, spread over the months. The year is the
+ * sum of its months. Plain arithmetic.
+ */
+public final class Picking {
+
+    private static final Unit KG = Unit.parse("kg/a");
+    private static final Unit MONTHLY = Unit.parse("kg/mo");
+
+    /** Marketable fruit by month. */
+    public final Line byMonth;
+    /** Marketable fruit a year. */
+    public final Line total;
+    /** Share of marketable fruit that dry plants leave. */
+    public final Line kept;
+    /** Share of first grade. */
+    public final Line firstGrade;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param yield marketable fruit before dry plants
+     * @param pattern shares of the months
+     * @param lostDry marketable fruit that plants without water lose, in kg/a; nothing when no section reckons it
+     */
+    public Picking(BudgetBuilder b, FarmEntries entries, Yield yield, MonthPattern pattern, Formula lostDry) {
+        ScheduleBuilder dry = b.schedule(Sheets.CROP, "Fruit that dry plants leave");
+        Line lost = dry.line(
+                "fruit_lost_dry",
+                "Lost to plants left dry by clogged outlets",
+                KG,
+                lesser(greater(lostDry, none(KG)), yield.marketable));
+        kept = dry.line(
+                "fruit_kept_share",
+                "Share left",
+                ONE,
+                when(yield.marketable.isPositive(), one().minus(lost.over(yield.marketable)), one()));
+        firstGrade = entries.add(dry.entry("first_grade_share", "First grade, share of marketable fruit", ONE)
+                .from(0, 1)
+                .typical(0.85, 0.9, 0.95, COMMON));
+        ScheduleBuilder s = b.schedule(Sheets.CROP, "Marketable fruit by month");
+        byMonth = s.line(
+                "month_yield",
+                "Marketable fruit",
+                MONTHLY,
+                pattern.chosen.times(yield.marketable.minus(lost)).counting(MONTHLY),
+                "shares of a year; the sum of the months is the year");
+        Line first = s.line("month_first_grade", "First grade", MONTHLY, byMonth.times(firstGrade));
+        s.line("month_second_grade", "Second grade", MONTHLY, byMonth.minus(first));
+        total = b.schedule(Sheets.CROP, "Marketable fruit of a year")
+                .line(
+                        "yield_total",
+                        "Marketable fruit",
+                        KG,
+                        sum(byMonth, pattern.months).counting(KG));
+    }
+}

@@ -1,0 +1,102 @@
+package org.benchmetre.farm.crop;
+
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.PLANT;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * The kinds of plant stock side by side, each as if it were chosen: plants, their yearly cost, fruit, what receipts leave after what
+ * moves with yield, margin over plants per metre of bench and per metre and week that the crop stands on it. All else is the same
+ * for every kind. Plain arithmetic.
+ */
+public final class StockCompared {
+
+    private static final Unit YEARLY = Unit.parse("money/a");
+    private static final Unit YEARLY_METRE = Unit.parse("money/(m a)");
+    private static final Unit WEEKLY_METRE = Unit.parse("money/(m wk)");
+    private static final Unit PER_KG = Unit.parse("money/kg");
+    private static final Unit KG = Unit.parse("kg/a");
+
+    /** Margin over plants per metre of bench, by kind. */
+    public final Line marginPerMetre;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param stock the kinds
+     * @param growth how each kind grows
+     * @param yield fruit of each kind
+     * @param picking what dry plants leave
+     * @param pattern months of each kind
+     * @param receipts what a kilogram leaves in each month
+     * @param yearlyCost cost of the plants a year, by kind
+     * @param benchMetres bench metres
+     */
+    public StockCompared(
+            BudgetBuilder b,
+            PlantStock stock,
+            StockGrowth growth,
+            Yield yield,
+            Picking picking,
+            MonthPattern pattern,
+            Receipts receipts,
+            Formula yearlyCost,
+            Line benchMetres) {
+        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock compared, each as if it were chosen");
+        s.note(
+                "Margin over plants: receipts less what moves with yield less plants. All other costs are the same for each kind.");
+        s.line("compared_plants", "Plants to buy", PLANT, stock.whereFilled(stock.bought));
+        s.line(
+                "compared_established_cost",
+                "Cost of an established plant",
+                stock.perEstablished.unit(),
+                stock.whereFilled(stock.perEstablished));
+        Line plants = s.line(
+                "compared_plants_per_metre",
+                "Plants, a metre and year",
+                YEARLY_METRE,
+                stock.whereFilled(yearlyCost.over(benchMetres)));
+        Line fruit = s.line("compared_fruit", "Marketable fruit", KG, yield.byStock.times(picking.kept));
+        Line left = s.line(
+                "compared_net_per_kg",
+                "Left of a kg after what moves with yield",
+                PER_KG,
+                stock.whereFilled(sumProduct(pattern.byStock, receipts.netByMonth, pattern.months)));
+        Line net = s.line("compared_net", "Receipts less what moves with yield", YEARLY, fruit.times(left));
+        marginPerMetre = s.line(
+                "compared_margin_per_metre",
+                "Margin over plants, a metre and year",
+                YEARLY_METRE,
+                net.over(benchMetres).minus(plants));
+        Line weeks = s.line(
+                "compared_bench_weeks",
+                "Weeks on the bench, a year",
+                Unit.parse("wk/a"),
+                stock.whereFilled(growth.benchWeeks.times(growth.cropsPerYear)));
+        s.line(
+                "compared_margin_per_metre_week",
+                "Margin over plants, a metre and week",
+                WEEKLY_METRE,
+                when(weeks.isPositive(), marginPerMetre.over(weeks), none(WEEKLY_METRE)));
+        s.line(
+                "compared_first_fruit",
+                "Weeks to first fruit; 0 unknown",
+                Unit.parse("wk"),
+                stock.whereFilled(growth.weeksToFruit));
+        Formula differs = or(growth.yieldFactor.exceeds(one()), one().exceeds(growth.yieldFactor));
+        Formula words = when(differs, text("Doubt: " + StockGrowth.DOUBT + "."), text("Taken to yield as planned."));
+        s.textLine("compared_doubt", "How far to trust the yield", when(stock.key.isFilled(), words, text("")));
+    }
+}

@@ -1,0 +1,122 @@
+package org.benchmetre.farm.crop;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.Bounds;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Columns;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * How each kind of plant stock arrives and grows: lead time and delivery, weeks to first fruit, weeks the crop stands, yield against
+ * the plan's. Weeks to first fruit are as entered, or a heat sum over (mean temperature - base). Few yields by stock are published,
+ * so every kind yields the same and is as early as another until the scenario says otherwise.
+ */
+public final class StockGrowth {
+
+    /** What to think of yields by stock. */
+    static final String DOUBT =
+            "few yields by stock are published; in a Florida field study bare-root plants were ahead of plugs "
+                    + "early";
+
+    private static final Unit WEEK = Unit.parse("wk");
+    private static final Unit DEGREE = Unit.parse("degC");
+    private static final Bounds WEEKS = new Bounds(0, true, 520, false);
+
+    /** Crops in a year. */
+    public final Line cropsPerYear;
+    /** Yield against yield per plant, 1 where nothing is entered. */
+    public final Line yieldFactor;
+    /** Weeks the crop of each kind stands on the bench. */
+    public final Line benchWeeks;
+    /** Weeks from planting to first ripe fruit; 0 where unknown. */
+    public final Line weeksToFruit;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param stock the kinds
+     */
+    public StockGrowth(BudgetBuilder b, FarmEntries entries, PlantStock stock) {
+        ScheduleBuilder season = b.schedule(Sheets.CROP, "Season");
+        cropsPerYear = entries.add(season.entry("crops_per_year", "Crops in a year", Unit.parse("crop/a"))
+                .above(0, 12)
+                .typical(0.5, 1, 2, COMMON));
+        Line cropWeeks = entries.add(
+                season.entry("crop_weeks", "Weeks a crop stands, planting to clear-out", Unit.parse("wk/crop"))
+                        .above(0, 520)
+                        .typical(20, 40, 52, COMMON));
+        Line seasonWeeks = entries.add(
+                season.entry("season_weeks", "Weeks of a year that benches can be in crop", Unit.parse("wk/a"))
+                        .above(0, 53)
+                        .typical(20, 52, 53, COMMON));
+        Line warmth =
+                entries.add(season.entry("first_fruit_temperature", "Mean temperature, planting to first fruit", DEGREE)
+                        .from(-10, 40)
+                        .typical(8, 14, 20, COMMON));
+
+        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: delivery and growth");
+        s.note("A blank yield counts as 1: no kind is taken to yield more or earlier than another, since " + DOUBT
+                + ". Heat sum, cold-stored plants: 831 day-degrees above 2.4 degC, waiting-bed plants 891 above 2.9 degC (Lemiere "
+                + "et al., Journal of Horticultural Science and Biotechnology 73(6):786-795, 1998).");
+        Columns c = stock.columns.in(s);
+        c.numbers("lead_weeks", "stock_lead_weeks", "Order ahead", WEEK, WEEKS, 0);
+        c.words("delivery_window", "stock_delivery_window", "Delivery", row -> "");
+        Line weeks = c.numbers("weeks_to_fruit", "stock_weeks_to_fruit", "To first fruit, as entered", WEEK, WEEKS, 0);
+        Line heat = c.numbers(
+                "heat_sum",
+                "stock_heat_sum",
+                "Heat sum to first fruit",
+                Unit.parse("K d"),
+                new Bounds(0, true, 10_000, false),
+                0);
+        Line base = c.numbers(
+                "heat_base", "stock_heat_base", "Heat counts above", DEGREE, new Bounds(-10, true, 30, false), 0);
+        Line factor = c.numbers(
+                "yield_factor",
+                "stock_yield_entered",
+                "Yield against the plan's",
+                ONE,
+                new Bounds(0, true, 5, false),
+                0);
+        Line stands = c.numbers(
+                "bench_weeks_crop", "stock_stands_weeks", "Weeks the crop stands", Unit.parse("wk/crop"), WEEKS, 0);
+
+        yieldFactor = s.line("stock_yield_factor", "Yield counted", ONE, when(factor.isPositive(), factor, one()));
+        benchWeeks = s.line(
+                "stock_bench_weeks",
+                "Weeks counted",
+                Unit.parse("wk/crop"),
+                when(stands.isPositive(), stands, cropWeeks));
+        Formula warm = warmth.minus(base);
+        Formula byHeat = when(
+                warm.isPositive(), heat.over(warm.counting(Unit.parse("K"))).in(WEEK), none(WEEK));
+        weeksToFruit = s.line(
+                "stock_first_fruit_weeks",
+                "To first fruit",
+                WEEK,
+                when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))));
+        s.warning(
+                "stock_season_warning",
+                "Season",
+                and(stock.key.isFilled(), benchWeeks.times(cropsPerYear).exceeds(seasonWeeks)),
+                "The crops of a year stand longer than the season lasts: shorten crop_weeks or bench_weeks_crop, or have fewer crops_per_year.");
+        s.warning(
+                "stock_first_fruit_warning",
+                "First fruit",
+                and(stock.key.isFilled(), weeksToFruit.exceeds(benchWeeks.counting(WEEK))),
+                "First fruit comes after the crop is cleared: check weeks_to_fruit, heat_sum and bench_weeks_crop.");
+    }
+}

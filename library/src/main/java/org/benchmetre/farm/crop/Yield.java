@@ -1,0 +1,167 @@
+package org.benchmetre.farm.crop;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.layout.Planting;
+
+/**
+ * Yield of each kind of plant stock. Grams per plant are the plan's, times the kind's own factor, times (density / reference
+ * density)^-response: with a response between 0 and 1 grams per plant fall and kilograms per square metre rise as plants stand
+ * closer, the direction published for strawberries in suspended troughs in Florida. Fruit grown less fruit missed at harvest less
+ * fruit graded out is marketable.
+ */
+public final class Yield {
+
+    private static final Unit GRAMS = Unit.parse("g/(plant crop)");
+    private static final Unit KG = Unit.parse("kg/a");
+    private static final double LOW = 300;
+    private static final double HIGH = 1350;
+
+    /** Marketable share of the fruit picked. */
+    public final Line marketableShare;
+    /** Marketable fruit of each kind, before fruit lost to dry plants. */
+    public final Line byStock;
+    /** Marketable fruit of the chosen kind, before fruit lost to dry plants. */
+    public final Line marketable;
+    /** Marketable fruit for each gram of the plan's yield per plant, before fruit lost to dry plants, chosen kind. */
+    public final Line share;
+    /** Yield of the first year against a full one. */
+    public final Line firstYear;
+    /** Yield of the second year against a full one. */
+    public final Line secondYear;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param planting plants
+     * @param stock the kinds
+     * @param growth how each kind grows
+     * @param choice key of the chosen kind
+     */
+    public Yield(
+            BudgetBuilder b,
+            FarmEntries entries,
+            Planting planting,
+            PlantStock stock,
+            StockGrowth growth,
+            Line choice) {
+        ScheduleBuilder s = b.schedule(Sheets.CROP, "Yield");
+        Line perPlant = entries.add(s.entry("yield_per_plant", "Fruit per plant and crop", GRAMS)
+                .from(0, 10_000)
+                .typical(
+                        LOW,
+                        500,
+                        HIGH,
+                        "Short-day plants in troughs 500 g: Proceedings of the Florida State Horticultural Society, article "
+                                + "85841; 1350 g high but reached: Horticulturae 8(3):249, 2022; low end " + COMMON));
+        Line missed = entries.add(s.entry("harvest_losses", "Ripe fruit missed or dropped, share", ONE)
+                .from(0, 1)
+                .typical(0, 0, 0.05, "published yields are of fruit picked; range " + COMMON));
+        marketableShare = entries.add(s.entry("marketable_share", "Marketable share", ONE)
+                .from(0, 1)
+                .typical(
+                        0.8,
+                        0.9,
+                        0.97,
+                        "0.9 in troughs: high plant densities in suspended troughs, Florida (abstract)"));
+        firstYear = yearShare(s, entries, "year_1_share", "Yield of the first year, share of a full one", 0.6);
+        secondYear = yearShare(s, entries, "year_2_share", "Yield of the second year, share of a full one", 0.8);
+        Line density = densityFactor(s, entries, planting.plantsPerArea);
+
+        ScheduleBuilder table = b.schedule(Sheets.CROP, "Yield by plant stock, in a full year");
+        Line grams = table.line(
+                "stock_grams",
+                "Fruit per plant and crop",
+                GRAMS,
+                stock.whereFilled(growth.yieldFactor.times(perPlant).times(density)));
+        Line grown = table.line(
+                "stock_fruit_grown",
+                "Fruit grown",
+                KG,
+                grams.times(planting.plantCount).times(growth.cropsPerYear).in(KG));
+        Line left = table.line("stock_fruit_missed", "Missed at harvest", KG, grown.times(missed));
+        Line out = table.line(
+                "stock_fruit_graded_out", "Graded out", KG, grown.minus(left).times(one().minus(marketableShare)));
+        byStock = table.line(
+                "stock_fruit_marketable", "Marketable", KG, grown.minus(left).minus(out));
+
+        ScheduleBuilder one = b.schedule(Sheets.CROP, "Yield of the chosen plant stock, in a full year");
+        Line gramsChosen = one.line("grams_per_plant", "Fruit per plant and crop", GRAMS, chosen(grams, stock, choice));
+        one.warning(
+                "grams_per_plant_warning",
+                "Fruit per plant against what is published",
+                or(gramsChosen.exceeds(number(HIGH, GRAMS)), number(LOW, GRAMS).exceeds(gramsChosen)),
+                "Fruit per plant and crop lies outside 300 to 1350 g: 500 g in troughs, Proceedings of the Florida State "
+                        + "Horticultural Society, article 85841; 1350 g, Horticulturae 8(3):249, 2022; low end "
+                        + COMMON
+                        + ". Check yield_per_plant, yield_factor and density.");
+        Line all = one.line("fruit_grown", "Fruit grown", KG, chosen(grown, stock, choice));
+        one.line("fruit_missed", "Missed at harvest", KG, chosen(left, stock, choice));
+        one.line("fruit_graded_out", "Graded out", KG, chosen(out, stock, choice));
+        marketable = one.line("fruit_marketable", "Marketable, before dry plants", KG, chosen(byStock, stock, choice));
+        Formula used = chosen(growth.yieldFactor, stock, choice).times(density);
+        Formula kept = one().minus(missed).times(marketableShare);
+        share = one.line("yield_share", "Marketable share of the plan's yield per plant", ONE, used.times(kept));
+        one.line(
+                "fruit_grown_per_area",
+                "Fruit grown per plant, times plants per m² of floor",
+                Unit.parse("kg/(m2 a)"),
+                gramsChosen
+                        .times(planting.plantsPerArea)
+                        .times(growth.cropsPerYear)
+                        .in(Unit.parse("kg/(m2 a)")));
+    }
+
+    private static Line yearShare(ScheduleBuilder s, FarmEntries entries, String id, String label, double low) {
+        return entries.add(s.entry(id, label, ONE)
+                .from(0, 2)
+                .typical(low, 1, 1, "1 for no learning; range " + COMMON)
+                .note("Moves yearly cash. The budget is of a full year."));
+    }
+
+    private static Line densityFactor(ScheduleBuilder s, FarmEntries entries, Line density) {
+        Unit perArea = Unit.parse("plant/m2");
+        Line reference = entries.add(s.entry("reference_density", "Plants per m² of floor the yield holds for", perArea)
+                .from(0, 200)
+                .typical(Double.NaN, 0, Double.NaN, "0 stands for the plan's own density")
+                .note("Published yields: 22 plants/m² in Florida troughs, 8 to 12 in heated houses."));
+        Line response = entries.add(s.entry(
+                        "density_response", "Response to density: 0 none, 1 the same kg per m²", ONE)
+                .from(0, 1)
+                .typical(
+                        0,
+                        0.3,
+                        0.6,
+                        "direction published (high plant densities in suspended troughs, Florida); size " + COMMON));
+        Formula ratio = density.over(reference);
+        return s.line(
+                "density_factor",
+                "Fruit per plant at the plan's density against the reference",
+                ONE,
+                when(
+                        and(reference.isPositive(), density.isPositive()),
+                        ratio.power(none(ONE).minus(response)),
+                        one()));
+    }
+
+    private static Formula chosen(Line line, PlantStock stock, Line choice) {
+        return lookup(line, stock.key, choice);
+    }
+}

@@ -1,0 +1,59 @@
+package org.benchmetre.farm.crop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.benchmetre.budget.Formulas.number;
+
+import java.nio.file.Path;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.layout.Containers;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.scenario.FarmFile;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.ScenarioFolder;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Fruit lost to dry plants comes off the marketable fruit, never below nothing. */
+class DryPlantsTest {
+
+    private static final double ALL = 1300 * 0.600 * 0.98 * 0.9;
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "50, 50", "-5, 0", "1e9, 687.96"})
+    void dryPlantsTakeTheirPart(double lostDry, double taken) {
+        Figures f = Figures.of(crop(lostDry).build());
+        assertThat(f.troubles()).isEmpty();
+        assertThat(f.number("fruit_lost_dry")).isCloseTo(taken, within(1e-9));
+        assertThat(f.number("yield_total")).isCloseTo(ALL - taken, within(1e-9));
+        assertThat(f.number("fruit_kept_share")).isCloseTo((ALL - taken) / ALL, within(1e-12));
+        assertThat(f.number("receipts_total")).isCloseTo(f.number("price_average") * (ALL - taken), within(1e-9));
+    }
+
+    private static BudgetBuilder crop(double lostDry) {
+        Faults faults = new Faults();
+        ScenarioFolder folder = ScenarioFolder.open(Path.of("..", "samples", "trough-house"), faults);
+        FarmEntries entries = new FarmEntries(FarmFile.of(folder.table("farm.csv"), faults), "USD", faults);
+        BudgetBuilder b = new BudgetBuilder("Test", "USD");
+        Months months = new Months(b, folder.table(Months.FILE), faults);
+        House house = new House(b, entries);
+        Planting planting = new Planting(b, entries, house, new Containers(b, entries, house));
+        PlantStock stock = new PlantStock(
+                b, entries, folder.table(PlantStock.FILE), folder.table(StockPrices.FILE), faults, house, planting);
+        Line choice = entries.add(b.schedule("Choice", "Choice")
+                .textEntry("stock_choice", "Choice")
+                .keyOf("", "", stock.key));
+        Yield yield = new Yield(b, entries, planting, stock, new StockGrowth(b, entries, stock), choice);
+        MonthPattern pattern = new MonthPattern(b, months, stock, choice, faults);
+        Picking picking = new Picking(b, entries, yield, pattern, number(lostDry, Unit.parse("kg/a")));
+        new Receipts(b, entries, folder.table(Channels.FILE), months, pattern, picking, faults);
+        assertThat(faults.faults()).isEmpty();
+        return b;
+    }
+}
