@@ -2,13 +2,20 @@ package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.text;
 
 import java.util.List;
+import java.util.Locale;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.comparison.DoubtfulEntries;
+import org.benchmetre.farm.comparison.LineShare;
+import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.Channels;
 import org.benchmetre.farm.crop.Crop;
 import org.benchmetre.farm.crop.Harvest;
@@ -25,6 +32,7 @@ import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Settings;
@@ -51,10 +59,15 @@ import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.TakeOff;
 import org.benchmetre.scenario.FarmFile;
 import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Row;
 import org.benchmetre.scenario.ScenarioFolder;
 
 /** Puts the sections together into one budget. */
 public final class FarmBudget {
+
+    /** What it takes to run, group by group, in the order of {@link #running}. */
+    private static final List<String> RUNNING =
+            List.of("Water and drain", "Feed", "Pumping", "Care of the lines", "Planting again");
 
     private FarmBudget() {}
 
@@ -76,6 +89,7 @@ public final class FarmBudget {
         ScheduleBuilder yearly =
                 b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own, before labour and energy");
         ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left, before labour and energy");
+        WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
         Months months = new Months(b, folder.table(Months.FILE), faults);
         House house = new House(b, entries);
@@ -103,7 +117,7 @@ public final class FarmBudget {
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
-        CostGroups groups = new CostGroups(materials, List.of());
+        CostGroups groups = new CostGroups(materials, RUNNING);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
@@ -139,16 +153,31 @@ public final class FarmBudget {
                 first.plants,
                 harvest,
                 owned,
-                List.of(),
-                none(Unit.parse("money/a")));
+                running(watering, clogging),
+                clogging.loss().fruitLostValue);
         crop.compare(b, rates.yearly(yearlyCost.stockLife, stock.firstCost, none(Unit.MONEY)), house.benchMetres);
         Margin left = new Margin(margin, harvest, yearlyCost, house, planting);
         new EnterpriseBudget(b, harvest, groups, first.groupLabel, yearlyCost.byGroup, left.total, house, planting);
+        LineShare line = new LineShare(b, materials, takeOff, owned, wage);
+        compared.compare(
+                entries,
+                new WaysCompared.Sides(
+                        ways,
+                        wayChoice,
+                        hydraulics,
+                        watering,
+                        clogging,
+                        line,
+                        first.wayPerMetre,
+                        yearlyCost.way,
+                        yearlyCost.wayPerMetre,
+                        house.benchMetres),
+                doubtful(b, settings.currency(), ways, materials, clogging.failed(), List.of(wage, crop.priceLevel)));
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost);
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()
-                .filter(line -> budget.entry(line).isPresent() && line.axes().isEmpty())
+                .filter(each -> budget.entry(each).isPresent() && each.axes().isEmpty())
                 .map(Line::id)
                 .toList());
         new Choices(budget, faults).check();
@@ -157,6 +186,15 @@ public final class FarmBudget {
         }
         months.finish();
         return budget;
+    }
+
+    private static List<Formula> running(Watering watering, Clogging clogging) {
+        return List.of(
+                watering.cost.water.plus(watering.cost.drain),
+                watering.cost.feed,
+                watering.pumping,
+                clogging.care().careCost,
+                clogging.dry().replanting);
     }
 
     static EnergyCost energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
@@ -168,6 +206,42 @@ public final class FarmBudget {
         Heating heating = new Heating(b, entries, loss, climate, months, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         return new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+    }
+
+    /** Life, price and clogging of what carries the outlets of each way, the wage, and the price of fruit. */
+    private static DoubtfulEntries doubtful(
+            BudgetBuilder b, String currency, Ways ways, Materials materials, FailedOutlets failed, List<Line> single) {
+        DoubtfulEntries entries = new DoubtfulEntries(b, currency);
+        for (Row row : ways.columns.rows()) {
+            String way = row.text("way").toLowerCase(Locale.ROOT);
+            String item = row.text("outlet_item").toLowerCase(Locale.ROOT);
+            String name = row.isBlank("label") ? Columns.readable(way) : row.text("label");
+            if (materials.keys.contains(item)) {
+                entries.add(
+                        "Life, " + name,
+                        new Element(materials.lifeUnit, materials.axis, materials.axis.indexOf(item)),
+                        item,
+                        materials.life,
+                        materials.lifeLow,
+                        materials.lifeHigh);
+                entries.add(
+                        "Price of a pack, " + name,
+                        text(currency),
+                        item,
+                        materials.price,
+                        materials.priceLow,
+                        materials.priceHigh);
+            }
+            entries.add(
+                    "Outlets failed a year, " + name,
+                    text(failed.failedPerYear.unit().display(currency)),
+                    way,
+                    failed.failedPerYear,
+                    failed.failedLow,
+                    failed.failedHigh);
+        }
+        single.forEach(entries::add);
+        return entries;
     }
 
     private static String firstKey(org.benchmetre.budget.Axis axis) {

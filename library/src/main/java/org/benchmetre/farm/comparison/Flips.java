@@ -54,9 +54,10 @@ public final class Flips {
      * @param ways ways to water
      * @param pair the way chosen and its rival
      * @param yearly yearly cost per metre by way, lost fruit counted
+     * @param answer where the sentence on doubts is added
      * @param entries the doubtful entries
      */
-    public Flips(BudgetBuilder b, Ways ways, Pair pair, Line yearly, List<Doubtful> entries) {
+    public Flips(BudgetBuilder b, Ways ways, Pair pair, Line yearly, ScheduleBuilder answer, List<Doubtful> entries) {
         Axis axis =
                 Axis.rows("flip", "Entry", entries.stream().map(Doubtful::key).toList(), 0);
         ScheduleBuilder table =
@@ -86,7 +87,7 @@ public final class Flips {
                                 high.isPositive(),
                                 when(inside, text("inside the plausible range"), text("outside the plausible range")),
                                 text("no plausible range is given")),
-                        text("no value flips it")));
+                        text("see the value")));
         table.line(
                 "flip_margin",
                 "Margin of safety",
@@ -100,10 +101,11 @@ public final class Flips {
         table.textLine("flip_address", "Entry, as one types it", words(axis, entries, d -> text(d.address())));
         Line doubt = b.schedule(Sheets.IRRIGATION, "Flip values inside the plausible range")
                 .line("flip_inside", "1 when inside", ONE, when(and(high.isPositive(), inside), one(), none(ONE)));
-        stale(b, ways, pair, yearly, sum(doubt, axis));
+        stale(b, ways, pair, yearly, answer, sum(doubt, axis));
     }
 
-    private static void stale(BudgetBuilder b, Ways ways, Pair pair, Line yearly, Formula insideCount) {
+    private static void stale(
+            BudgetBuilder b, Ways ways, Pair pair, Line yearly, ScheduleBuilder answer, Formula insideCount) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What the search balanced");
         Line chosen = s.line("balance_chosen", "Way chosen, now", PER_METRE, lookup(yearly, ways.key, pair.chosen()));
         Line rival = s.line("balance_rival", "Rival, now", PER_METRE, lookup(yearly, ways.key, pair.rival()));
@@ -114,14 +116,23 @@ public final class Flips {
         Formula moved = or(
                 or(chosen.exceeds(chosenThen), chosenThen.exceeds(chosen)),
                 or(rival.exceeds(rivalThen), rivalThen.exceeds(rival)));
-        s.textLine(
+        answer.textLine(
                 "flip_state",
                 "Flip values",
                 when(
                         moved,
                         text("out of date: entries have changed since they were filled; write the workbook again"),
                         text("as filled on these entries")));
-        s.line("flips_inside", "Entries that flip the answer inside their plausible range", ONE, insideCount);
+        Line inside =
+                s.line("flips_inside", "Entries that flip the answer inside their plausible range", ONE, insideCount);
+        answer.textLine(
+                "irrigation_doubt_flips",
+                "Doubts",
+                when(
+                        inside.isPositive(),
+                        text(
+                                "A doubtful entry flips the answer inside its plausible range: see where the two ways cost the same."),
+                        text("No doubtful entry flips the answer inside its plausible range, as filled.")));
     }
 
     private static Formula words(Axis axis, List<Doubtful> entries, Function<Doubtful, Formula> word) {

@@ -17,6 +17,8 @@ public final class Crop {
     public final Harvest harvest;
     /** Fruit of each kind and of the chosen one. */
     public final Yield yield;
+    /** All prices of fruit against those entered. */
+    public final Line priceLevel;
     /** How each kind grows. */
     public final StockGrowth growth;
 
@@ -56,6 +58,7 @@ public final class Crop {
         pattern = new MonthPattern(b, months, stock, choice, faults);
         picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
         receipts = new Receipts(b, entries, channels, months, pattern, picking, faults);
+        priceLevel = receipts.priceLevel;
         harvest = new Harvest(growth, yield, picking, receipts);
     }
 

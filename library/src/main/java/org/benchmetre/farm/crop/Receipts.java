@@ -37,6 +37,8 @@ public final class Receipts {
     private static final Unit YEARLY = Unit.parse("money/a");
     private static final Unit KG = Unit.parse("kg/a");
 
+    /** All prices of fruit against those entered. */
+    public final Line priceLevel;
     /** Receipts by month. */
     public final Line byMonth;
     /** Receipts a year. */
@@ -88,7 +90,7 @@ public final class Receipts {
         Line method = entries.add(s.textEntry("receipts_by", "Receipts by channels or one_price")
                 .oneOf(usual, "channels where channels.csv has rows", List.of(CHANNELS, ONE_PRICE)));
         onePrice = method.is(ONE_PRICE);
-        Line level = entries.add(s.entry("price_level", "All prices of fruit against those entered", ONE)
+        priceLevel = entries.add(s.entry("price_level", "All prices of fruit against those entered", ONE)
                 .from(0, 100)
                 .typical(Double.NaN, 1, Double.NaN, "1 for prices as entered"));
         Line single = entries.add(s.entry("fruit_price", "Price of marketable fruit, for one_price", PER_KG)
@@ -102,7 +104,7 @@ public final class Receipts {
                 .from(0, 0.95)
                 .typical(0, 0.1, 0.2, INVENTED));
         Channels c = new Channels(b, table, months, faults);
-        ChannelSales sales = new ChannelSales(b, entries, c, picking, months.axis, level);
+        ChannelSales sales = new ChannelSales(b, entries, c, picking, months.axis, priceLevel);
         shareWarning(b, c);
 
         ScheduleBuilder m = b.schedule(Sheets.CROP, "Receipts by month");
@@ -110,7 +112,7 @@ public final class Receipts {
                 "month_price",
                 "What a marketable kg brings",
                 PER_KG,
-                when(onePrice, single.times(level), sum(sales.partOfKg, c.axis)));
+                when(onePrice, single.times(priceLevel), sum(sales.partOfKg, c.axis)));
         Line takes = m.line(
                 "month_commission",
                 "Commission on it",
@@ -133,7 +135,7 @@ public final class Receipts {
                 "price_average",
                 "Average price",
                 PER_KG,
-                when(onePrice, single.times(level), sumProduct(pattern.chosen, brings, months.axis)));
+                when(onePrice, single.times(priceLevel), sumProduct(pattern.chosen, brings, months.axis)));
         Line fee = k.line("commission_per_kg", "Commission", PER_KG, sumProduct(pattern.chosen, takes, months.axis));
         commission = k.line(
                 "commission_average",

@@ -37,6 +37,10 @@ final class BenchLines {
     final Line flowPerPlant;
     /** Emission uniformity, %. */
     final Line uniformity;
+    /** Its class in words. */
+    final Line emissionClass;
+    /** Whether friction decides, in words. */
+    final Line frictionNote;
     /** The same where the pressure range is kept, else 0, %. */
     final Line uniformityInRange;
 
@@ -75,7 +79,7 @@ final class BenchLines {
                         () -> greater(
                                 lateral.pressureBefore(first, lateral.kindestSlope()),
                                 lateral.pressureBefore(last, lateral.kindestSlope()))));
-        s.textLine("way_friction_note", "Does friction decide?", frictionNote(friction));
+        frictionNote = s.textLine("way_friction_note", "Does friction decide?", frictionNote(friction));
 
         ScheduleBuilder even = b.schedule(Sheets.IRRIGATION, "How evenly a bench is watered");
         even.note(
@@ -113,7 +117,8 @@ final class BenchLines {
                 Evenness.PERCENT,
                 lateral.whereInRange(uniformity));
         Formula known = lateral.outlets.isPositive();
-        even.textLine("way_emission_class", "Its class", when(known, Evenness.uniformityClass(uniformity), text("")));
+        emissionClass = even.textLine(
+                "way_emission_class", "Its class", when(known, Evenness.uniformityClass(uniformity), text("")));
         even.textLine(
                 "way_cv_class",
                 "Class of the outlet as made",

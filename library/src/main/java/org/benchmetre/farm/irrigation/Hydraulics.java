@@ -23,7 +23,11 @@ public final class Hydraulics {
     public final Line inletPressure;
     /** Design emission uniformity of new outlets, %. */
     public final Line emissionUniformity;
-    /** The same where the pressure range is kept, else 0, %: what the uniformity asked for is held against. */
+    /** Class of that uniformity, in words. */
+    public final Line emissionClass;
+    /** Whether friction decides, in words. */
+    public final Line frictionNote;
+    /** The uniformity where the pressure range is kept, else 0, %: what the uniformity asked for is held against. */
     public final Line uniformityInRange;
     /** Fewest outlets in reach of any plant, outlet/plant. */
     public final Line outletsInReach;
@@ -76,6 +80,8 @@ public final class Hydraulics {
         outletFlow = outlets.flow;
         inletPressure = bench.lateral.inletPressure;
         emissionUniformity = bench.uniformity;
+        emissionClass = bench.emissionClass;
+        frictionNote = bench.frictionNote;
         uniformityInRange = bench.uniformityInRange;
         outletsInReach = where.fewest;
         storedPerPlant = stored.perPlant;

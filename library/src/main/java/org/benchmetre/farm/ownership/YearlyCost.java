@@ -32,6 +32,10 @@ public final class YearlyCost {
     public final Line byGroup;
     /** Life of each kind of plant stock, in years. */
     public final Line stockLife;
+    /** Yearly cost by way to water, lost fruit counted. */
+    public final Line way;
+    /** The same per metre of bench. */
+    public final Line wayPerMetre;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;
 
@@ -97,13 +101,13 @@ public final class YearlyCost {
         Unit yearlyPerMetre = Unit.parse("money/(m a)");
         Line costs = ways.line(
                 "way_yearly_cost_before_losses", "Yearly cost before lost fruit", YEARLY, sum(groupByWay, groups.axis));
-        Line way = ways.line(
+        way = ways.line(
                 "way_yearly_cost",
                 "Yearly cost, lost fruit counted",
                 YEARLY,
                 costs.plus(lost),
                 "Fruit lost to dry plants lowers receipts; it is added where ways to water are compared, and is no cost in the budget.");
-        ways.line(
+        wayPerMetre = ways.line(
                 "way_yearly_cost_per_metre",
                 "Yearly cost per metre, lost fruit counted",
                 yearlyPerMetre,

@@ -34,6 +34,9 @@ public final class FirstCost {
     /** Installation labour, by way to water. */
     public final Line wayLabour;
 
+    /** First cost per metre of bench, by way to water. */
+    public final Line wayPerMetre;
+
     /** First cost of the plants of the chosen stock. */
     public final Line plants;
 
@@ -107,7 +110,8 @@ public final class FirstCost {
         Unit perMetreUnit = Unit.parse("money/m");
         Line benchMetres = p.house().benchMetres;
         Line wayTotal = ways.line("way_first_cost", "First cost", MONEY, sum(groupByWay, costs.axis));
-        ways.line("way_first_cost_per_metre", "First cost per metre", perMetreUnit, wayTotal.over(benchMetres));
+        wayPerMetre =
+                ways.line("way_first_cost_per_metre", "First cost per metre", perMetreUnit, wayTotal.over(benchMetres));
         perMetre.line(
                 "group_way_first_cost_per_metre",
                 "First cost per metre of bench, by group",

@@ -68,6 +68,14 @@ public final class Materials {
     public final Line installHours;
     /** Hours to take out a unit. */
     public final Line removeHours;
+    /** Plausible life, low end; 0 when unknown. */
+    public final Line lifeLow;
+    /** Plausible life, high end; 0 when unknown. */
+    public final Line lifeHigh;
+    /** Plausible price of a pack, low end; 0 when unknown. */
+    public final Line priceLow;
+    /** Plausible price of a pack, high end; 0 when unknown. */
+    public final Line priceHigh;
     /** Keys of the ways the part belongs to; blank for all. */
     public final Line option;
 
@@ -109,8 +117,8 @@ public final class Materials {
         Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
         life = l.numbers("life", "material_life", "Life", ONE, Columns.POSITIVE, 10);
         lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
-        l.numbers("life_low", "material_life_low", "Life, low", ONE, Columns.NOT_NEGATIVE, 0);
-        l.numbers("life_high", "material_life_high", "Life, high", ONE, Columns.NOT_NEGATIVE, 0);
+        lifeLow = l.numbers("life_low", "material_life_low", "Life, low", ONE, Columns.NOT_NEGATIVE, 0);
+        lifeHigh = l.numbers("life_high", "material_life_high", "Life, high", ONE, Columns.NOT_NEGATIVE, 0);
         salvage = l.numbers("salvage", "material_salvage", "Salvage of a pack", perPack, Bounds.ANY, 0);
         repairs = l.numbers("repairs", "material_repairs", "Repairs, share of cost", Unit.parse("1/a"), SHARE, 0);
         Unit hours = Unit.parse("h").over(ITEM);
@@ -118,8 +126,8 @@ public final class Materials {
                 "install_hours", "material_install_hours", "Hours to install", hours, Columns.NOT_NEGATIVE, 0);
         removeHours =
                 l.numbers("remove_hours", "material_remove_hours", "Hours to remove", hours, Columns.NOT_NEGATIVE, 0);
-        l.numbers("price_low", "material_price_low", "Price, low", perPack, Columns.NOT_NEGATIVE, 0);
-        l.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
+        priceLow = l.numbers("price_low", "material_price_low", "Price, low", perPack, Columns.NOT_NEGATIVE, 0);
+        priceHigh = l.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
         c.rows().forEach(row -> checkRow(row, faults));
         c.finish(table);
         groups = c.rows().stream()

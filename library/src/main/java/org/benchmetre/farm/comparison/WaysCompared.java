@@ -1,0 +1,173 @@
+package org.benchmetre.farm.comparison;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+
+import java.util.List;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.comparison.Causes.Cause;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Clogging;
+import org.benchmetre.farm.irrigation.Hydraulics;
+import org.benchmetre.farm.irrigation.Watering;
+import org.benchmetre.farm.irrigation.Ways;
+
+/** The ways to water held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
+public final class WaysCompared {
+
+    private final BudgetBuilder b;
+    private final ScheduleBuilder answer;
+    private final ScheduleBuilder side;
+
+    /**
+     * What the comparison reads.
+     *
+     * @param ways ways to water
+     * @param chosen key of the way that is counted
+     * @param hydraulics hydraulics of the benches
+     * @param watering water of the house
+     * @param clogging clogging of the lines
+     * @param line what the line itself costs
+     * @param firstPerMetre first cost per metre by way
+     * @param yearly yearly cost by way, lost fruit counted
+     * @param yearlyPerMetre the same per metre
+     * @param benchMetres metres of bench
+     */
+    public record Sides(
+            Ways ways,
+            Line chosen,
+            Hydraulics hydraulics,
+            Watering watering,
+            Clogging clogging,
+            LineShare line,
+            Line firstPerMetre,
+            Line yearly,
+            Line yearlyPerMetre,
+            Line benchMetres) {}
+
+    /**
+     * Opens the first tables of the sheet.
+     *
+     * @param b where schedules are added
+     */
+    public WaysCompared(BudgetBuilder b) {
+        this.b = b;
+        answer = b.schedule(Sheets.IRRIGATION, "Which way to water");
+        side = b.schedule(Sheets.IRRIGATION, "Side by side");
+        side.note(
+                "Yearly cost holds capital recovery, laying and removing, water, feed, pumping, care and the fruit lost to dry "
+                        + "plants; whatever is the same for every way is in it too.");
+    }
+
+    /**
+     * Declares the comparison.
+     *
+     * @param entries gives entries their values
+     * @param s what it reads
+     * @param doubtful the entries that may flip the answer
+     */
+    public void compare(FarmEntries entries, Sides s, DoubtfulEntries doubtful) {
+        Ways ways = s.ways();
+        Line rival = entries.add(b.schedule(Sheets.ENTRIES, "Ways compared")
+                .textEntry("irrigation_rival", "Way to compare with, by its key")
+                .keyOf(secondKey(ways), "second way of the list", ways.key));
+        Ranking rank = new Ranking(
+                b, ways, s.yearlyPerMetre(), s.hydraulics().uniformityInRange, s.hydraulics().targetUniformity);
+        Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
+        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by way");
+        Unit yearly = Unit.parse("money/a");
+        Line owning = sums.line(
+                "way_line_owning",
+                "Owning and laying the line, a year",
+                yearly,
+                s.line().parts.plus(s.line().labour).plus(s.line().charges));
+        Line upkeep = sums.line(
+                "way_line_running",
+                "Water, feed, pumping, care, a year",
+                yearly,
+                s.watering()
+                        .cost
+                        .running
+                        .plus(s.clogging().care().careCost)
+                        .plus(s.clogging().dry().replanting));
+        Line lost = s.clogging().loss().fruitLostValue;
+        new Recommendation(
+                answer,
+                ways,
+                rank,
+                s.chosen(),
+                new Recommendation.Grounds(owning, upkeep, lost, s.hydraulics().frictionNote));
+        new SideBySide(side, ways, rank, shown(s), s.benchMetres());
+        Causes causes = new Causes(b, ways, pair, causes(s), s.yearly(), s.benchMetres());
+        answer.textLine("rival_label", "Compared with", lookup(ways.label, ways.key, pair.rival()));
+        answer.line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
+        new Flips(b, ways, pair, s.yearlyPerMetre(), answer, doubtful.all());
+        target(s, rank);
+    }
+
+    /** A way is not compared with itself: then with the first in rank, or the next when it is first itself. */
+    private Line against(Ranking rank, Line chosen, Line rival) {
+        Formula other = when(rank.best.is(chosen), when(rank.next.isFilled(), rank.next, chosen), rank.best);
+        return b.schedule(Sheets.IRRIGATION, "The two ways compared")
+                .textLine("rival_way", "Compared with, by its key", when(rival.is(chosen), other, rival));
+    }
+
+    /** Where the uniformity asked for would leave out the way that comes first: its own uniformity, no search needed. */
+    private void target(Sides s, Ranking rank) {
+        ScheduleBuilder t =
+                b.schedule(Sheets.IRRIGATION, "The uniformity asked for, and where it would flip the answer");
+        Line uniformity = s.hydraulics().uniformityInRange;
+        Line target = s.hydraulics().targetUniformity;
+        Line first = t.line(
+                "target_flip",
+                "Above this the first way no longer reaches it",
+                target.unit(),
+                rank.ofFirst(uniformity));
+        t.textLine(
+                "target_finding",
+                "Finding",
+                when(
+                        and(rank.reaching.isPositive(), not(target.exceeds(first))),
+                        text("a target above the uniformity of the way recommended would leave it out."),
+                        text("no way reaches it; the ranking is of cost alone.")));
+    }
+
+    private static SideBySide.Shown shown(Sides s) {
+        return new SideBySide.Shown(
+                s.firstPerMetre(),
+                s.line().first,
+                s.yearlyPerMetre(),
+                s.clogging().loss().fruitLostValue,
+                s.hydraulics().emissionUniformity,
+                s.hydraulics().emissionClass,
+                s.hydraulics().inletPressure,
+                s.clogging().dry().dryPlants);
+    }
+
+    private static List<Cause> causes(Sides s) {
+        return List.of(
+                new Cause("line_parts", "Parts of the line: recovery and repairs", s.line().parts, false),
+                new Cause("line_labour", "Laying and taking out", s.line().labour, false),
+                new Cause("line_charges", "Insurance and property tax of the line", s.line().charges, false),
+                new Cause("water", "Water", s.watering().cost.water, false),
+                new Cause("feed", "Feed", s.watering().cost.feed, false),
+                new Cause("drain", "Handling of drain", s.watering().cost.drain, false),
+                new Cause("pumping", "Pumping", s.watering().pumping, false),
+                new Cause("care", "Checking, flushing, treating", s.clogging().care().careCost, false),
+                new Cause("replanting", "Planting again", s.clogging().dry().replanting, false),
+                new Cause("lost_fruit", "Fruit lost to dry plants", s.clogging().loss().fruitLostValue, true));
+    }
+
+    private static String secondKey(Ways ways) {
+        int filled = ways.axis.filled();
+        return filled == 0 ? "" : ways.axis.keys().get(Math.min(1, filled - 1));
+    }
+}
