@@ -82,11 +82,7 @@ final class Acid {
                 "acid_cost", "Cost", MONEY_PER_VOLUME, volume.times(price).in(MONEY_PER_VOLUME));
         s.textLine("acid_label_chosen", "Acid chosen", lookup(label, key, choice));
         s.line("acid_volume_chosen", "Acid as sold", ACID_PER_VOLUME, lookup(volume, key, choice));
-        cost = s.line(
-                "feed_acid_cost_per_volume",
-                "Cost of acid in a volume of feed",
-                MONEY_PER_VOLUME,
-                lookup(costs, key, choice));
+        cost = s.line("feed_acid_cost_per_volume", "Cost of acid", MONEY_PER_VOLUME, lookup(costs, key, choice));
     }
 
     /** What the acid chosen leaves of an ion, mmol/L; empty for an ion that no acid leaves. */

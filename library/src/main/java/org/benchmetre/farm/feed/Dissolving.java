@@ -1,7 +1,6 @@
 package org.benchmetre.farm.feed;
 
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.text;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
@@ -20,7 +19,6 @@ final class Dissolving {
     Dissolving(BudgetBuilder b, SaltTable salts, Line dilution) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts in their stock tank");
         s.note("What cold water of about 10 °C takes of each salt alone, from memory; salts together dissolve less.");
-        s.textLine("salt_dissolved", "Salt", salts.rows(salt -> text(salt.label)));
         Line concentration = s.line(
                 "salt_concentration",
                 "In the stock solution",

@@ -36,6 +36,7 @@ final class FeedCost {
         new Dissolving(b, salts, tanks.dilution);
 
         ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Cost of the feed");
+        t.note("For a cubic metre of feed as it reaches the plant; the water itself is not in it.");
         Line mixRate =
                 entries.add(t.entry("micronutrient_rate", "Micronutrient mix in a volume of feed", GRAMS_PER_VOLUME)
                         .from(0, 10_000)
@@ -47,16 +48,15 @@ final class FeedCost {
                 "Micronutrient mix in tank B",
                 KILOGRAM,
                 mixRate.times(tanks.feed).in(KILOGRAM));
-        Line saltCost =
-                t.line("feed_salts_cost_per_volume", "Salts in a volume of feed", MONEY_PER_VOLUME, salts.cost());
+        Line saltCost = t.line("feed_salts_cost_per_volume", "Cost of salts", MONEY_PER_VOLUME, salts.cost());
         Line mixCost = t.line(
                 "feed_micronutrients_cost_per_volume",
-                "Micronutrients in a volume of feed",
+                "Cost of micronutrients",
                 MONEY_PER_VOLUME,
                 mixRate.times(mixPrice).in(MONEY_PER_VOLUME));
         perVolume = t.line(
                 "feed_cost_per_volume",
-                "Salts, micronutrients and acid in a volume of feed",
+                "Cost of the feed: salts, micronutrients and acid",
                 MONEY_PER_VOLUME,
                 saltCost.plus(mixCost).plus(acid.cost));
     }

@@ -2,7 +2,9 @@ package org.benchmetre.farm.feed;
 
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.feed.FeedUnits.CHARGE;
 import static org.benchmetre.farm.feed.FeedUnits.MEQ_PER_LITRE;
 import static org.benchmetre.farm.feed.FeedUnits.MG_PER_LITRE;
@@ -56,7 +58,7 @@ final class IonTable {
         Line target = concentration(s, "ion_target", "Asked for", rows(ion -> asked(recipe, fromWater, fromAcid, ion)));
         supplied = concentration(
                 s, "ion_supplied", "Supplied", fromWater.plus(fromAcid).plus(fromSalts));
-        difference = concentration(s, "ion_difference", "Supplied less asked for", supplied.minus(target));
+        difference = concentration(s, "ion_difference", "Supplied less asked for", beyondRounding(target));
         Line mass = s.line("ion_molar_mass", "Molar mass", MOLAR_MASS, rows(ion -> number(ion.molarMass, MOLAR_MASS)));
         s.line(
                 "ion_mass",
@@ -76,6 +78,12 @@ final class IonTable {
     /** What is supplied of an ion, mmol/L. */
     Formula supplied(Ion ion) {
         return new Element(supplied, axis, ion.ordinal());
+    }
+
+    /** What is supplied less what is asked for, where they differ by more than a millionth. */
+    private Formula beyondRounding(Line target) {
+        return when(
+                or(supplied.exceeds(target), target.exceeds(supplied)), supplied.minus(target), none(MMOL_PER_LITRE));
     }
 
     private static Line concentration(ScheduleBuilder s, String id, String label, Formula formula) {
