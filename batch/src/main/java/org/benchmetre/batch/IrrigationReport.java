@@ -70,7 +70,8 @@ final class IrrigationReport {
                 + causes()
                 + heading("Partial budget of changing to " + rival() + ", " + money + "/(m a)")
                 + boxes()
-                + heading("Where the way chosen and " + rival() + " cost the same a year")
+                + heading("At which value of an entry the answer flips: then " + figures.text("recommended_label")
+                        + " costs as much a year as the way named")
                 + flips()
                 + "\n"
                 + cautions();
@@ -167,9 +168,8 @@ final class IrrigationReport {
     }
 
     private String flips() {
-        TextTable table = new TextTable(
-                        List.of("Entry", "Now", "Flips at", "Unit", "Plausible", "Margin, %", "Finding"), 1)
-                .right(1, 2, 5);
+        TextTable table = new TextTable(List.of("Entry", "Now", "Flips at", "Unit", "To", "Plausible", "Margin, %"), 1)
+                .right(1, 2, 6);
         Line label = budget.line("flip_label");
         Line value = budget.line("flip_value");
         Line margin = budget.line("flip_margin");
@@ -179,9 +179,9 @@ final class IrrigationReport {
                     Shown.number(figures.number(budget.line("flip_current"), i)),
                     shown(value, i),
                     figures.text(budget.line("flip_unit"), i),
+                    figures.text(budget.line("flip_to"), i),
                     range(i),
-                    shown(margin, i),
-                    figures.text(budget.line("flip_finding"), i)));
+                    shown(margin, i)));
         }
         return table + "\n"
                 + TextTable.wrapped("Every digit of a flip value: irrigation --csv, line flip_value. " + target());

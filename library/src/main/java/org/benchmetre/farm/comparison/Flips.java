@@ -1,7 +1,6 @@
 package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
@@ -23,11 +22,10 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
 
 /**
- * At which value of each doubtful entry the two ways compared cost the same. The value is found by a search and filled in; whether it
- * lies inside the plausible range, and how far it is from the entry, are formulas beside it.
+ * At which value of each doubtful entry the answer flips: where the way recommended and another one cost the same. The value is found
+ * by a search and filled in; whether it lies inside the plausible range, and how far it is from the entry, are formulas beside it.
  */
 public final class Flips {
 
@@ -51,17 +49,14 @@ public final class Flips {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param ways ways to water
-     * @param pair the way chosen and its rival
-     * @param yearly yearly cost per metre by way, lost fruit counted
+     * @param rank how the ways rank
      * @param answer where the sentence on doubts is added
      * @param entries the doubtful entries
      */
-    public Flips(BudgetBuilder b, Ways ways, Pair pair, Line yearly, ScheduleBuilder answer, List<Doubtful> entries) {
+    public Flips(BudgetBuilder b, Ranking rank, ScheduleBuilder answer, List<Doubtful> entries) {
         Axis axis =
                 Axis.rows("flip", "Entry", entries.stream().map(Doubtful::key).toList(), 0);
-        ScheduleBuilder table =
-                b.schedule(Sheets.IRRIGATION, "At which value the way chosen and its rival cost the same a year");
+        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "At which value of an entry the answer flips");
         table.note(
                 "A value in the plausible range is a real doubt. Where no value flips the answer, that is a result too. The "
                         + "margin of safety is how far the entry may move before the answer flips.");
@@ -74,8 +69,9 @@ public final class Flips {
                 "flip_value",
                 "Flips at",
                 ONE,
-                "the entry's value at which both ways cost the same, found by a search",
+                "the value nearest to the entry at which both ways cost the same, by a search",
                 axis);
+        table.solved("flip_to", "Flips to", ONE, "the way that then costs as much as the one recommended", axis);
         Formula at = value.numberOr(none(ONE));
         Formula inside = and(value.hasNumber(), and(not(low.exceeds(at)), not(at.exceeds(high))));
         table.textLine(
@@ -101,21 +97,23 @@ public final class Flips {
         table.textLine("flip_address", "Entry, as one types it", words(axis, entries, d -> text(d.address())));
         Line doubt = b.schedule(Sheets.IRRIGATION, "Flip values inside the plausible range")
                 .line("flip_inside", "1 when inside", ONE, when(and(high.isPositive(), inside), one(), none(ONE)));
-        stale(b, ways, pair, yearly, answer, sum(doubt, axis));
+        stale(b, rank, answer, sum(doubt, axis));
     }
 
-    private static void stale(
-            BudgetBuilder b, Ways ways, Pair pair, Line yearly, ScheduleBuilder answer, Formula insideCount) {
+    private static void stale(BudgetBuilder b, Ranking rank, ScheduleBuilder answer, Formula insideCount) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What the search balanced");
-        Line chosen = s.line("balance_chosen", "Way chosen, now", PER_METRE, lookup(yearly, ways.key, pair.chosen()));
-        Line rival = s.line("balance_rival", "Rival, now", PER_METRE, lookup(yearly, ways.key, pair.rival()));
-        Line chosenThen = s.solvedNumber(
-                "balance_chosen_filled", "Way chosen, as filled", PER_METRE, "on the entries the search began with");
-        Line rivalThen = s.solvedNumber(
-                "balance_rival_filled", "Rival, as filled", PER_METRE, "on the entries the search began with");
+        Line first = s.line("balance_first", "The way recommended, now", PER_METRE, rank.bestCost);
+        Line next = s.line("balance_next", "The next, now", PER_METRE, rank.nextCost);
+        Line firstThen = s.solvedNumber(
+                "balance_first_filled",
+                "The way recommended, as filled",
+                PER_METRE,
+                "on the entries the search began with");
+        Line nextThen = s.solvedNumber(
+                "balance_next_filled", "The next, as filled", PER_METRE, "on the entries the search began with");
         Formula moved = or(
-                or(chosen.exceeds(chosenThen), chosenThen.exceeds(chosen)),
-                or(rival.exceeds(rivalThen), rivalThen.exceeds(rival)));
+                or(first.exceeds(firstThen), firstThen.exceeds(first)),
+                or(next.exceeds(nextThen), nextThen.exceeds(next)));
         answer.textLine(
                 "flip_state",
                 "Flip values",
@@ -130,8 +128,7 @@ public final class Flips {
                 "Doubts",
                 when(
                         inside.isPositive(),
-                        text(
-                                "A doubtful entry flips the answer inside its plausible range: see where the two ways cost the same."),
+                        text("A doubtful entry flips the answer inside its plausible range: see at which value."),
                         text("No doubtful entry flips the answer inside its plausible range, as filled.")));
     }
 

@@ -49,6 +49,7 @@ public final class Recommendation {
                                 even,
                                 text(": least yearly cost per metre of the ways that reach the target uniformity."),
                                 text(": least yearly cost per metre, but no way reaches the target uniformity."))));
+        s.textLine("recommended_label", "The way recommended", first);
         s.line(
                 "recommended_saving_per_metre",
                 "Saves against the next",

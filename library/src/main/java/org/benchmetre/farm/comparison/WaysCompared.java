@@ -109,7 +109,7 @@ public final class WaysCompared {
         Causes causes = new Causes(b, ways, pair, causes(s), s.yearly(), s.benchMetres());
         answer.textLine("rival_label", "Compared with", lookup(ways.label, ways.key, pair.rival()));
         answer.line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
-        new Flips(b, ways, pair, s.yearlyPerMetre(), answer, doubtful.all());
+        new Flips(b, rank, answer, doubtful.all());
         target(s, rank);
     }
 

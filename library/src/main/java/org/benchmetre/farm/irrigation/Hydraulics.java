@@ -3,7 +3,9 @@ package org.benchmetre.farm.irrigation;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
@@ -75,6 +77,14 @@ public final class Hydraulics {
         StoredWater stored = new StoredWater(b, ways, outlets, water, bench, house, planting);
         AlongTheRun along = new AlongTheRun(b, bench.lateral);
         RunLengths lengths = new RunLengths(b, outlets, water, where);
+        b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
+                .solved(
+                        "way_longest_run",
+                        "Longest line that meets the target",
+                        Unit.METRE,
+                        "the length at which the design emission uniformity meets the target, by a search; the table of lengths "
+                                + "beside it is live",
+                        ways.axis);
         flowPerBench = bench.flow;
         flowPerPlant = bench.flowPerPlant;
         outletFlow = outlets.flow;
