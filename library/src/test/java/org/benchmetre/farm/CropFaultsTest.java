@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchmetre.Benchmetre;
@@ -138,13 +139,35 @@ class CropFaultsTest {
     }
 
     @Test
-    void fruitPerPlantOutsideWhatIsPublishedNamesItsSource() {
-        assertThat(warnings("grams_per_plant_warning")).isEmpty();
+    void aYieldOutsideWhatIsPublishedNamesItsSource() throws ScenarioException {
+        List<String> doubts = Benchmetre.read(
+                        Sample.TROUGH_HOUSE, Optional.empty(), List.of("yield_per_plant=1400 g/(plant crop)"))
+                .doubts()
+                .stream()
+                .map(Remark::message)
+                .toList();
+        assertThat(doubts)
+                .singleElement()
+                .asString()
+                .contains("usually from 300 to 1350", "Horticulturae 8(3):249, 2022");
         assertThat(warnings("grams_per_plant_warning", "yield_per_plant=1400 g/(plant crop)"))
+                .isEmpty();
+    }
+
+    @Test
+    void aYieldThatDensityCarriesOutsideWhatIsPublishedNamesItsSource() {
+        assertThat(warnings("grams_per_plant_warning")).isEmpty();
+        assertThat(warnings(
+                        "grams_per_plant_warning",
+                        "yield_per_plant=1300 g/(plant crop)",
+                        "reference_density=20 plant/m2"))
                 .singleElement()
                 .asString()
                 .contains("Horticulturae 8(3):249, 2022");
-        assertThat(warnings("grams_per_plant_warning", "yield_per_plant=200 g/(plant crop)"))
+        assertThat(warnings(
+                        "grams_per_plant_warning",
+                        "yield_per_plant=320 g/(plant crop)",
+                        "reference_density=1 plant/m2"))
                 .hasSize(1);
     }
 

@@ -3,6 +3,7 @@ package org.benchmetre.farm.crop;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
@@ -107,11 +108,11 @@ public final class Yield {
         one.warning(
                 "grams_per_plant_warning",
                 "Fruit per plant against what is published",
-                or(gramsChosen.exceeds(number(HIGH, GRAMS)), number(LOW, GRAMS).exceeds(gramsChosen)),
+                and(isUnusual(gramsChosen), not(isUnusual(perPlant))),
                 "Fruit per plant and crop lies outside 300 to 1350 g: 500 g in troughs, Proceedings of the Florida State "
                         + "Horticultural Society, article 85841; 1350 g, Horticulturae 8(3):249, 2022; low end "
                         + COMMON
-                        + ". Check yield_per_plant, yield_factor and density.");
+                        + ". Check yield_factor, reference_density and density_response.");
         Line all = one.line("fruit_grown", "Fruit grown", KG, chosen(grown, stock, choice));
         one.line("fruit_missed", "Missed at harvest", KG, chosen(left, stock, choice));
         one.line("fruit_graded_out", "Graded out", KG, chosen(out, stock, choice));
@@ -127,6 +128,11 @@ public final class Yield {
                         .times(planting.plantsPerArea)
                         .times(growth.cropsPerYear)
                         .in(Unit.parse("kg/(m2 a)")));
+    }
+
+    /** Outside what is published. The entry itself is watched over by its own range. */
+    private static Formula isUnusual(Line grams) {
+        return or(grams.exceeds(number(HIGH, GRAMS)), number(LOW, GRAMS).exceeds(grams));
     }
 
     private static Line yearShare(ScheduleBuilder s, FarmEntries entries, String id, String label, double low) {
