@@ -14,7 +14,7 @@ public final class Starter {
 
     /** What {@code templates/starter} holds; the jar cannot be asked. */
     static final List<String> FILES =
-            List.of("README.md", "farm.csv", "irrigation.csv", "materials.csv", "plant_stock.csv");
+            List.of("README.md", "farm.csv", "irrigation.csv", "materials.csv", "plant_stock.csv", "tasks.csv");
 
     private static final int TRIES = 1000;
 

@@ -47,6 +47,8 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.operations.Operations;
+import org.benchmetre.farm.operations.Tasks;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.OwnershipRates;
@@ -142,6 +144,21 @@ public final class FarmBudget {
                         wayChoice));
         Harvest harvest = crop.harvest;
         clogging.value(harvest.netPerKg);
+        Operations.Grounds grounds = new Operations.Grounds(
+                house.benchMetres,
+                house.benchCount,
+                containers.count,
+                planting.plantCount,
+                house.houseArea,
+                trough.substrateVolume,
+                trough.mulchMetres,
+                house.zoneCount,
+                harvest.cropsPerYear,
+                harvest.yield,
+                harvest.monthYield,
+                watering.cropShare,
+                lookup(stock.setOut, stock.key, stockChoice));
+        new Operations(b, entries, folder.table(Tasks.FILE), faults, months, grounds);
         EnergyCost energy = energy(b, entries, months, house, watering.electricityPrice);
         YearlyCost yearlyCost = new YearlyCost(
                 b,

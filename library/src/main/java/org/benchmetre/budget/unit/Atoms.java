@@ -32,6 +32,7 @@ final class Atoms {
             "item",
             "driver",
             "container",
+            "person",
             "real",
             "nominal",
             "fuel_unit"

@@ -44,6 +44,8 @@ public final class PlantStock {
     public final Line key;
     /** Labels. */
     public final Line label;
+    /** Plants to set out of each kind, again where they failed. */
+    public final Line setOut;
     /** Plants to buy of each kind. */
     public final Line bought;
     /** Cost of the first plants of each kind. */
@@ -91,8 +93,8 @@ public final class PlantStock {
         lifeUnit = columns.choice("life_unit", "stock_life_unit", "Life in", List.of("a", "crop"), "crop");
         columns.words("source", "stock_source", "Source", row -> "");
         Formula toSet = planting.plantCount.times(one().plus(replaced)).over(one().minus(losses));
-        Line set = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet));
-        bought = s.line("stock_plants_bought", "Plants to buy", PLANT, set.over(one().minus(culls)));
+        setOut = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet));
+        bought = s.line("stock_plants_bought", "Plants to buy", PLANT, setOut.over(one().minus(culls)));
 
         Line growing = new PreGrowing(b, entries, columns, house).perPlant;
         Line price = new StockPrices(b, breaks, faults, key, listPrice, bought).paid;
@@ -102,7 +104,7 @@ public final class PlantStock {
                 "Plants with freight",
                 MONEY,
                 bought.times(price).times(one().plus(freight)));
-        Line grown = cost.line("stock_growing_cost", "Growing on", MONEY, set.times(growing));
+        Line grown = cost.line("stock_growing_cost", "Growing on", MONEY, setOut.times(growing));
         firstCost = cost.line(
                 "stock_first_cost",
                 "Cost of the first plants",

@@ -123,7 +123,7 @@ public final class Columns {
     public Line keys(String id, String label) {
         List<Given> values = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
-            values.add(Given.text(axis.keys().get(i)));
+            values.add(sourced(Given.text(axis.keys().get(i)), rows.get(i), ""));
         }
         return schedule.textEntry(id, label, axis).given(values);
     }
@@ -210,12 +210,36 @@ public final class Columns {
      */
     public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, double fallback) {
         EntryBuilder entry = schedule.entry(id, label, unit, axis).within(bounds);
-        return entry.given(read(column, row -> {
-            double value =
-                    row.number(column, asRead(bounds), unit.equals(Unit.ONE) ? "" : unit.toString(), fallback, faults);
-            boolean blank = row.isBlank(column) && fallback == 0;
-            return blank || Double.isNaN(value) ? Given.blank(unit) : Given.number(value, unit);
-        }));
+        return entry.given(rows.stream()
+                .map(row -> number(row, column, unit, bounds, fallback))
+                .toList());
+    }
+
+    private Given number(Row row, String column, Unit unit, Bounds bounds, double fallback) {
+        double value =
+                row.number(column, asRead(bounds), unit.equals(Unit.ONE) ? "" : unit.toString(), fallback, faults);
+        boolean blank = row.isBlank(column) && fallback == 0;
+        Given given = blank || Double.isNaN(value) ? Given.blank(unit) : Given.number(value, unit);
+        return sourced(given, row, column);
+    }
+
+    /**
+     * A block of numbers: one column for each period, named by the key of the period. A blank cell counts as nothing.
+     *
+     * @param periods what runs across
+     * @param id identifier
+     * @param label heading
+     * @param unit unit of all its cells
+     * @param bounds hard bounds
+     * @return the line, along the rows and the periods
+     */
+    public Line across(Axis periods, String id, String label, Unit unit, Bounds bounds) {
+        EntryBuilder entry = schedule.entry(id, label, unit, axis, periods).within(bounds);
+        List<Given> values = new ArrayList<>();
+        for (Row row : rows) {
+            periods.keys().forEach(period -> values.add(number(row, period, unit, bounds, 0)));
+        }
+        return entry.given(values);
     }
 
     /**
@@ -264,10 +288,12 @@ public final class Columns {
     private List<Given> read(String column, Function<Row, Given> cell) {
         List<Given> values = new ArrayList<>();
         for (Row row : rows) {
-            values.add(cell.apply(row)
-                    .from(row.text("source"))
-                    .at(row.place(column).toString()));
+            values.add(sourced(cell.apply(row), row, column));
         }
         return values;
+    }
+
+    private static Given sourced(Given given, Row row, String column) {
+        return given.from(row.text("source")).at(row.place(column).toString());
     }
 }

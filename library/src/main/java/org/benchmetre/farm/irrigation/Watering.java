@@ -12,6 +12,8 @@ public final class Watering {
 
     /** What water, feed, drain and pumping cost. */
     public final WaterCost cost;
+    /** Share of each month in crop. */
+    public final Line cropShare;
     /** Pumping a year, by way. */
     public final Line pumping;
     /** Price of electricity. */
@@ -49,6 +51,7 @@ public final class Watering {
         new FilterOpening(b, entries, ways);
         new WateringHours(b, entries, ways, months, h.flowPerPlant, h.pulse, need, gross, supply.zonesRun);
         cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);
+        cropShare = need.cropShare;
         pumping = pump.cost;
         electricityPrice = pump.electricityPrice;
     }

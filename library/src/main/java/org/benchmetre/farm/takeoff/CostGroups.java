@@ -8,11 +8,11 @@ import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
+import org.benchmetre.farm.input.GroupLabels;
 
 /**
  * The groups of cost: those of the parts in order of first use, then parts of any other group, plants, installation labour,
@@ -47,7 +47,7 @@ public final class CostGroups {
         partGroups = labels.size();
         labels.addAll(FIXED);
         labels.addAll(running);
-        axis = Axis.rows("group", "Group", keys(labels), 0);
+        axis = Axis.rows("group", "Group", GroupLabels.keys(labels), 0);
     }
 
     Formula labels() {
@@ -94,17 +94,5 @@ public final class CostGroups {
                     "There are " + axis.size() + " groups of cost, but amounts for " + rows.size() + ".");
         }
         return new Rows(axis, rows);
-    }
-
-    /** Labels as keys; where two would be the same, the later one takes its number in the list. */
-    private static List<String> keys(List<String> labels) {
-        List<String> keys = new ArrayList<>();
-        for (String label : labels) {
-            String key =
-                    label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_+|_+$", "");
-            boolean usable = !key.isEmpty() && !keys.contains(key);
-            keys.add(usable ? key : (key.isEmpty() ? "group" : key) + "_" + (keys.size() + 1));
-        }
-        return keys;
     }
 }

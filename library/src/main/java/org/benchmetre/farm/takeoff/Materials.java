@@ -4,10 +4,7 @@ import static org.benchmetre.farm.input.TradeUnits.ITEM;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.PACK;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
@@ -15,6 +12,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
+import org.benchmetre.farm.input.GroupLabels;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.scenario.Faults;
@@ -130,17 +128,7 @@ public final class Materials {
         priceHigh = l.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
         c.rows().forEach(row -> checkRow(row, faults));
         c.finish(table);
-        groups = c.rows().stream()
-                .map(row -> row.label("group", CostGroups.OTHER, true, new Faults()))
-                .filter(name -> !name.isEmpty() && !name.equalsIgnoreCase(CostGroups.OTHER))
-                .collect(Collectors.toMap(
-                        name -> name.toLowerCase(Locale.ROOT),
-                        name -> name,
-                        (first, again) -> first,
-                        LinkedHashMap::new))
-                .values()
-                .stream()
-                .toList();
+        groups = GroupLabels.inOrder(c.rows(), "group", CostGroups.OTHER);
     }
 
     private static void checkRow(Row row, Faults faults) {

@@ -1,0 +1,62 @@
+package org.benchmetre.farm.operations;
+
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * How work is spread over the year: evenly over the days in crop, or as the fruit comes. Each pattern adds to one, also without a
+ * day in crop (then evenly over the year) and without fruit (then as the days in crop). Plain arithmetic.
+ */
+public final class CropMonths {
+
+    private static final Unit DAYS_A_MONTH = Unit.parse("d/mo");
+    private static final Unit DAYS_A_YEAR = Unit.parse("d/a");
+    private static final Unit WEEKS_A_YEAR = Unit.parse("wk/a");
+    private static final Unit KG_A_MONTH = Unit.parse("kg/mo");
+
+    /** Share of the days in crop that falls in each month. */
+    public final Line evenShare;
+    /** Share of the fruit that is picked in each month. */
+    public final Line yieldShare;
+    /** Weeks in crop in a year. */
+    public final Line weeks;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param months the months
+     * @param inCrop share of each month in crop
+     * @param monthYield fruit picked in each month
+     * @param picked fruit picked in a year
+     */
+    public CropMonths(BudgetBuilder b, Months months, Line inCrop, Line monthYield, Line picked) {
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Months in crop");
+        ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Weeks in crop");
+        Line days = s.line("crop_days_in_month", "Days in crop", DAYS_A_MONTH, months.days.times(inCrop));
+        Line cropDays = year.line(
+                "crop_days", "Days in crop", DAYS_A_YEAR, sum(days, months.axis).counting(DAYS_A_YEAR));
+        weeks = year.line("weeks_in_crop", "Weeks in crop", WEEKS_A_YEAR, cropDays.in(WEEKS_A_YEAR));
+        evenShare = s.line(
+                "month_even_share",
+                "Share of the days in crop",
+                ONE,
+                when(
+                        cropDays.isPositive(),
+                        days.over(cropDays.counting(DAYS_A_MONTH)),
+                        months.days.over(sum(months.days, months.axis))));
+        yieldShare = s.line(
+                "month_yield_share",
+                "Share of the fruit",
+                ONE,
+                when(picked.isPositive(), monthYield.over(picked.counting(KG_A_MONTH)), evenShare));
+    }
+}

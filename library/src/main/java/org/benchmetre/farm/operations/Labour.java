@@ -1,0 +1,181 @@
+package org.benchmetre.farm.operations;
+
+import static org.benchmetre.budget.Formulas.greatest;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * All work by month and in a year, hired and of the family, and the people it takes in the month with most of it. Plain sums;
+ * people are hours over the hours one person works in a month, common practice, no source.
+ */
+public final class Labour {
+
+    private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
+    private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
+    private static final Unit MONEY_A_MONTH = Unit.parse("money/mo");
+    private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
+    private static final Unit PERSON = Unit.parse("person");
+
+    /** Hours in each month. */
+    public final Line hoursInMonth;
+    /** Cost of work in each month, family work included. */
+    public final Line costInMonth;
+    /** Cash for work in each month. */
+    public final Line cashInMonth;
+    /** Inputs in each month. */
+    public final Line inputsInMonth;
+    /** Hours a year. */
+    public final Line hours;
+    /** Cost of work a year, family work included. */
+    public final Line cost;
+    /** Cash for work a year. */
+    public final Line cash;
+    /** What family work would earn a year. */
+    public final Line familyWage;
+    /** Inputs a year. */
+    public final Line inputs;
+    /** Work and inputs of the tasks that are counted by fruit: with what one more kg picked and packed costs, all that moves with it. */
+    public final Line movesWithYield;
+    /** People in the month with most work, whole. */
+    public final Line peopleAtPeak;
+
+    private final Tasks tasks;
+    private final TaskWork work;
+    private final Picking fruit;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param tasks the tasks as entered
+     * @param work their hours and money
+     * @param fruit picking and packing
+     * @param groups work by group, which the year adds up
+     * @param wages what hours cost
+     * @param months the months
+     * @param benchMetres all benches end to end
+     */
+    public Labour(
+            BudgetBuilder b,
+            FarmEntries entries,
+            Tasks tasks,
+            TaskWork work,
+            Picking fruit,
+            OperationGroups groups,
+            Wages wages,
+            Months months,
+            Line benchMetres) {
+        this.tasks = tasks;
+        this.work = work;
+        this.fruit = fruit;
+        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Work by month");
+        ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Work in a year");
+        hoursInMonth = m.line(
+                "hours_in_month",
+                "Hours of work",
+                HOURS_A_MONTH,
+                sum(work.monthHours, tasks.axis)
+                        .plus(fruit.picking.monthHours())
+                        .plus(fruit.packing.monthHours()));
+        Line hired = m.line(
+                "hired_hours",
+                "Hours hired",
+                HOURS_A_MONTH,
+                hoursOf(Wages.GENERAL).plus(hoursOf(Wages.SKILLED)));
+        Line family = m.line("family_hours", "Hours of the family", HOURS_A_MONTH, hoursOf(Wages.FAMILY));
+        costInMonth = m.line(
+                "labour_cost_in_month",
+                "Cost of work, family work included",
+                MONEY_A_MONTH,
+                costOf(work.wage, fruit.picking.wage(), fruit.packing.wage()));
+        cashInMonth = m.line(
+                "labour_cash_in_month",
+                "Cash for work",
+                MONEY_A_MONTH,
+                costOf(work.cashWage, fruit.picking.cashWage(), fruit.packing.cashWage()));
+        inputsInMonth = m.line(
+                "inputs_cost_in_month",
+                "Inputs",
+                MONEY_A_MONTH,
+                sumProduct(work.inputs, work.monthShare, tasks.axis).counting(MONEY_A_MONTH));
+
+        Axis all = groups.axis;
+        hours = y.line("labour_hours_total", "Hours of work", HOURS_A_YEAR, sum(groups.hours, all));
+        year(y, "hired_hours_total", "Hours hired", hired, months);
+        Line ofFamily = year(y, "family_hours_total", "Hours of the family", family, months);
+        cost = y.line("labour_cost_total", "Cost of work, family work included", MONEY_A_YEAR, sum(groups.cost, all));
+        cash = y.line("labour_cash_total", "Cash for work", MONEY_A_YEAR, sum(groups.cash, all));
+        familyWage = y.line(
+                "family_wage_total",
+                "What family work would earn, no cash",
+                MONEY_A_YEAR,
+                ofFamily.times(wages.family).in(MONEY_A_YEAR));
+        inputs = y.line("inputs_cost_total", "Inputs", MONEY_A_YEAR, sum(groups.inputs, all));
+        movesWithYield = y.line(
+                "yield_tasks_cost",
+                "Work and inputs of tasks counted by fruit",
+                MONEY_A_YEAR,
+                countedByFruit(work.cost).plus(countedByFruit(work.inputs)),
+                "moves with yield, as picking and packing do");
+        perMetre(y, benchMetres);
+        peopleAtPeak = people(m, y, entries, months);
+    }
+
+    private Formula hoursOf(String wageClass) {
+        Formula ofTasks = sumWhere(work.monthHours, work.doneBy, text(wageClass), tasks.axis);
+        return ofTasks.plus(hoursOf(wageClass, fruit.picking)).plus(hoursOf(wageClass, fruit.packing));
+    }
+
+    private static Formula hoursOf(String wageClass, Picking.Work fruit) {
+        return when(fruit.wageClass().is(wageClass), fruit.monthHours(), none(HOURS_A_MONTH));
+    }
+
+    private Formula costOf(Line ofTasks, Line ofPicking, Line ofPacking) {
+        return sumProduct(work.monthHours, ofTasks, tasks.axis)
+                .in(MONEY_A_MONTH)
+                .plus(fruit.picking.monthHours().times(ofPicking).in(MONEY_A_MONTH))
+                .plus(fruit.packing.monthHours().times(ofPacking).in(MONEY_A_MONTH));
+    }
+
+    private Formula countedByFruit(Line ofTasks) {
+        return sumWhere(ofTasks, tasks.driver, text(TaskDrivers.YIELD), tasks.axis);
+    }
+
+    private static Line year(ScheduleBuilder y, String id, String label, Line byMonth, Months months) {
+        return y.line(id, label, HOURS_A_YEAR, sum(byMonth, months.axis).counting(HOURS_A_YEAR));
+    }
+
+    private void perMetre(ScheduleBuilder y, Line benchMetres) {
+        Unit hoursAMetre = Unit.parse("h/(m a)");
+        Unit moneyAMetre = Unit.parse("money/(m a)");
+        y.line("labour_hours_per_metre", "Hours per metre of bench", hoursAMetre, hours.over(benchMetres));
+        y.line("labour_cost_per_metre", "Cost of work per metre of bench", moneyAMetre, cost.over(benchMetres));
+    }
+
+    private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
+        Line each = entries.add(
+                y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
+                        .above(0, 744)
+                        .typical(120, 160, 190, COMMON));
+        Line needed = m.line("people_in_month", "People needed", PERSON, hoursInMonth.over(each));
+        Line exact =
+                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(needed, months.axis));
+        return y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());
+    }
+}

@@ -1,0 +1,185 @@
+package org.benchmetre.farm.operations;
+
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Columns;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Picking and packing. Hours of a month are the fruit over the picking rate, and besides the passes along all benches over the pace
+ * of walking; so kilograms an hour fall in thin months, when a pass finds little. Common practice, no source.
+ */
+public final class Picking {
+
+    private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
+    private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
+    private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
+    private static final Unit MONEY_A_KG = Unit.parse("money/kg");
+    private static final Unit KG_AN_HOUR = Unit.parse("kg/h");
+    private static final Unit A_MONTH = Unit.parse("1/mo");
+
+    /**
+     * One kind of work that follows the fruit.
+     *
+     * @param wageClass who does it
+     * @param monthHours hours in each month
+     * @param wage cost of an hour in the economic budget
+     * @param cashWage cash cost of an hour
+     * @param hours hours a year
+     * @param cost cost a year, family work included
+     * @param cash cash cost a year
+     */
+    public record Work(Line wageClass, Line monthHours, Line wage, Line cashWage, Line hours, Line cost, Line cash) {}
+
+    /** Picking. */
+    public final Work picking;
+    /** Packing. */
+    public final Work packing;
+    /** What one more kilogram picked costs; walking is done anyway. */
+    public final Line pickingMoves;
+    /** What packing a kilogram costs. */
+    public final Line packingMoves;
+
+    private final BudgetBuilder b;
+    private final FarmEntries entries;
+    private final Wages wages;
+    private final Months months;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param wages what hours cost
+     * @param months the months
+     * @param monthYield fruit picked in each month
+     * @param picked fruit picked in a year
+     * @param benchMetres all benches end to end
+     */
+    public Picking(
+            BudgetBuilder b,
+            FarmEntries entries,
+            Wages wages,
+            Months months,
+            Line monthYield,
+            Line picked,
+            Line benchMetres) {
+        this.b = b;
+        this.entries = entries;
+        this.wages = wages;
+        this.months = months;
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Picking and packing");
+        s.note("The picking rate is for benches full of ripe fruit; walking along the benches comes on top of it.");
+        Line pickingRate = rate(s, "picking_rate", "Fruit picked in an hour, benches full", 12, 18, 30);
+        Line pace = entries.add(s.entry("pick_walk_rate", "Bench walked along in an hour", Unit.parse("m/h"))
+                .above(0, 100_000)
+                .typical(500, 1000, 2000, COMMON));
+        Line aWeek = entries.add(s.entry("picks_a_week", "Passes a week while there is fruit", Unit.parse("1/wk"))
+                .above(0, 14)
+                .typical(1.5, 2.5, 3.5, COMMON));
+        Line packingRate = rate(s, "packing_rate", "Fruit packed in an hour", 25, 40, 60);
+        Line pickers = workers(s, "picking_wage_class", "Picking is done by: general, skilled or family");
+        Line packers = workers(s, "packing_wage_class", "Packing is done by: general, skilled or family");
+
+        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Picking and packing by month");
+        Line passes = passes(m, monthYield, aWeek);
+        Formula walking = passes.times(benchMetres).over(pace);
+        Line pick = m.line(
+                "picking_hours_in_month",
+                "Hours of picking",
+                HOURS_A_MONTH,
+                monthYield.over(pickingRate).plus(walking.in(HOURS_A_MONTH)),
+                "fruit over rate plus passes times bench over pace");
+        m.line(
+                "kg_per_hour",
+                "Fruit an hour of picking",
+                KG_AN_HOUR,
+                onlyWhen(pick.isPositive(), monthYield.over(pick).in(KG_AN_HOUR), "no fruit"));
+        Line pack = m.line("packing_hours_in_month", "Hours of packing", HOURS_A_MONTH, monthYield.over(packingRate));
+
+        ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Picking and packing in a year");
+        picking = work(y, "picking", "Picking", pickers, pick);
+        packing = work(y, "packing", "Packing", packers, pack);
+        averages(y, picked);
+        pickingMoves = y.line(
+                "picking_cost_of_one_more_kg",
+                "Picking, one more kg",
+                MONEY_A_KG,
+                picking.wage().over(pickingRate),
+                "what moves with yield; walking does not");
+        packingMoves = y.line(
+                "packing_cost_of_one_more_kg",
+                "Packing, one more kg",
+                MONEY_A_KG,
+                packing.wage().over(packingRate));
+    }
+
+    private Line rate(ScheduleBuilder s, String id, String label, double low, double usual, double high) {
+        return entries.add(s.entry(id, label, KG_AN_HOUR).above(0, 10_000).typical(low, usual, high, COMMON));
+    }
+
+    private Line workers(ScheduleBuilder s, String id, String label) {
+        return entries.add(s.textEntry(id, label).oneOf(Wages.GENERAL, INVENTED, Wages.CLASSES));
+    }
+
+    private Line passes(ScheduleBuilder m, Line monthYield, Line aWeek) {
+        Line entered = months.numbers(
+                m,
+                "picks",
+                "pick_passes",
+                "Passes entered, 0 for the usual number",
+                A_MONTH,
+                Columns.NOT_NEGATIVE,
+                new double[] {0},
+                COMMON + ": passes a week while there is fruit");
+        Formula usual = aWeek.times(months.days).in(A_MONTH);
+        return m.line(
+                "pick_passes_in_month",
+                "Passes along the benches",
+                A_MONTH,
+                when(monthYield.isPositive(), when(entered.isPositive(), entered, usual), none(A_MONTH)));
+    }
+
+    private Work work(ScheduleBuilder y, String id, String label, Line workers, Line monthHours) {
+        Line wage = y.line(id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers));
+        Line cashWage =
+                y.line(id + "_cash_wage", label + ", cash for an hour", Wages.MONEY_AN_HOUR, wages.cash(workers));
+        Line hours = y.line(
+                id + "_hours",
+                label + ", hours",
+                HOURS_A_YEAR,
+                sum(monthHours, months.axis).counting(HOURS_A_YEAR));
+        Line cost = y.line(
+                id + "_cost_total",
+                label + ", cost of work",
+                MONEY_A_YEAR,
+                hours.times(wage).in(MONEY_A_YEAR));
+        Line cash = y.line(
+                id + "_cash_total",
+                label + ", cash for work",
+                MONEY_A_YEAR,
+                hours.times(cashWage).in(MONEY_A_YEAR));
+        return new Work(workers, monthHours, wage, cashWage, hours, cost, cash);
+    }
+
+    private void averages(ScheduleBuilder y, Line picked) {
+        average(y, "picking_cost_per_kg", "Picking, average of a kg", picking, picked);
+        average(y, "packing_cost_per_kg", "Packing, average of a kg", packing, picked);
+    }
+
+    private static void average(ScheduleBuilder y, String id, String label, Work work, Line picked) {
+        y.line(id, label, MONEY_A_KG, onlyWhen(picked.isPositive(), work.cost().over(picked), "no fruit"));
+    }
+}

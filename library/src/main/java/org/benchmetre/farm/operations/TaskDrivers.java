@@ -1,0 +1,116 @@
+package org.benchmetre.farm.operations;
+
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
+import static org.benchmetre.farm.input.TradeUnits.METRE;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * What tasks are counted by: a closed list with the names that parts use, those that differ by way to water left out (the care of
+ * outlets and lines belongs to irrigation), and the fruit of the year besides.
+ */
+public final class TaskDrivers {
+
+    /** The fruit picked in a year; the only driver that is an amount of a year already. */
+    public static final String YIELD = "yield_kg";
+
+    private record Driver(String label, String unit, Formula amount) {}
+
+    /** One row for each driver. */
+    public final Axis axis;
+    /** Names, as a task writes them. */
+    public final Line key;
+    /** Amount of each driver. */
+    public final Line amount;
+
+    /**
+     * What may drive a task, each a line that its own section owns.
+     *
+     * @param benchMetres all benches end to end
+     * @param benchCount benches
+     * @param containerCount containers
+     * @param plantCount plants
+     * @param replanted plants to set again
+     * @param houseArea floor
+     * @param substrateVolume substrate in place
+     * @param mulchMetres metres of mulch film
+     * @param zoneCount zones watered one after the other
+     * @param picked fruit picked in a year
+     */
+    public record Amounts(
+            Line benchMetres,
+            Line benchCount,
+            Line containerCount,
+            Line plantCount,
+            Line replanted,
+            Line houseArea,
+            Line substrateVolume,
+            Line mulchMetres,
+            Line zoneCount,
+            Line picked) {}
+
+    /**
+     * Declares the drivers.
+     *
+     * @param b where the schedule is added
+     * @param from the lines behind them
+     */
+    public TaskDrivers(BudgetBuilder b, Amounts from) {
+        Map<String, Driver> all = new LinkedHashMap<>();
+        all.put("one", new Driver("The house", "1", one()));
+        all.put("bench_metres", of(from.benchMetres()));
+        all.put("bench_count", of(from.benchCount()));
+        all.put("container_count", of(from.containerCount()));
+        all.put("plant_count", of(from.plantCount()));
+        all.put("replanted_plants", of(from.replanted()));
+        all.put("house_area", of(from.houseArea()));
+        all.put("substrate_volume", of(from.substrateVolume()));
+        all.put("mulch_metres", of(from.mulchMetres()));
+        all.put("zone_count", of(from.zoneCount()));
+        all.put(YIELD, of(from.picked()));
+        axis = Axis.rows("task_driver", "Driver", List.copyOf(all.keySet()), 0);
+
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Drivers: what tasks are counted by");
+        Line label = s.textLine("task_driver_label", "Counts", words(all, Driver::label));
+        b.nameRows(axis, label);
+        List<Formula> keys = all.keySet().stream().map(name -> text(name)).toList();
+        key = s.textLine("task_driver_key", "Key", new Rows(axis, keys));
+        s.textLine("task_driver_unit", "Unit", words(all, Driver::unit));
+        List<Formula> amounts = all.values().stream()
+                .map(driver -> driver.amount().counting(DRIVER))
+                .toList();
+        amount = s.line("task_driver_amount", "Amount", DRIVER, new Rows(axis, amounts));
+    }
+
+    private static Driver of(Line line) {
+        Unit unit = line.unit();
+        return new Driver(line.label(), unit.equals(METRE) ? "m" : unit.toString(), line);
+    }
+
+    private Formula words(Map<String, Driver> all, Function<Driver, String> word) {
+        return new Rows(
+                axis, all.values().stream().map(d -> text(word.apply(d))).toList());
+    }
+
+    /**
+     * The names a task may write.
+     *
+     * @return in the order of the table
+     */
+    public List<String> names() {
+        return axis.keys();
+    }
+}

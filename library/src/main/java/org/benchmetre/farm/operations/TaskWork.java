@@ -1,0 +1,168 @@
+package org.benchmetre.farm.operations;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
+import static org.benchmetre.farm.input.TradeUnits.HOUR;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Hours and money of each task: driver times hours a driver times how often, spread over the months; what hired work costs in
+ * cash and what family work would earn; inputs at their price. Common practice, no source; wages as {@link Wages} says.
+ */
+public final class TaskWork {
+
+    private static final Unit A_YEAR = Unit.parse("1/a");
+    private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
+    private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
+    private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
+
+    /** Hours of each task in each month. */
+    public final Line monthHours;
+    /** Share of its year that each task has in each month. */
+    public final Line monthShare;
+    /** Hours a year. */
+    public final Line hours;
+    /** Wage class, general where the cell is blank; blank where the row is not in use. */
+    public final Line doneBy;
+    /** Cost of an hour in the economic budget. */
+    public final Line wage;
+    /** Cash cost of an hour. */
+    public final Line cashWage;
+    /** Cost of the work a year, family work included. */
+    public final Line cost;
+    /** Cash cost of the work a year. */
+    public final Line cash;
+    /** Inputs a year. */
+    public final Line inputs;
+
+    private final Tasks tasks;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param tasks the tasks as entered
+     * @param drivers what tasks are counted by
+     * @param wages what hours cost
+     * @param crop weeks in crop and patterns
+     * @param cropsPerYear crops in a year
+     * @param months the months
+     */
+    public TaskWork(
+            BudgetBuilder b,
+            Tasks tasks,
+            TaskDrivers drivers,
+            Wages wages,
+            CropMonths crop,
+            Line cropsPerYear,
+            Months months) {
+        this.tasks = tasks;
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks: hours and money a year");
+        ScheduleBuilder blocks = b.schedule(Sheets.OPERATIONS, "Tasks by month");
+        Line amount = s.line(
+                "task_amount", "Amount of driver", DRIVER, inUse(lookup(drivers.amount, drivers.key, tasks.driver)));
+        Line eachTime = s.line("task_hours_each_time", "Hours each time", HOUR, amount.times(hoursPerDriver()));
+        Line often = s.line("task_times_a_year", "Times a year", A_YEAR, inUse(timesAYear(crop.weeks, cropsPerYear)));
+        Line given = s.line("task_share_sum", "Shares entered", ONE, sum(tasks.monthShare, months.axis));
+        Line pattern = s.textLine("task_pattern_used", "Spread by", patternOr(given));
+        monthShare = blocks.line(
+                "task_share_in_month",
+                "Share of the year",
+                ONE,
+                inUse(when(
+                        pattern.is(Tasks.MONTHS),
+                        tasks.monthShare,
+                        when(pattern.is(Tasks.YIELD), crop.yieldShare, crop.evenShare))));
+        monthHours = blocks.line(
+                "task_month_hours",
+                "Hours in the month",
+                HOURS_A_MONTH,
+                eachTime.times(often).times(monthShare).counting(HOURS_A_MONTH));
+        hours = s.line(
+                "task_hours",
+                "Hours",
+                HOURS_A_YEAR,
+                sum(monthHours, months.axis).counting(HOURS_A_YEAR));
+        doneBy = s.textLine("task_done_by", "Done by", doneBy());
+        wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)));
+        cashWage = s.line("task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)));
+        cost = s.line(
+                "task_cost", "Cost of work", MONEY_A_YEAR, hours.times(wage).in(MONEY_A_YEAR));
+        cash = s.line(
+                "task_cash_cost",
+                "Cash for work",
+                MONEY_A_YEAR,
+                hours.times(cashWage).in(MONEY_A_YEAR));
+        inputs = s.line(
+                "task_input_cost",
+                "Inputs",
+                MONEY_A_YEAR,
+                amount.times(tasks.inputPrice).times(often));
+        warn(b, given, pattern);
+    }
+
+    /** Rows without a driver are empty. */
+    private Formula inUse(Formula formula) {
+        return when(tasks.driver.isFilled(), formula, none(formula.unit()));
+    }
+
+    private Formula hoursPerDriver() {
+        return when(tasks.perHour.isPositive(), one().over(tasks.perHour), tasks.hours);
+    }
+
+    private Formula timesAYear(Line weeks, Line cropsPerYear) {
+        Formula often = when(tasks.times.isPositive(), tasks.times, one());
+        Formula counted = when(
+                tasks.timesUnit.is("crop"),
+                cropsPerYear.counting(A_YEAR),
+                when(tasks.timesUnit.is("wk"), weeks.counting(A_YEAR), number(1, A_YEAR)));
+        return often.times(counted);
+    }
+
+    /** The pattern as entered; where none is, the shares of the months if there are any, else evenly. */
+    private Formula patternOr(Line given) {
+        Formula blank = when(given.isPositive(), text(Tasks.MONTHS), text(Tasks.EVEN));
+        return when(tasks.driver.isFilled(), when(tasks.pattern.isFilled(), tasks.pattern, blank), text(""));
+    }
+
+    private Formula doneBy() {
+        Formula orGeneral = when(tasks.wageClass.isFilled(), tasks.wageClass, text(Wages.GENERAL));
+        return when(tasks.driver.isFilled(), orGeneral, text(""));
+    }
+
+    /** What the file is refused for is a warning where it is typed into the workbook. */
+    private void warn(BudgetBuilder b, Line given, Line pattern) {
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks: warnings");
+        s.warning(
+                "task_share_warning",
+                "Shares of months",
+                and(pattern.is(Tasks.MONTHS), or(given.exceeds(one()), one().exceeds(given))),
+                "The shares of the months do not add to 1, so hours are lost or counted twice: correct the shares.");
+        s.warning(
+                "task_rate_warning",
+                "Hours and rate",
+                and(tasks.hours.isPositive(), tasks.perHour.isPositive()),
+                "Both hours a driver and drivers an hour are given; the rate counts: clear one of them.");
+        s.warning(
+                "task_times_warning",
+                "How often fruit counts",
+                and(tasks.driver.is(TaskDrivers.YIELD), or(tasks.timesUnit.is("crop"), tasks.timesUnit.is("wk"))),
+                "The driver is the fruit of a whole year, so it would count again each crop or week: count in a.");
+    }
+}
