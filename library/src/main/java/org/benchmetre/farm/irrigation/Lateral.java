@@ -31,6 +31,7 @@ final class Lateral {
     static final Formula KPA_PER_METRE = number(9.80665, Unit.parse("kPa/m"));
 
     private static final Unit KPA = Unit.parse("kPa");
+    private static final Unit VISCOSITY = Unit.parse("m2/s");
     private static final Unit SPEED = Unit.parse("m/s");
     private static final Formula GRAVITY = number(9.80665, Unit.parse("m/s2"));
 
@@ -75,7 +76,7 @@ final class Lateral {
                 id + "_reynolds",
                 "Reynolds number at the inlet",
                 ONE,
-                velocity.times(diameter).over(water.viscosity));
+                velocity.times(diameter).over(water.viscosity.in(VISCOSITY)));
         Line j1 = s.line(
                 id + "_gradient_laminar",
                 "Laminar loss per metre at the inlet",
@@ -83,7 +84,7 @@ final class Lateral {
                 whereAny(
                         ONE,
                         () -> number(32, ONE)
-                                .times(water.viscosity)
+                                .times(water.viscosity.in(VISCOSITY))
                                 .times(velocity)
                                 .over(GRAVITY.times(diameter).times(diameter))));
         Line j2 = s.line(

@@ -20,11 +20,11 @@ import org.benchmetre.farm.input.Sheets;
  * The water, the lie of the bench, and what the grower asks of the lines. Kinematic viscosity is that of pure water at its
  * temperature unless one was measured: dynamic viscosity by Kestin, Sokolov and Wakeham, Journal of Physical and Chemical
  * Reference Data 7:941, 1978, over density by McCutcheon, Martin and Barnwell, Handbook of Hydrology, 1993 (both from memory);
- * valid from 0 to 40 degrees Celsius or more, and 1.004e-6 m2/s at 20.
+ * valid from 0 to 40 degrees Celsius or more, and 1.004 mm2/s at 20.
  */
 final class Water {
 
-    /** Kinematic viscosity, m2/s. */
+    /** Kinematic viscosity, mm2/s. */
     final Line viscosity;
     /** Slope along the run, positive where it rises from the inlet, %. */
     final Line slope;
@@ -69,11 +69,8 @@ final class Water {
         viscosity = s.line(
                 "water_viscosity",
                 "Kinematic viscosity of the water",
-                Unit.parse("m2/s"),
-                when(
-                        given.isPositive(),
-                        given.in(Unit.parse("m2/s")),
-                        ofTemperature(temperature.over(number(1, celsius)))),
+                measured,
+                when(given.isPositive(), given, ofTemperature(temperature.over(number(1, celsius)))),
                 "dynamic viscosity by Kestin, Sokolov and Wakeham 1978 over density by McCutcheon and others 1993, from memory");
     }
 
@@ -90,7 +87,7 @@ final class Water {
                 .times(away)
                 .times(away);
         Formula density = plain(1000).times(one().minus(lighter));
-        return dynamic.over(density).counting(Unit.parse("m2/s"));
+        return dynamic.over(density).counting(Unit.parse("m2/s")).in(Unit.parse("mm2/s"));
     }
 
     /** Slope as a plain number. */

@@ -1,0 +1,75 @@
+package org.benchmetre.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.Sample;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The referees on benches that slope, are fed in the middle, leave their pressure range, or have no outlet at all. */
+class IrrigationRefereesTest {
+
+    private static final Budget SAMPLE = Sample.troughHouse();
+
+    private static final List<Map<Line, Map<Integer, Given>>> CASES = List.of(
+            changes(
+                    "bench_slope=-0.2",
+                    "way_first_outlet[tape]=half",
+                    "way_feed_point[emitter]=middle",
+                    "water_temperature=9"),
+            changes(
+                    "bench_slope=4",
+                    "bench_length=75",
+                    "way_flow_exponent[dripline]=0.05",
+                    "way_check_valves[tape]=yes"),
+            changes("bench_length=0.1", "pulse_per_plant=5", "way_reach[dripline]=0"),
+            changes(
+                    "way_key[spare_1]=mist",
+                    "way_lines[spare_1]=2",
+                    "way_outlets_per_plant[spare_1]=0.25",
+                    "way_outlet_flow[spare_1]=9",
+                    "way_outlet_pressure[spare_1]=210",
+                    "way_flow_exponent[spare_1]=1",
+                    "way_inner_diameter[spare_1]=5"));
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void the_spreadsheet_library_agrees() throws IOException {
+        for (Map<Line, Map<Integer, Given>> changes : CASES) {
+            assertThat(PoiReferee.differences(SAMPLE, changes)).isEmpty();
+        }
+    }
+
+    @Test
+    void libre_office_agrees() throws IOException {
+        LibreOfficeReferee.require();
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder);
+        CASES.forEach(changes -> referee.add(SAMPLE, changes));
+        assertThat(referee.differences()).isEmpty();
+    }
+
+    private static Map<Line, Map<Integer, Given>> changes(String... settings) {
+        Map<Line, Map<Integer, Given>> changes = new HashMap<>();
+        for (String setting : settings) {
+            String[] parts = setting.split("[\\[\\]=]+");
+            Line line = SAMPLE.line(parts[0]);
+            int cell = parts.length > 2 ? line.axes().get(0).indexOf(parts[1]) : 0;
+            String value = parts[parts.length - 1];
+            Given given =
+                    line.kind() == Kind.TEXT ? Given.text(value) : Given.number(Double.parseDouble(value), line.unit());
+            changes.computeIfAbsent(line, any -> new HashMap<>()).put(cell, given);
+        }
+        return changes;
+    }
+}
