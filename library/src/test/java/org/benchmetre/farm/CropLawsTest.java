@@ -76,7 +76,7 @@ class CropLawsTest {
                 f.number("fruit_grown"),
                 f.number("grams_per_plant") * f.number("plant_count") * f.number("crops_per_year") / 1000);
         isSame(
-                f.number("yield_share") * f.number("yield_per_plant"),
+                f.number("yield_share") * f.number("fruit_kept_share") * f.number("yield_per_plant"),
                 f.number("yield_total") * 1000 / f.number("plant_count") / f.number("crops_per_year"));
     }
 

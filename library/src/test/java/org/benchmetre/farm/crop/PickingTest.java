@@ -21,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Fruit lost to dry plants comes off the marketable fruit, never below nothing. */
-class DryPlantsTest {
+class PickingTest {
 
     private static final double ALL = 1300 * 0.600 * 0.98 * 0.9;
 
