@@ -9,7 +9,6 @@ import java.util.Locale;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
-import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -30,6 +29,7 @@ import org.benchmetre.farm.energy.Envelope;
 import org.benchmetre.farm.energy.Fuel;
 import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
+import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.Columns;
@@ -51,6 +51,8 @@ import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.operations.Tasks;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
+import org.benchmetre.farm.ownership.MovesWithYield;
+import org.benchmetre.farm.ownership.Overhead;
 import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
@@ -66,10 +68,6 @@ import org.benchmetre.scenario.ScenarioFolder;
 
 /** Puts the sections together into one budget. */
 public final class FarmBudget {
-
-    /** What it takes to run, group by group, in the order of {@link #running}. */
-    private static final List<String> RUNNING =
-            List.of("Water and drain", "Feed", "Pumping", "Care of the lines", "Planting again");
 
     private FarmBudget() {}
 
@@ -88,9 +86,8 @@ public final class FarmBudget {
         b.sheetsInOrder(Sheets.IN_ORDER);
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
-        ScheduleBuilder yearly =
-                b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own, before labour and energy");
-        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left, before labour and energy");
+        ScheduleBuilder yearly = b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own and to run");
+        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
         Months months = new Months(b, folder.table(Months.FILE), faults);
@@ -119,7 +116,7 @@ public final class FarmBudget {
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
-        CostGroups groups = new CostGroups(materials, RUNNING);
+        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
@@ -143,7 +140,6 @@ public final class FarmBudget {
                         ways.key,
                         wayChoice));
         Harvest harvest = crop.harvest;
-        clogging.value(harvest.netPerKg);
         Operations.Grounds grounds = new Operations.Grounds(
                 house.benchMetres,
                 house.benchCount,
@@ -158,8 +154,19 @@ public final class FarmBudget {
                 harvest.monthYield,
                 watering.cropShare,
                 lookup(stock.setOut, stock.key, stockChoice));
-        new Operations(b, entries, folder.table(Tasks.FILE), faults, months, grounds);
-        EnergyCost energy = energy(b, entries, months, house, watering.electricityPrice);
+        Operations operations = new Operations(b, entries, folder.table(Tasks.FILE), faults, months, grounds);
+        MovesWithYield moves = new MovesWithYield(
+                b,
+                harvest,
+                operations.fruit.pickingMoves,
+                operations.fruit.packingMoves,
+                operations.labour.movesWithYield);
+        clogging.value(moves.left);
+        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
+        Overhead overhead = new Overhead(b, entries, house);
+        RunningCosts.Owners owners =
+                new RunningCosts.Owners(watering, clogging, operations.labour, harvest, moves, energy, overhead);
+        RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
         YearlyCost yearlyCost = new YearlyCost(
                 b,
                 yearly,
@@ -170,11 +177,22 @@ public final class FarmBudget {
                 first.plants,
                 harvest,
                 owned,
-                running(watering, clogging),
+                running.groups(),
                 clogging.loss().fruitLostValue);
         crop.compare(b, rates.yearly(yearlyCost.stockLife, stock.firstCost, none(Unit.MONEY)), house.benchMetres);
-        Margin left = new Margin(margin, harvest, yearlyCost, house, planting);
-        new EnterpriseBudget(b, harvest, groups, first.groupLabel, yearlyCost.byGroup, left.total, house, planting);
+        new Margin(margin, harvest, yearlyCost, moves, house, planting);
+        BudgetPage.Needs needs = new BudgetPage.Needs(
+                ways,
+                wayChoice,
+                lookup(stock.bought, stock.key, stockChoice),
+                yearlyCost.plants,
+                operations.groups,
+                groups,
+                first.groupLabel,
+                yearlyCost.byGroup,
+                owned.repairs,
+                house.benchMetres);
+        new EnterpriseBudget(b, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         LineShare line = new LineShare(b, materials, takeOff, owned, wage);
         compared.compare(
                 entries,
@@ -184,13 +202,14 @@ public final class FarmBudget {
                         hydraulics,
                         watering,
                         clogging,
+                        running.interest.byWay,
                         line,
                         first.wayPerMetre,
                         yearlyCost.way,
                         yearlyCost.wayPerMetre,
                         house.benchMetres),
                 doubtful(b, settings.currency(), ways, materials, clogging.failed(), List.of(wage, crop.priceLevel)));
-        new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost);
+        new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost, running.cash);
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()
@@ -205,16 +224,7 @@ public final class FarmBudget {
         return budget;
     }
 
-    private static List<Formula> running(Watering watering, Clogging clogging) {
-        return List.of(
-                watering.cost.water.plus(watering.cost.drain),
-                watering.cost.feed,
-                watering.pumping,
-                clogging.care().careCost,
-                clogging.dry().replanting);
-    }
-
-    static EnergyCost energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
+    static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
         Climate climate = new Climate(b, months);
@@ -222,7 +232,8 @@ public final class FarmBudget {
         new DesignNight(b, entries, loss, climate, months, fuel, house.houseArea);
         Heating heating = new Heating(b, entries, loss, climate, months, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
-        return new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+        EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+        return new HouseEnergy(cost, heating, electricity);
     }
 
     /** Life, price and clogging of what carries the outlets of each way, the wage, and the price of fruit. */

@@ -35,6 +35,7 @@ public final class WaysCompared {
      * @param hydraulics hydraulics of the benches
      * @param watering water of the house
      * @param clogging clogging of the lines
+     * @param interest interest on operating capital by way
      * @param line what the line itself costs
      * @param firstPerMetre first cost per metre by way
      * @param yearly yearly cost by way, lost fruit counted
@@ -47,6 +48,7 @@ public final class WaysCompared {
             Hydraulics hydraulics,
             Watering watering,
             Clogging clogging,
+            Line interest,
             LineShare line,
             Line firstPerMetre,
             Line yearly,
@@ -163,6 +165,7 @@ public final class WaysCompared {
                 new Cause("pumping", "Pumping", s.watering().pumping, false),
                 new Cause("care", "Checking, flushing, treating", s.clogging().care().careCost, false),
                 new Cause("replanting", "Planting again", s.clogging().dry().replanting, false),
+                new Cause("interest", "Interest on operating capital", s.interest(), false),
                 new Cause("lost_fruit", "Fruit lost to dry plants", s.clogging().loss().fruitLostValue, true));
     }
 

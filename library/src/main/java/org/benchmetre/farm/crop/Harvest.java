@@ -29,6 +29,14 @@ public final class Harvest {
     public final Line receipts;
     /** Receipts by month. */
     public final Line receiptsByMonth;
+    /** Receipts of first grade, a year. */
+    public final Line firstGradeReceipts;
+    /** Receipts of second grade, a year. */
+    public final Line secondGradeReceipts;
+    /** Fruit of first grade, a year. */
+    public final Line firstGradeKg;
+    /** Fruit of second grade, a year. */
+    public final Line secondGradeKg;
     /** Packs, a year. */
     public final Line packsCost;
     /** Commission, a year. */
@@ -65,6 +73,10 @@ public final class Harvest {
         netPerKg = r.netPerKg;
         receipts = r.total;
         receiptsByMonth = r.byMonth;
+        firstGradeReceipts = r.firstGradeReceipts;
+        secondGradeReceipts = r.secondGradeReceipts;
+        firstGradeKg = r.firstGradeKg;
+        secondGradeKg = r.secondGradeKg;
         packsCost = r.packsCost;
         commissionCost = r.commissionCost;
         channelFreight = r.channelFreight;

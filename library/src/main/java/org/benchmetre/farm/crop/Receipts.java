@@ -43,6 +43,14 @@ public final class Receipts {
     public final Line byMonth;
     /** Receipts a year. */
     public final Line total;
+    /** Receipts of first grade, a year. */
+    public final Line firstGradeReceipts;
+    /** Receipts of second grade, a year. */
+    public final Line secondGradeReceipts;
+    /** Fruit of first grade, a year. */
+    public final Line firstGradeKg;
+    /** Fruit of second grade, a year. */
+    public final Line secondGradeKg;
     /** Packs, a year. */
     public final Line packsCost;
     /** Commission, a year. */
@@ -96,10 +104,10 @@ public final class Receipts {
         Line single = entries.add(s.entry("fruit_price", "Price of marketable fruit, for one_price", PER_KG)
                 .from(0, 1_000_000)
                 .typical(3, 6, 12, INVENTED));
-        Line others = entries.add(s.entry("cost_per_kg", "Picking, packing and other costs, per kg", PER_KG)
+        Line others = entries.add(s.entry("cost_per_kg", "Other costs that move with yield, per kg", PER_KG)
                 .from(0, 1_000_000)
-                .typical(0.8, 1.5, 3, INVENTED)
-                .note("With packs for one_price; without them where channels name their packs."));
+                .typical(0, 0, 3, "0: picking and packing are counted by their hours, packs by channels")
+                .note("Beside picking and packing, which the sheet of operations counts; with packs for one_price."));
         Line share = entries.add(s.entry("commission_share", "Commission, share of price, for one_price", ONE)
                 .from(0, 0.95)
                 .typical(0, 0.1, 0.2, INVENTED));
@@ -163,17 +171,19 @@ public final class Receipts {
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
         total = y.line(
                 "receipts_total", "Receipts", YEARLY, sum(byMonth, months.axis).counting(YEARLY));
-        y.line(
+        firstGradeReceipts = y.line(
                 "receipts_first",
                 "of first grade",
                 YEARLY,
                 sum(first, months.axis).counting(YEARLY));
-        y.line(
+        secondGradeReceipts = y.line(
                 "receipts_second",
                 "of second grade",
                 YEARLY,
                 sum(second, months.axis).counting(YEARLY));
         y.line("fruit_unsold", "Fruit not sold", KG, when(onePrice, none(KG), sum(sales.unsold, c.axis)));
+        firstGradeKg = y.line("fruit_first", "Fruit of first grade", KG, picking.total.times(picking.firstGrade));
+        secondGradeKg = y.line("fruit_second", "Fruit of second grade", KG, picking.total.minus(firstGradeKg));
         packsCost = y.line("packs_cost", "Packs", YEARLY, byChannel(sum(sales.packs, c.axis)));
         channelFreight = y.line("channel_freight_total", "Freight", YEARLY, byChannel(sum(sales.freight, c.axis)));
         commissionCost = y.line(
@@ -182,10 +192,10 @@ public final class Receipts {
                 YEARLY,
                 when(onePrice, total.times(share), sum(sales.commission, c.axis)));
         otherCosts =
-                y.line("other_yield_costs", "Picking, packing and other costs", YEARLY, picking.total.times(others));
+                y.line("other_yield_costs", "Other costs that move with yield", YEARLY, picking.total.times(others));
         yieldCosts = y.line(
                 "yield_costs_total",
-                "Picking, packing, packs, freight and commission",
+                "Packs, freight, commission and other costs by the kg",
                 YEARLY,
                 otherCosts.plus(packsCost).plus(channelFreight).plus(commissionCost),
                 "what moves with yield");

@@ -36,6 +36,8 @@ public final class Electricity {
     public final Line cost;
     /** What it costs in a year. */
     public final Line costOfYear;
+    /** Electricity in a year, without pumps. */
+    public final Line energyOfYear;
 
     private final Months months;
     private final ScheduleBuilder hours;
@@ -80,7 +82,7 @@ public final class Electricity {
                 all.times(price).in(MONEY_A_MONTH));
 
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Electricity of a year, without pumps");
-        year.line(
+        energyOfYear = year.line(
                 "electricity_energy_total",
                 "Electricity",
                 ENERGY_A_YEAR,

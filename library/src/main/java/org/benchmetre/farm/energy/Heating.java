@@ -41,6 +41,8 @@ public final class Heating {
     public final Line heatOfYear;
     /** What it costs in a year. */
     public final Line costOfYear;
+    /** Fuel in a year. */
+    public final Line fuelOfYear;
 
     private final Climate climate;
     private final Months months;
@@ -102,7 +104,7 @@ public final class Heating {
         heatOfYear = ofYear(year, "heat_energy_total", "Heat", ENERGY_A_YEAR, heat);
         Unit perArea = Unit.parse("kWh/(m2 a)");
         year.line("heat_energy_per_area", "Heat per m² of floor", perArea, heatOfYear.over(floor));
-        ofYear(year, "fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), burnt);
+        fuelOfYear = ofYear(year, "fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), burnt);
         costOfYear = ofYear(year, "heating_cost_total", "Cost of fuel", MONEY_A_YEAR, cost);
         nightShare(year, ofYear(year, "night_heat_total", "Heat by night", ENERGY_A_YEAR, night));
     }

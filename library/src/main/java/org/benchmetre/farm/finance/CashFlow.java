@@ -11,7 +11,6 @@ import static org.benchmetre.budget.Formulas.presentValue;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.rateOfReturn;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
@@ -36,7 +35,7 @@ import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
 
 /**
- * Yearly cash over the plan, at today's prices, before labour and energy of the season, before loans and tax. Year 0 is the start,
+ * Yearly cash over the plan, at today's prices, before loans and tax. Year 0 is the start,
  * in whole packs; each later year earns receipts and pays what moves with yield, repairs, insurance, property tax and what wears
  * out. No capital recovery and no interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs
  * and Returns Estimation Handbook, 2000, for keeping cash apart from cost.
@@ -72,6 +71,7 @@ public final class CashFlow {
      * @param harvest receipts
      * @param owned what parts cost in a year
      * @param yearly yearly cost
+     * @param running what a full year takes in cash beside selling, repairs, insurance and property tax
      */
     public CashFlow(
             BudgetBuilder b,
@@ -82,9 +82,9 @@ public final class CashFlow {
             FirstCost first,
             Harvest harvest,
             PartsYearly owned,
-            YearlyCost yearly) {
-        ScheduleBuilder answers =
-                b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before labour, energy, loans and tax");
+            YearlyCost yearly,
+            Line running) {
+        ScheduleBuilder answers = b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before loans and tax");
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, at today's prices");
         ScheduleBuilder single = b.schedule(Sheets.CASH_FLOW, "Cash of one year");
         ScheduleBuilder wear =
@@ -135,11 +135,8 @@ public final class CashFlow {
                         .purchase
                         .plus(lookup(first.wayLabour, p.ways().key, chosen.way()))
                         .plus(first.plants));
-        Line repairs = single.line(
-                "repairs_cash",
-                "Repairs",
-                Unit.parse("money/a"),
-                sumProduct(p.takeOff().quantity, owned.unitRepairs, p.materials().axis));
+        Line repairs =
+                single.line("repairs_cash", "Repairs", Unit.parse("money/a"), sum(owned.repairs, p.materials().axis));
         Line charges = single.line(
                 "charges_cash",
                 "Insurance and property tax",
@@ -156,9 +153,10 @@ public final class CashFlow {
                 "cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts).times(ramp));
         Line yieldCosts = flow.line(
                 "cash_yield_costs",
-                "Picking, packing, packs, freight, commission",
+                "Packs, freight, commission",
                 MONEY,
                 eachYear(harvest.yieldCosts).times(ramp));
+        Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));
         Line kept =
                 flow.line("cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(repairs.plus(charges)));
         Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
@@ -176,6 +174,7 @@ public final class CashFlow {
                 "Cash of the year",
                 MONEY,
                 receipts.minus(yieldCosts)
+                        .minus(run)
                         .minus(kept)
                         .minus(parts)
                         .minus(plants)

@@ -14,6 +14,10 @@ public final class Watering {
     public final WaterCost cost;
     /** Share of each month in crop. */
     public final Line cropShare;
+    /** Drain a year, by way. */
+    public final Line drained;
+    /** Electricity of the pump a year, by way. */
+    public final Line pumpEnergy;
     /** Pumping a year, by way. */
     public final Line pumping;
     /** Price of electricity. */
@@ -53,6 +57,8 @@ public final class Watering {
         cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);
         cropShare = need.cropShare;
         pumping = pump.cost;
+        pumpEnergy = pump.energy;
+        drained = gross.drain;
         electricityPrice = pump.electricityPrice;
     }
 }

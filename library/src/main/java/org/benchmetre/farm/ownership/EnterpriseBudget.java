@@ -1,88 +1,168 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
-import org.benchmetre.farm.takeoff.CostGroups;
 
 /**
- * The enterprise budget of a year, before labour and energy: receipts, what moves with yield, yearly cost by group, what is left;
- * each in total, per metre of bench, per plant and per square metre of floor, with a blank column for one's own figures. Costs carry
- * a minus sign, so that the rows above the last add up to it.
+ * The enterprise budget of a year: receipts; operating costs; returns above operating costs; ownership costs by capital recovery at a
+ * real rate; overhead; returns above total cost. No loan interest. Every row is a quantity at a price, in total, per metre of bench,
+ * per plant, per square metre of floor and per kilogram, with a blank column for one's own figures. American Agricultural Economics
+ * Association, Commodity Costs and Returns Estimation Handbook, 2000.
  */
 public final class EnterpriseBudget {
 
     private static final Unit YEARLY = Unit.parse("money/a");
 
-    private final List<String> keys = new ArrayList<>();
-    private final List<Formula> labels = new ArrayList<>();
-    private final List<Formula> values = new ArrayList<>();
+    /** Receipts less operating costs. */
+    public final Line aboveOperating;
+    /** Receipts less all costs. */
+    public final Line aboveTotal;
+    /** Operating costs. */
+    public final Line operating;
+    /** Value of each row. */
+    public final Line value;
+    /** One row for each receipt, cost and sum. */
+    public final Axis axis;
+
+    private final BudgetBuilder b;
+    private final ScheduleBuilder page;
+    private Line section;
+    private Line amount;
 
     /**
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param harvest receipts
-     * @param groups the groups of cost
-     * @param groupLabel their labels
-     * @param groupCost their yearly cost
-     * @param margin what is left
+     * @param items receipts and costs in reading order
      * @param house benches
      * @param planting plants
+     * @param fruit marketable fruit a year
      */
-    public EnterpriseBudget(
-            BudgetBuilder b,
-            Harvest harvest,
-            CostGroups groups,
-            Line groupLabel,
-            Line groupCost,
-            Line margin,
-            House house,
-            Planting planting) {
-        row("receipts", text("Receipts"), harvest.receipts);
-        row("yield_costs", text("Picking, packing, packs and commission"), minus(harvest.yieldCosts));
-        for (int i = 0; i < groups.axis.size(); i++) {
-            row(
-                    groups.axis.keys().get(i),
-                    new Element(groupLabel, groups.axis, i),
-                    minus(new Element(groupCost, groups.axis, i)));
-        }
-        row("left", text("Left, before labour and energy"), margin);
-        Axis axis = Axis.rows("budget_row", "Row", keys, 0);
-
-        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Enterprise budget of a year, before labour and energy");
-        s.note(
-                "Receipts less what moves with yield less yearly cost (capital recovery, no loan interest). Costs carry a minus sign.");
-        b.nameRows(axis, s.textLine("budget_label", "Receipts and costs", new Rows(axis, labels)));
-        Line value = s.line("budget_value", "Value", YEARLY, new Rows(axis, values));
-        s.line("budget_per_metre", "Per metre of bench", Unit.parse("money/(m a)"), value.over(house.benchMetres));
-        s.line("budget_per_plant", "Per plant", Unit.parse("money/(plant a)"), value.over(planting.plantCount));
-        s.line("budget_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), value.over(house.houseArea));
-        s.entry("budget_own", "Your own figure", YEARLY, axis).given(Given.blank(YEARLY));
+    public EnterpriseBudget(BudgetBuilder b, BudgetItems items, House house, Planting planting, Line fruit) {
+        this.b = b;
+        page = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
+        page.note(
+                "Receipts, operating costs, ownership costs by capital recovery at a real rate, overhead. No loan interest. The "
+                        + "last column is for figures of one's own.");
+        ScheduleBuilder sums = b.schedule(Sheets.BUDGET, "Sums of the budget");
+        List<BudgetRow> counted = items.counted();
+        amounts(counted);
+        Line receipts = sums.line("budget_receipts", "Receipts", YEARLY, sumOf(BudgetRow.RECEIPT));
+        operating = sums.line("operating_cost_total", "Operating costs", YEARLY, sumOf(BudgetRow.OPERATING));
+        aboveOperating = sums.line(
+                "returns_above_operating", "Returns above operating costs", YEARLY, receipts.minus(operating));
+        Line owning = sums.line("ownership_cost_total", "Ownership costs", YEARLY, sumOf(BudgetRow.OWNERSHIP));
+        Line overhead = sums.line("budget_overhead", "Overhead", YEARLY, sumOf(BudgetRow.OVERHEAD));
+        Line all = sums.line(
+                "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
+        aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(all));
+        List<BudgetRow> rows = items.withTotals(receipts, operating, aboveOperating, owning, overhead, all, aboveTotal);
+        axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
+        value = table(rows, counted, house, planting, fruit);
+        perUnit(house, planting);
+        new BreakEvens(b, items, operating, all, planting);
     }
 
-    private void row(String key, Formula label, Formula value) {
-        keys.add(keys.contains(key) ? key + "_" + keys.size() : key);
-        labels.add(label);
-        values.add(value);
+    /** What counts, each row with its section, before any sum. */
+    private void amounts(List<BudgetRow> counted) {
+        Axis items = Axis.rows(
+                "budget_item", "Item", counted.stream().map(BudgetRow::key).toList(), 0);
+        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Items as they count");
+        b.nameRows(items, s.textLine("budget_item_label", "Item", rows(items, counted, BudgetRow::label)));
+        section = s.textLine("budget_section", "Section", rows(items, counted, row -> text(row.section())));
+        amount = s.line("budget_amount", "Amount", YEARLY, rows(items, counted, BudgetRow::amount));
     }
 
-    private static Formula minus(Formula cost) {
-        return none(YEARLY).minus(cost);
+    private Formula sumOf(String name) {
+        return sumWhere(amount, section, text(name), section.axes().get(0));
+    }
+
+    private static Formula rows(Axis axis, List<BudgetRow> rows, Function<BudgetRow, Formula> cell) {
+        return new Rows(axis, rows.stream().map(cell).toList());
+    }
+
+    private Line table(List<BudgetRow> rows, List<BudgetRow> counted, House house, Planting planting, Line fruit) {
+        b.nameRows(axis, page.textLine("budget_label", "Receipts and costs", rows(axis, rows, BudgetRow::label)));
+        page.textLine("budget_kind", "Kind", rows(axis, rows, row -> text(row.section())));
+        Line quantity = page.line("budget_quantity", "Quantity", ONE, rows(axis, rows, BudgetRow::quantity));
+        page.textLine("budget_unit", "Unit", rows(axis, rows, row -> text(row.unit())));
+        Line price = page.line(
+                "budget_price",
+                "Price of a unit",
+                YEARLY,
+                rows(
+                        axis,
+                        rows,
+                        row -> when(
+                                row.quantity().isPositive(),
+                                row.amount().over(when(row.quantity().isPositive(), row.quantity(), one())),
+                                none(YEARLY))));
+        Line worth = page.line("budget_value", "Value", YEARLY, quantity.times(price));
+        page.line("budget_per_metre", "Per metre of bench", Unit.parse("money/(m a)"), worth.over(house.benchMetres));
+        page.line("budget_per_plant", "Per plant", Unit.parse("money/(plant a)"), worth.over(planting.plantCount));
+        page.line("budget_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), worth.over(house.houseArea));
+        page.line(
+                "budget_per_kg",
+                "Per kg of fruit",
+                Unit.parse("money/kg"),
+                onlyWhen(fruit.isPositive(), worth.over(fruit), "no yield"));
+        page.entry("budget_own", "Your own figure", YEARLY, axis).given(Given.blank(YEARLY));
+        return worth;
+    }
+
+    private void perUnit(House house, Planting planting) {
+        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Returns for each unit");
+        Unit perMetre = Unit.parse("money/(m a)");
+        Unit perPlant = Unit.parse("money/(plant a)");
+        Unit perArea = Unit.parse("money/(m2 a)");
+        s.line(
+                "returns_above_operating_per_metre",
+                "Above operating costs, per metre of bench",
+                perMetre,
+                aboveOperating.over(house.benchMetres));
+        s.line(
+                "returns_above_operating_per_plant",
+                "Above operating costs, per plant",
+                perPlant,
+                aboveOperating.over(planting.plantCount));
+        s.line(
+                "returns_above_operating_per_area",
+                "Above operating costs, per m² of floor",
+                perArea,
+                aboveOperating.over(house.houseArea));
+        s.line(
+                "returns_above_total_per_metre",
+                "Above total cost, per metre of bench",
+                perMetre,
+                aboveTotal.over(house.benchMetres));
+        s.line(
+                "returns_above_total_per_plant",
+                "Above total cost, per plant",
+                perPlant,
+                aboveTotal.over(planting.plantCount));
+        s.line(
+                "returns_above_total_per_area",
+                "Above total cost, per m² of floor",
+                perArea,
+                aboveTotal.over(house.houseArea));
     }
 }

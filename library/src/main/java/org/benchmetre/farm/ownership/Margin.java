@@ -13,9 +13,9 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * What is left, before labour and energy: receipts less what moves with yield less yearly cost. Break-evens move what moves with
- * yield: the price at which nothing is left is (yearly cost / kg + cost per kg) / (1 - commission); the yield is yearly cost over
- * (price (1 - commission) - cost per kg).
+ * What is left: receipts less yearly cost. Break-evens move what moves with
+ * yield: the price at which nothing is left is (cost that stays / kg + what a kg takes) / (1 - commission); the yield is cost that stays
+ * over what a further kilogram leaves.
  */
 public final class Margin {
 
@@ -28,16 +28,19 @@ public final class Margin {
      * @param s the schedule of results for a reader
      * @param harvest fruit and receipts
      * @param yearly yearly cost
+     * @param moves what moves with yield
      * @param house benches
      * @param planting plants
      */
-    public Margin(ScheduleBuilder s, Harvest harvest, YearlyCost yearly, House house, Planting planting) {
+    public Margin(
+            ScheduleBuilder s,
+            Harvest harvest,
+            YearlyCost yearly,
+            MovesWithYield moves,
+            House house,
+            Planting planting) {
         Unit moneyPerKg = Unit.parse("money/kg");
-        total = s.line(
-                "margin_total",
-                "Margin, in total",
-                Unit.parse("money/a"),
-                harvest.receipts.minus(harvest.yieldCosts).minus(yearly.total));
+        total = s.line("margin_total", "Margin, in total", Unit.parse("money/a"), harvest.receipts.minus(yearly.total));
         s.line(
                 "margin_per_metre",
                 "Margin per metre of bench",
@@ -50,19 +53,21 @@ public final class Margin {
                 "Margin per kg of marketable fruit",
                 moneyPerKg,
                 onlyWhen(harvest.yield.isPositive(), total.over(harvest.yield), "no yield"));
+        Line stays = s.line(
+                "stays_with_yield_total",
+                "Yearly cost that does not move with yield",
+                Unit.parse("money/a"),
+                yearly.total.minus(moves.total));
         s.line(
                 "break_even_price",
                 "Price at which nothing is left",
                 moneyPerKg,
                 onlyWhen(
                         harvest.yield.isPositive(),
-                        yearly.total.over(harvest.yield).plus(harvest.perKg).over(one().minus(harvest.commission)),
+                        stays.over(harvest.yield).plus(moves.perKg).over(one().minus(harvest.commission)),
                         "no yield"));
-        Formula perKg = harvest.price.times(one().minus(harvest.commission)).minus(harvest.perKg);
-        Line left = s.line("left_per_kg", "Left of a kg after what moves with yield", moneyPerKg, perKg);
         Unit grams = Unit.parse("g/(plant crop)");
-        Formula needed = yearly.total
-                .over(left)
+        Formula needed = stays.over(moves.left)
                 .over(planting.plantCount)
                 .over(harvest.cropsPerYear)
                 .over(harvest.yieldShare)
@@ -73,7 +78,7 @@ public final class Margin {
                 "Fruit per plant and crop at which nothing is left",
                 grams,
                 onlyWhen(
-                        and(left.isPositive(), harvest.yieldShare.isPositive(), harvest.kept.isPositive()),
+                        and(moves.left.isPositive(), harvest.yieldShare.isPositive(), harvest.kept.isPositive()),
                         needed,
                         "none: a kg leaves nothing"));
     }

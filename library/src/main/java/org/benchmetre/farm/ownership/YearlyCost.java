@@ -36,6 +36,8 @@ public final class YearlyCost {
     public final Line way;
     /** The same per metre of bench. */
     public final Line wayPerMetre;
+    /** Plants of the chosen stock, recovered over their life, a year. */
+    public final Line plants;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;
 
@@ -67,8 +69,7 @@ public final class YearlyCost {
             List<Formula> running,
             Formula lost) {
         ScheduleBuilder groupTable = b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen way to water");
-        ScheduleBuilder perMetre = b.schedule(
-                Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water (before labour and energy)");
+        ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
         stockLife = years(b, p.stock(), harvest);
         ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
@@ -77,7 +78,7 @@ public final class YearlyCost {
                 "Life of the chosen stock",
                 Unit.parse("a"),
                 lookup(stockLife, p.stock().key, chosen.stock()));
-        Line plants = plantYears.line(
+        plants = plantYears.line(
                 "plants_yearly_cost",
                 "Plants, recovered over their life",
                 YEARLY,

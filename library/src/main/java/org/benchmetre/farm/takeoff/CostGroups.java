@@ -95,4 +95,16 @@ public final class CostGroups {
         }
         return new Rows(axis, rows);
     }
+
+    /**
+     * An amount of each group of parts.
+     *
+     * @param byPart amounts along the parts
+     * @return one formula for each group of parts, in order
+     */
+    public List<Formula> ofParts(Line byPart) {
+        return labels.subList(0, partGroups).stream()
+                .<Formula>map(label -> sumWhere(byPart, counted, text(label), parts))
+                .toList();
+    }
 }

@@ -1,0 +1,115 @@
+package org.benchmetre.farm;
+
+import static org.benchmetre.budget.Formulas.lookup;
+
+import java.util.List;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.energy.HouseEnergy;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Clogging;
+import org.benchmetre.farm.irrigation.Watering;
+import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.operations.Labour;
+import org.benchmetre.farm.ownership.MovesWithYield;
+import org.benchmetre.farm.ownership.OperatingInterest;
+import org.benchmetre.farm.ownership.Overhead;
+
+/** What it takes to run, group by group. Each cost has one owner; here they only meet. */
+final class RunningCosts {
+
+    /** Labels of the groups, in order. */
+    static final List<String> LABELS = List.of(
+            "Water and drain",
+            "Feed",
+            "Pumping",
+            "Care of the lines",
+            "Planting again",
+            "Work",
+            "Inputs of work",
+            "Packs, freight and commission",
+            "Heating",
+            "Electricity",
+            "Management, office, land",
+            "Interest on operating capital");
+
+    /**
+     * Whose costs they are.
+     *
+     * @param watering water of the house
+     * @param clogging clogging of the lines
+     * @param labour work and its inputs
+     * @param harvest what selling takes
+     * @param moves what moves with yield
+     * @param energy heat and electricity
+     * @param overhead management, office, land, house
+     */
+    record Owners(
+            Watering watering,
+            Clogging clogging,
+            Labour labour,
+            Harvest harvest,
+            MovesWithYield moves,
+            HouseEnergy energy,
+            Overhead overhead) {}
+
+    /** Interest on operating capital. */
+    final OperatingInterest interest;
+    /** What the year takes in cash beside selling, repairs, insurance and property tax. */
+    final Line cash;
+
+    private final Owners o;
+
+    RunningCosts(BudgetBuilder b, FarmEntries entries, Ways ways, Line choice, Owners o) {
+        this.o = o;
+        Formula byWay = o.watering()
+                .cost
+                .running
+                .plus(o.clogging().care().careCost)
+                .plus(o.clogging().dry().replanting);
+        Formula growing = o.labour().cost.plus(o.labour().inputs).minus(o.moves().work);
+        interest = new OperatingInterest(
+                b, entries, ways, byWay, growing.plus(o.energy().cost().total));
+        ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Running in a full year");
+        s.note(
+                "Family work, management and land of one's own cost no cash. Work is counted in full in years of learning too.");
+        Unit yearly = Unit.parse("money/a");
+        Line watering = s.line(
+                "watering_cash",
+                "Water, feed, pumping, care of the lines, planting again",
+                yearly,
+                lookup(o.watering().cost.running, ways.key, choice)
+                        .plus(lookup(o.clogging().care().careCost, ways.key, choice))
+                        .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
+        cash = s.line(
+                "running_cash",
+                "Running: water, work, inputs, energy, overhead",
+                yearly,
+                watering.plus(o.labour().cash)
+                        .plus(o.labour().inputs)
+                        .plus(o.energy().cost().total)
+                        .plus(o.overhead().cash));
+    }
+
+    /** One formula for each label. */
+    List<Formula> groups() {
+        return List.of(
+                o.watering().cost.water.plus(o.watering().cost.drain),
+                o.watering().cost.feed,
+                o.watering().pumping,
+                o.clogging().care().careCost,
+                o.clogging().dry().replanting,
+                o.labour().cost,
+                o.labour().inputs,
+                o.harvest().yieldCosts,
+                o.energy().heating().costOfYear,
+                o.energy().electricity().costOfYear,
+                o.overhead().total,
+                interest.byWay);
+    }
+}

@@ -1,0 +1,159 @@
+package org.benchmetre.farm.ownership;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.takeoff.CostGroups;
+
+/** What stands in the enterprise budget, in reading order: each amount once, with its quantity. */
+public final class BudgetItems {
+
+    private final BudgetRows receipts = new BudgetRows().section(BudgetRow.RECEIPT);
+    private final BudgetRows operating = new BudgetRows().section(BudgetRow.OPERATING);
+    private final BudgetRows owning = new BudgetRows().section(BudgetRow.OWNERSHIP);
+    private final BudgetRows overheads = new BudgetRows().section(BudgetRow.OVERHEAD);
+    private final Harvest harvest;
+    private final MovesWithYield moves;
+
+    /**
+     * Starts with receipts and what selling takes.
+     *
+     * @param h fruit and receipts
+     * @param moves what moves with yield
+     */
+    public BudgetItems(Harvest h, MovesWithYield moves) {
+        this.harvest = h;
+        this.moves = moves;
+        receipts.row("first_grade", "Fruit, first grade", "kg", h.firstGradeKg, h.firstGradeReceipts)
+                .row("second_grade", "Fruit, second grade", "kg", h.secondGradeKg, h.secondGradeReceipts);
+        operating
+                .row("packs", "Packs", "kg packed", h.yield, h.packsCost)
+                .row("channel_freight", "Freight of fruit", "kg sent", h.yield, h.channelFreight)
+                .row("commission", "Commission, for each unit of receipts", "receipts", h.receipts, h.commissionCost)
+                .row("other_by_kg", "Other costs by the kg", "kg", h.yield, h.otherCosts);
+    }
+
+    /**
+     * An operating cost.
+     *
+     * @param key of its row
+     * @param label what a reader sees
+     * @param unit unit of the quantity, in words
+     * @param quantity a year
+     * @param amount money a year
+     * @return this
+     */
+    public BudgetItems operating(String key, String label, String unit, Formula quantity, Formula amount) {
+        operating.row(key, label, unit, quantity, amount);
+        return this;
+    }
+
+    /**
+     * Operating costs of a table, a row each.
+     *
+     * @param prefix words before each label; empty for none
+     * @param label labels along the table
+     * @param unit unit of the quantity, in words
+     * @param quantity a year, along the table; null for once a year
+     * @param amount money a year, along the table
+     * @return this
+     */
+    public BudgetItems operatingEach(String prefix, Line label, String unit, Line quantity, Line amount) {
+        operating.each(label.axes().get(0), prefix, label, unit, quantity, amount);
+        return this;
+    }
+
+    /**
+     * Ownership costs: parts by their groups but for repairs, installing, insurance and property tax.
+     *
+     * @param groups the groups of cost
+     * @param label their labels
+     * @param cost their yearly cost
+     * @param repairs repairs of the groups of parts
+     * @param benchMetres metres of bench, the quantity of all of them
+     * @return this
+     */
+    public BudgetItems ownership(CostGroups groups, Line label, Line cost, List<Formula> repairs, Line benchMetres) {
+        for (int i = 0; i < groups.partGroups(); i++) {
+            Formula amount = new Element(cost, groups.axis, i).minus(repairs.get(i));
+            owning.row(
+                    "own_" + groups.axis.keys().get(i),
+                    new Element(label, groups.axis, i),
+                    "m of bench",
+                    benchMetres,
+                    amount);
+        }
+        int labour = groups.partGroups() + 1;
+        owning.row(
+                "own_installing",
+                new Element(label, groups.axis, labour),
+                "m of bench",
+                benchMetres,
+                new Element(cost, groups.axis, labour));
+        owning.row(
+                "own_charges",
+                new Element(label, groups.axis, labour + 1),
+                "m of bench",
+                benchMetres,
+                new Element(cost, groups.axis, labour + 1));
+        return this;
+    }
+
+    /**
+     * Overhead.
+     *
+     * @param o management, office, land, house
+     * @return this
+     */
+    public BudgetItems overhead(Overhead o) {
+        overheads
+                .lump("management", "Management", o.management)
+                .lump("office", "Office", o.office)
+                .row("land", "Land", "m² of floor", o.floor, o.land)
+                .lump("house_charge", "House by bench and week", o.houseCharge);
+        return this;
+    }
+
+    Harvest harvest() {
+        return harvest;
+    }
+
+    MovesWithYield moves() {
+        return moves;
+    }
+
+    List<BudgetRow> counted() {
+        List<BudgetRow> all = new ArrayList<>(receipts.all());
+        all.addAll(operating.all());
+        all.addAll(owning.all());
+        all.addAll(overheads.all());
+        return all;
+    }
+
+    List<BudgetRow> withTotals(
+            Line sales, Line running, Line aboveRunning, Line owned, Line overhead, Line all, Line left) {
+        List<BudgetRow> rows = new ArrayList<>(receipts.all());
+        rows.addAll(new BudgetRows()
+                .total("total_receipts", "Total receipts", sales)
+                .all());
+        rows.addAll(operating.all());
+        rows.addAll(new BudgetRows()
+                .total("total_operating", "Total operating costs", running)
+                .total("above_operating", "Returns above operating costs", aboveRunning)
+                .all());
+        rows.addAll(owning.all());
+        rows.addAll(new BudgetRows()
+                .total("total_ownership", "Total ownership costs", owned)
+                .all());
+        rows.addAll(overheads.all());
+        rows.addAll(new BudgetRows()
+                .total("total_overhead", "Total overhead", overhead)
+                .total("total_cost", "Total cost", all)
+                .total("left", "Returns above total cost", left)
+                .all());
+        return rows;
+    }
+}

@@ -1,0 +1,69 @@
+package org.benchmetre.farm.ownership;
+
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.Ways;
+
+/**
+ * Interest on operating capital: expense times the share outstanding on average, the rate, the time it is used, and the share
+ * financed. Course material of the United States Department of Agriculture for beginning farmers. Picking, packing and selling are paid as
+ * fruit is paid for and carry none. A rate on money of today: real.
+ */
+public final class OperatingInterest {
+
+    private static final Unit YEARLY = Unit.parse("money/a");
+    private static final Unit REAL = Unit.parse("real/a");
+
+    /** Interest a year, by way to water. */
+    public final Line byWay;
+    /** What it is paid on, by way to water. */
+    public final Line expense;
+    /** Interest for each unit of expense. */
+    final Line factor;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param ways ways to water
+     * @param ofWays expense that differs by way, a year
+     * @param ofAll expense that does not, a year
+     */
+    public OperatingInterest(BudgetBuilder b, FarmEntries entries, Ways ways, Formula ofWays, Formula ofAll) {
+        ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Operating capital");
+        Line rate = entries.add(e.entry("operating_rate", "Rate on operating capital, real", REAL)
+                .from(0, 1)
+                .typical(0.02, 0.05, 0.1, COMMON));
+        Line outstanding = entries.add(e.entry("operating_outstanding", "Share outstanding, on average", ONE)
+                .from(0, 1)
+                .typical(0.3, 0.5, 1, "0.5 in USDA course material for beginning farmers"));
+        Line months = entries.add(e.entry("operating_months", "Months of use", Unit.parse("mo"))
+                .from(0, 24)
+                .typical(3, 8, 12, "8 in USDA course material for beginning farmers"));
+        Line financed = entries.add(e.entry("operating_financed", "Share financed; 1 charges one's own money too", ONE)
+                .from(0, 1)
+                .typical(0.5, 1, 1, COMMON));
+        factor = b.schedule(Sheets.BUDGET, "Interest on operating capital, for each unit of expense")
+                .line(
+                        "operating_interest_factor",
+                        "Interest for each unit of expense",
+                        ONE,
+                        outstanding
+                                .times(rate.counting(Unit.parse("1/a")))
+                                .times(months.in(Unit.parse("a")))
+                                .times(financed));
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by way to water");
+        expense =
+                s.line("way_operating_expense", "Expense before harvest", YEARLY, ways.whereFilled(ofWays.plus(ofAll)));
+        byWay = s.line("way_operating_interest", "Interest on operating capital", YEARLY, expense.times(factor));
+    }
+}

@@ -1,0 +1,105 @@
+package org.benchmetre.farm.ownership;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.farm.input.TradeUnits.INVENTED;
+
+import java.util.List;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.layout.House;
+
+/**
+ * General farm overhead: management, office, land, and the house where it is charged by the metre of bench and week in place of its
+ * parts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook, 2000, for keeping overhead
+ * apart from operating and ownership. Management and land of one's own cost no cash.
+ */
+public final class Overhead {
+
+    private static final Unit YEARLY = Unit.parse("money/a");
+    private static final String BY_PARTS = "parts";
+    private static final String BY_BENCH_WEEK = "bench_week";
+    private static final String OWN = "own";
+
+    /** Management, a year. */
+    final Line management;
+    /** Office, a year. */
+    final Line office;
+    /** Rent of the land, or what it would rent for. */
+    final Line land;
+    /** Floor the rent is paid for. */
+    final Line floor;
+    /** The house by bench and week, a year; 0 where its parts are charged. */
+    final Line houseCharge;
+    /** All overhead, a year. */
+    public final Line total;
+    /** Overhead that costs cash, a year. */
+    public final Line cash;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param house benches and floor
+     */
+    public Overhead(BudgetBuilder b, FarmEntries entries, House house) {
+        ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Management, office, land, house");
+        management = entries.add(e.entry("management_cost", "Management, a year", YEARLY)
+                .from(0, 1e12)
+                .typical(0, 0, 1e6, "0 until you fill it in"));
+        Line manager = entries.add(e.textEntry("management_by", "Management by own family (no cash) or hired")
+                .oneOf(OWN, COMMON, List.of(OWN, "hired")));
+        office = entries.add(e.entry("office_cost", "Office, accounts, telephone, a year", YEARLY)
+                .from(0, 1e12)
+                .typical(0, 0, 1e6, "0 until you fill it in"));
+        Line rent = entries.add(e.entry("land_rent", "Rent of land under the house", Unit.parse("money/(m2 a)"))
+                .from(0, 1e6)
+                .typical(0, 0.2, 2, INVENTED));
+        Line owner = entries.add(e.textEntry("land_of", "Land of one's own (no cash) or rented")
+                .oneOf(OWN, COMMON, List.of(OWN, "rented")));
+        Line method = entries.add(e.textEntry("house_charge_by", "House charged by its parts, or by bench_week")
+                .oneOf(BY_PARTS, COMMON, List.of(BY_PARTS, BY_BENCH_WEEK)));
+        Line charge = entries.add(
+                e.entry("bench_week_charge", "A metre of bench for a week, for bench_week", Unit.parse("money/(m wk)"))
+                        .from(0, 1e6)
+                        .typical(0.05, 0.3, 2, INVENTED));
+        Line weeks = entries.add(e.entry("bench_weeks_charged", "Weeks charged, for bench_week", Unit.parse("wk/a"))
+                .from(0, 53)
+                .typical(20, 52, 52, COMMON));
+        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Overhead");
+        land = s.line("land_cost", "Land", YEARLY, rent.times(house.houseArea));
+        floor = house.houseArea;
+        Formula byWeek = charge.times(house.benchMetres).times(weeks);
+        houseCharge = s.line(
+                "house_charge",
+                "House by bench and week",
+                YEARLY,
+                when(method.is(BY_BENCH_WEEK), byWeek, none(YEARLY)));
+        total = s.line(
+                "overhead_total",
+                "Overhead",
+                YEARLY,
+                management.plus(office).plus(land).plus(houseCharge));
+        cash = s.line(
+                "overhead_cash",
+                "Of that, cash",
+                YEARLY,
+                office.plus(when(manager.is(OWN), none(YEARLY), management))
+                        .plus(when(owner.is(OWN), none(YEARLY), land)));
+        s.warning(
+                "house_charge_warning",
+                "House charged once",
+                and(method.is(BY_BENCH_WEEK), not(houseCharge.isPositive())),
+                "The house is to be charged by bench and week, but the charge is 0: give bench_week_charge, or charge it by its "
+                        + "parts. Where it is charged by bench and week, leave its structure out of materials.csv.");
+    }
+}
