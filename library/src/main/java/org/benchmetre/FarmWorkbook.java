@@ -3,14 +3,16 @@ package org.benchmetre;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.workbook.BarChart;
 import org.benchmetre.workbook.Chart;
+import org.benchmetre.workbook.LineChart;
 import org.benchmetre.workbook.WorkbookWriter;
 
-/** A farm's workbook: its tables, and on the first sheet the two charts that answer what costs how much. */
+/** A farm's workbook: its tables, and the charts that answer what costs how much, which way to water, and when money comes and goes. */
 public final class FarmWorkbook {
 
     private static final String SHEET = "Summary";
@@ -30,22 +32,76 @@ public final class FarmWorkbook {
     }
 
     /**
-     * The charts of the first sheet.
+     * The charts of all sheets.
      *
      * @param budget a farm
-     * @return first cost and yearly cost per metre, by group and way to water
+     * @return first cost by group and way, cost by cause, pressure along a line, receipts and costs by month, cost shares
      */
     public static List<Chart> charts(Budget budget) {
-        return List.of(
-                byGroup(budget, "group_way_first_cost_per_metre", "First cost per metre of bench"),
-                byGroup(
-                        budget,
-                        "group_way_yearly_cost_per_metre",
-                        "Yearly cost per metre of bench, before labour and energy"));
+        return List.of(firstCost(budget), byCause(budget), alongTheBench(budget), byMonth(budget), shares(budget));
     }
 
-    private static BarChart byGroup(Budget budget, String id, String title) {
-        Line line = budget.line(id);
-        return new BarChart(SHEET, title, line, line.axes().get(0), false);
+    private static Chart byCause(Budget budget) {
+        Line cost = budget.line("cause_way_cost_per_metre");
+        Axis ways = budget.line("way_key").axes().get(0);
+        return new BarChart(
+                "Irrigation",
+                "Yearly cost per metre of bench, by cause",
+                List.of(cost),
+                ways,
+                ways.filled(),
+                BarChart.Shape.STACKED_BARS,
+                cost);
+    }
+
+    private static Chart alongTheBench(Budget budget) {
+        Line distance = budget.line("point_distance");
+        Axis points = distance.axes().get(1);
+        return new LineChart(
+                "Irrigation",
+                "Pressure and flow along a line, against their average",
+                distance,
+                List.of(budget.line("point_pressure_share"), budget.line("point_flow_share")),
+                points,
+                budget.line("point_flow_share"));
+    }
+
+    private static Chart byMonth(Budget budget) {
+        Line receipts = budget.line("budget_month_receipts");
+        return new BarChart(
+                "Budget",
+                "Receipts and costs by month",
+                List.of(receipts, budget.line("budget_month_costs")),
+                receipts.axes().get(0),
+                receipts.size(),
+                BarChart.Shape.COLUMNS,
+                receipts);
+    }
+
+    private static Chart shares(Budget budget) {
+        Line share = budget.line("group_yearly_share");
+        return new BarChart(
+                SHEET,
+                "Shares of yearly cost",
+                List.of(share),
+                share.axes().get(0),
+                share.size(),
+                BarChart.Shape.BARS,
+                null);
+    }
+
+    /** Groups that can have first cost: those of the parts, plants and installing. */
+    private static Chart firstCost(Budget budget) {
+        Line line = budget.line("group_way_first_cost_per_metre");
+        Axis groups = line.axes().get(0);
+        int shown = groups.indexOf("ownership_charges");
+        return new BarChart(
+                SHEET,
+                "First cost per metre of bench",
+                List.of(line),
+                groups,
+                shown < 0 ? groups.size() : shown,
+                BarChart.Shape.BARS,
+                null);
     }
 }

@@ -4,12 +4,12 @@ import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.sum;
 
-import java.util.List;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.farm.operations.OperationGroups;
 import org.benchmetre.farm.ownership.BudgetItems;
+import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.takeoff.CostGroups;
 
 /** The operating costs of the enterprise budget, each with the quantity a grower recognises. */
@@ -27,8 +27,7 @@ final class BudgetPage {
      * @param work work and inputs by group
      * @param groups groups of cost
      * @param groupLabel their labels
-     * @param groupCost their yearly cost
-     * @param repairs repairs of each part a year
+     * @param owned what parts cost in a year
      * @param benchMetres metres of bench
      */
     record Needs(
@@ -39,8 +38,7 @@ final class BudgetPage {
             OperationGroups work,
             CostGroups groups,
             Line groupLabel,
-            Line groupCost,
-            Line repairs,
+            PartsYearly owned,
             Line benchMetres) {
 
         Formula chosen(Line byWay) {
@@ -92,15 +90,20 @@ final class BudgetPage {
                         "Repairs",
                         "a year",
                         one(),
-                        sum(n.repairs(), n.repairs().axes().get(0)))
+                        sum(n.owned().repairs, n.owned().repairs.axes().get(0)))
                 .operating(
                         "operating_interest",
                         "Interest on operating capital",
                         "expense",
                         n.chosen(running.interest.expense),
                         n.chosen(running.interest.byWay));
-        List<Formula> repairs = n.groups().ofParts(n.repairs());
-        return items.ownership(n.groups(), n.groupLabel(), n.groupCost(), repairs, n.benchMetres())
+        return items.ownership(
+                        n.groups(),
+                        n.groupLabel(),
+                        n.groups().ofParts(n.owned().recovery),
+                        n.chosen(n.owned().wayLabour),
+                        n.chosen(n.owned().wayCharges),
+                        n.benchMetres())
                 .overhead(o.overhead());
     }
 }

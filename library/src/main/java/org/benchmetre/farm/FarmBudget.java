@@ -11,6 +11,7 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.WhatIf;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
@@ -49,6 +50,7 @@ import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.operations.Tasks;
+import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MovesWithYield;
@@ -189,10 +191,21 @@ public final class FarmBudget {
                 operations.groups,
                 groups,
                 first.groupLabel,
-                yearlyCost.byGroup,
-                owned.repairs,
+                owned,
                 house.benchMetres);
-        new EnterpriseBudget(b, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        EnterpriseBudget page =
+                new EnterpriseBudget(b, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        new BudgetMonths(
+                b,
+                months,
+                new BudgetMonths.Parts(
+                        harvest,
+                        operations.labour.costInMonth,
+                        operations.labour.inputsInMonth,
+                        energy.cost().byMonth,
+                        lookup(watering.givenByMonth, ways.key, wayChoice),
+                        lookup(watering.given, ways.key, wayChoice),
+                        lookup(watering.cost.running, ways.key, wayChoice)));
         LineShare line = new LineShare(b, materials, takeOff, owned, wage);
         compared.compare(
                 entries,
@@ -210,6 +223,13 @@ public final class FarmBudget {
                         house.benchMetres),
                 doubtful(b, settings.currency(), ways, materials, clogging.failed(), List.of(wage, crop.priceLevel)));
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost, running.cash);
+        WhatIf.table(
+                b,
+                Sheets.WHAT_IF,
+                "Returns above total cost in a year, over steps of price and yield",
+                page.aboveTotal,
+                new WhatIf.Steps(crop.yieldPerPlant, "yield", "Fruit per plant", 0.7, 0.85, 1, 1.15, 1.3),
+                new WhatIf.Steps(crop.priceLevel, "price", "Price level", 0.8, 0.9, 1, 1.1, 1.2));
         Cautions.add(b);
         Budget budget = b.build();
         entries.reportUnknown(budget.lines().stream()

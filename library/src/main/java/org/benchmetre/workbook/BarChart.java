@@ -13,12 +13,12 @@ import org.benchmetre.budget.Line;
  * @param title what it shows
  * @param values number lines along the categories, all of one unit
  * @param categories the axis with one group of bars for each row
- * @param onlyFilled whether the spare rows are left out
+ * @param shown how many of the first rows are shown
  * @param shape how the bars lie
  * @param under a line of the schedule under which it stands, or null for the end of the sheet
  */
 public record BarChart(
-        String sheet, String title, List<Line> values, Axis categories, boolean onlyFilled, Shape shape, Line under)
+        String sheet, String title, List<Line> values, Axis categories, int shown, Shape shape, Line under)
         implements Chart {
 
     /** How the bars lie. */
@@ -63,15 +63,18 @@ public record BarChart(
      * @param onlyFilled whether the spare rows are left out
      */
     public BarChart(String sheet, String title, Line values, Axis categories, boolean onlyFilled) {
-        this(sheet, title, List.of(values), categories, onlyFilled, Shape.BARS, null);
-    }
-
-    int size() {
-        return onlyFilled ? categories.filled() : categories.size();
+        this(
+                sheet,
+                title,
+                List.of(values),
+                categories,
+                onlyFilled ? categories.filled() : categories.size(),
+                Shape.BARS,
+                null);
     }
 
     @Override
     public int rows() {
-        return FEWEST_ROWS + (shape == Shape.COLUMNS ? 4 : size());
+        return FEWEST_ROWS + (shape == Shape.COLUMNS ? 4 : shown);
     }
 }

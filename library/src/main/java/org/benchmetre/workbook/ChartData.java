@@ -50,7 +50,7 @@ final class ChartData {
 
     XDDFCategoryDataSource categories(BarChart wanted) {
         Axis axis = wanted.categories();
-        String[] names = IntStream.range(0, wanted.size())
+        String[] names = IntStream.range(0, wanted.shown())
                 .mapToObj(i -> rowName(axis, i))
                 .toArray(String[]::new);
         return XDDFDataSourcesFactory.fromArray(names, nameRange(wanted));
@@ -59,10 +59,10 @@ final class ChartData {
     private String nameRange(BarChart wanted) {
         Line named = budget.rowName(wanted.categories()).orElse(null);
         if (named != null) {
-            return plan.spot(named, 0).to(plan.spot(named, wanted.size() - 1));
+            return plan.spot(named, 0).to(plan.spot(named, wanted.shown() - 1));
         }
         List<Spot> spots = plan.names(wanted.values().get(0), wanted.categories());
-        return spots.get(0).to(spots.get(wanted.size() - 1));
+        return spots.get(0).to(spots.get(wanted.shown() - 1));
     }
 
     private String rowName(Axis axis, int index) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.xml.namespace.QName;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -27,10 +28,12 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.XmlCursor;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
@@ -44,8 +47,6 @@ final class ChartDrawer {
     private static final int AXIS_SIZE = 900;
     /** From here on the labels of the axis need no decimals. */
     private static final double WHOLE_LABELS = 10;
-    /** Full overlap, so that stacked bars lie on one another. */
-    private static final byte ON_ONE_ANOTHER = 100;
 
     private static final int[] COLOURS = {
         0x33515C, 0xC08A3E, 0x6E9075, 0x8A5A6B, 0x7C93A8, 0xA9A06A, 0x4F6D4A, 0xB4684D, 0x5B5F86, 0x9C8472
@@ -93,16 +94,13 @@ final class ChartDrawer {
         XDDFBarChartData bars = (XDDFBarChartData) chart.createData(ChartTypes.BAR, names, numbers);
         bars.setBarDirection(upright ? BarDirection.COL : BarDirection.BAR);
         bars.setBarGrouping(stacked ? BarGrouping.STACKED : BarGrouping.CLUSTERED);
-        if (stacked) {
-            bars.setOverlap(ON_ONE_ANOTHER);
-        }
         bars.setVaryColors(false);
         bars.setGapWidth(60);
         int order = 0;
         for (Line line : wanted.values()) {
             for (Position position : data.series(line, wanted.categories())) {
                 XDDFChartData.Series series = bars.addSeries(
-                        data.categories(wanted), data.numbers(line, position, wanted.categories(), wanted.size()));
+                        data.categories(wanted), data.numbers(line, position, wanted.categories(), wanted.shown()));
                 series.setTitle(
                         data.name(
                                 line,
@@ -114,7 +112,19 @@ final class ChartDrawer {
             }
         }
         chart.plot(bars);
+        if (stacked) {
+            layOnOneAnother(chart.getCTChart().getPlotArea().getBarChartArray(0));
+        }
         return order;
+    }
+
+    /** Full overlap, so that stacked bars lie on one another; the small schema library has no type for it. */
+    private static void layOnOneAnother(CTBarChart bars) {
+        try (XmlCursor cursor = bars.getGapWidth().newCursor()) {
+            cursor.toNextSibling();
+            cursor.beginElement(new QName(bars.schemaType().getName().getNamespaceURI(), "overlap"));
+            cursor.insertAttributeWithValue("val", "100");
+        }
     }
 
     private int curves(XSSFChart chart, LineChart wanted) {

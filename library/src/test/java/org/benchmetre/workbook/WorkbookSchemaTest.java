@@ -41,7 +41,7 @@ class WorkbookSchemaTest {
                         "Bought again, stacked",
                         List.of(renewal),
                         renewal.axes().get(1),
-                        true,
+                        renewal.axes().get(1).size(),
                         BarChart.Shape.STACKED_BARS,
                         null),
                 new BarChart(
@@ -49,7 +49,7 @@ class WorkbookSchemaTest {
                         "Bought again, upright",
                         List.of(renewal),
                         renewal.axes().get(1),
-                        true,
+                        renewal.axes().get(1).size(),
                         BarChart.Shape.COLUMNS,
                         null),
                 new LineChart(

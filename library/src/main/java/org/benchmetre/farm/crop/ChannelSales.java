@@ -31,6 +31,8 @@ public final class ChannelSales {
 
     /** What a marketable kilogram of the farm brings through each channel, by month. */
     public final Line partOfKg;
+    /** First grade in what a marketable kilogram of the farm brings through each channel, by month. */
+    public final Line firstOfKg;
     /** Receipts of first grade by channel and month. */
     public final Line first;
     /** Receipts of second grade by channel and month. */
@@ -90,6 +92,11 @@ public final class ChannelSales {
                 "Part of what a kg of all fruit brings",
                 PER_KG,
                 firstWorth.plus(secondWorth).times(c.share));
+        firstOfKg = blocks.line(
+                "channel_first_of_kg",
+                "First grade in what a kg of all fruit brings",
+                PER_KG,
+                firstWorth.times(c.share));
         first = blocks.line("channel_month_first", "Receipts, first grade", MONTHLY, kg.times(firstWorth));
         second = blocks.line("channel_month_second", "Receipts, second grade", MONTHLY, kg.times(secondWorth));
         Line receipts = blocks.line("channel_month_receipts", "Receipts", MONTHLY, first.plus(second));

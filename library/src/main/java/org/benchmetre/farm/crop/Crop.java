@@ -17,6 +17,8 @@ public final class Crop {
     public final Harvest harvest;
     /** Fruit of each kind and of the chosen one. */
     public final Yield yield;
+    /** Fruit of a plant and crop, as entered. */
+    public final Line yieldPerPlant;
     /** All prices of fruit against those entered. */
     public final Line priceLevel;
     /** How each kind grows. */
@@ -59,6 +61,7 @@ public final class Crop {
         picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
         receipts = new Receipts(b, entries, channels, months, pattern, picking, faults);
         priceLevel = receipts.priceLevel;
+        yieldPerPlant = yield.perPlant;
         harvest = new Harvest(growth, yield, picking, receipts);
     }
 

@@ -25,6 +25,8 @@ public final class Harvest {
     public final Line commission;
     /** What a further marketable kilogram leaves. */
     public final Line netPerKg;
+    /** What a further kilogram leaves by month, before picking and packing. */
+    public final Line netByMonth;
     /** Receipts a year. */
     public final Line receipts;
     /** Receipts by month. */
@@ -71,6 +73,7 @@ public final class Harvest {
         perKg = r.perKg;
         commission = r.commission;
         netPerKg = r.netPerKg;
+        netByMonth = r.netByMonth;
         receipts = r.total;
         receiptsByMonth = r.byMonth;
         firstGradeReceipts = r.firstGradeReceipts;

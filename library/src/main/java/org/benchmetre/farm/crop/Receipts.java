@@ -131,12 +131,8 @@ public final class Receipts {
                 "month_receipts_first",
                 "of first grade",
                 MONTHLY,
-                when(onePrice, byMonth.times(picking.firstGrade), sum(sales.first, c.axis)));
-        Line second = m.line(
-                "month_receipts_second",
-                "of second grade",
-                MONTHLY,
-                when(onePrice, byMonth.minus(byMonth.times(picking.firstGrade)), sum(sales.second, c.axis)));
+                when(onePrice, byMonth.times(picking.firstGrade), picking.byMonth.times(sum(sales.firstOfKg, c.axis))));
+        Line second = m.line("month_receipts_second", "of second grade", MONTHLY, byMonth.minus(first));
 
         ScheduleBuilder k = b.schedule(Sheets.CROP, "What a marketable kg brings and costs, on average");
         price = k.line(
@@ -190,7 +186,7 @@ public final class Receipts {
                 "commission_cost",
                 "Commission",
                 YEARLY,
-                when(onePrice, total.times(share), sum(sales.commission, c.axis)));
+                sumProduct(picking.byMonth, takes, months.axis).counting(YEARLY));
         otherCosts =
                 y.line("other_yield_costs", "Other costs that move with yield", YEARLY, picking.total.times(others));
         yieldCosts = y.line(

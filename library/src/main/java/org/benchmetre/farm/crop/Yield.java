@@ -33,6 +33,8 @@ public final class Yield {
     private static final double LOW = 300;
     private static final double HIGH = 1350;
 
+    /** Fruit of a plant and crop, as entered. */
+    public final Line perPlant;
     /** Marketable share of the fruit picked. */
     public final Line marketableShare;
     /** Marketable fruit of each kind, before fruit lost to dry plants. */
@@ -64,7 +66,7 @@ public final class Yield {
             StockGrowth growth,
             Line choice) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Yield");
-        Line perPlant = entries.add(s.entry("yield_per_plant", "Fruit per plant and crop", GRAMS)
+        perPlant = entries.add(s.entry("yield_per_plant", "Fruit per plant and crop", GRAMS)
                 .from(0, 10_000)
                 .typical(
                         LOW,

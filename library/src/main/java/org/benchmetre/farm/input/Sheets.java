@@ -22,9 +22,12 @@ public final class Sheets {
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash flow";
 
+    /** Margin over steps of price and yield. */
+    public static final String WHAT_IF = "What-if";
+
     /** All of them, in reading order. */
     public static final List<String> IN_ORDER =
-            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW);
+            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, WHAT_IF);
 
     private Sheets() {}
 }

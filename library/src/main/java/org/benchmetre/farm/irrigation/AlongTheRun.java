@@ -4,6 +4,7 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -35,7 +36,7 @@ final class AlongTheRun {
     /** Flow of the outlet by way and point, L/h. */
     final Line flow;
 
-    AlongTheRun(BudgetBuilder b, Lateral lateral) {
+    AlongTheRun(BudgetBuilder b, Outlets outlets, Lateral lateral) {
         points = Axis.periods("point", "Point", keys());
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Points along a lateral");
         b.nameRows(points, list.textLine("point_label", "Point", new Rows(points, names())));
@@ -59,6 +60,20 @@ final class AlongTheRun {
                 kPa,
                 lateral.whereAny(kPa, () -> lateral.pressureBefore(beyond, lateral.slope())));
         flow = s.line("point_flow", "Flow of the outlet", Unit.parse("L/h"), lateral.flowAt(pressure));
+        ScheduleBuilder relative = b.schedule(Sheets.IRRIGATION, "The same against the average of the line");
+        relative.roomBelow(24);
+        Unit percent = Unit.parse("%");
+        relative.line("point_pressure_share", "Pressure", percent, against(outlets.pressure, pressure));
+        relative.line("point_flow_share", "Flow", percent, against(outlets.flow, flow));
+    }
+
+    private static Formula against(Line average, Line here) {
+        Formula known = average.isPositive();
+        Unit percent = Unit.parse("%");
+        return when(
+                known,
+                here.over(when(known, average, number(1, average.unit()))).in(percent),
+                none(percent));
     }
 
     private static List<String> keys() {

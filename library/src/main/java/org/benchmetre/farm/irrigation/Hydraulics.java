@@ -75,7 +75,7 @@ public final class Hydraulics {
         InReach where = new InReach(b, ways, outlets, house, planting);
         BenchLines bench = new BenchLines(b, ways, outlets, water, where, house, planting);
         StoredWater stored = new StoredWater(b, ways, outlets, water, bench, house, planting);
-        AlongTheRun along = new AlongTheRun(b, bench.lateral);
+        AlongTheRun along = new AlongTheRun(b, outlets, bench.lateral);
         RunLengths lengths = new RunLengths(b, outlets, water, where);
         b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
                 .solved(

@@ -14,6 +14,10 @@ public final class Watering {
     public final WaterCost cost;
     /** Share of each month in crop. */
     public final Line cropShare;
+    /** Water given by way and month. */
+    public final Line givenByMonth;
+    /** Water given a year, by way. */
+    public final Line given;
     /** Drain a year, by way. */
     public final Line drained;
     /** Electricity of the pump a year, by way. */
@@ -59,6 +63,8 @@ public final class Watering {
         pumping = pump.cost;
         pumpEnergy = pump.energy;
         drained = gross.drain;
+        givenByMonth = gross.byMonth;
+        given = gross.year;
         electricityPrice = pump.electricityPrice;
     }
 }

@@ -67,38 +67,30 @@ public final class BudgetItems {
     }
 
     /**
-     * Ownership costs: parts by their groups but for repairs, installing, insurance and property tax.
+     * Ownership costs: parts by their groups, installing, insurance and property tax.
      *
      * @param groups the groups of cost
      * @param label their labels
-     * @param cost their yearly cost
-     * @param repairs repairs of the groups of parts
+     * @param recovery capital recovery of the groups of parts
+     * @param installing installing and taking out a year
+     * @param charges insurance and property tax a year
      * @param benchMetres metres of bench, the quantity of all of them
      * @return this
      */
-    public BudgetItems ownership(CostGroups groups, Line label, Line cost, List<Formula> repairs, Line benchMetres) {
+    public BudgetItems ownership(
+            CostGroups groups,
+            Line label,
+            List<Formula> recovery,
+            Formula installing,
+            Formula charges,
+            Line benchMetres) {
+        String unit = "m of bench";
         for (int i = 0; i < groups.partGroups(); i++) {
-            Formula amount = new Element(cost, groups.axis, i).minus(repairs.get(i));
-            owning.row(
-                    "own_" + groups.axis.keys().get(i),
-                    new Element(label, groups.axis, i),
-                    "m of bench",
-                    benchMetres,
-                    amount);
+            String key = "own_" + groups.axis.keys().get(i);
+            owning.row(key, new Element(label, groups.axis, i), unit, benchMetres, recovery.get(i));
         }
-        int labour = groups.partGroups() + 1;
-        owning.row(
-                "own_installing",
-                new Element(label, groups.axis, labour),
-                "m of bench",
-                benchMetres,
-                new Element(cost, groups.axis, labour));
-        owning.row(
-                "own_charges",
-                new Element(label, groups.axis, labour + 1),
-                "m of bench",
-                benchMetres,
-                new Element(cost, groups.axis, labour + 1));
+        owning.row("own_installing", "Installing and taking out", unit, benchMetres, installing);
+        owning.row("own_charges", "Insurance and property tax", unit, benchMetres, charges);
         return this;
     }
 

@@ -63,6 +63,7 @@ public final class EnterpriseBudget {
         page.note(
                 "Receipts, operating costs, ownership costs by capital recovery at a real rate, overhead. No loan interest. The "
                         + "last column is for figures of one's own.");
+        page.roomBelow(30);
         ScheduleBuilder sums = b.schedule(Sheets.BUDGET, "Sums of the budget");
         List<BudgetRow> counted = items.counted();
         amounts(counted);

@@ -30,6 +30,8 @@ public final class PartsYearly {
     public final Line unitSalvage;
     /** Repairs of a unit of each part, a year. */
     public final Line unitRepairs;
+    /** Capital recovery of each part a year, for the chosen way. */
+    public final Line recovery;
     /** Repairs of each part a year, for the chosen way. */
     public final Line repairs;
     /** Recovery and repairs of each part, by way to water. */
@@ -69,6 +71,8 @@ public final class PartsYearly {
                 "material_unit_recovery", "Capital recovery", perItem, rates.yearly(life, t.unitCost, unitSalvage));
         unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         repairs = table.line("material_repairs_yearly", "Repairs, chosen way", YEARLY, t.quantity.times(unitRepairs));
+        recovery = table.line(
+                "material_recovery_yearly", "Capital recovery, chosen way", YEARLY, t.quantity.times(recovered));
         driverCharges = table.line(
                 "material_driver_charges",
                 "Insurance and tax, a driver",

@@ -2,8 +2,10 @@ package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
 import java.util.List;
@@ -38,6 +40,8 @@ public final class YearlyCost {
     public final Line wayPerMetre;
     /** Plants of the chosen stock, recovered over their life, a year. */
     public final Line plants;
+    /** Share of yearly cost by group. */
+    public final Line groupShare;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;
 
@@ -122,6 +126,9 @@ public final class YearlyCost {
                 "group_yearly_cost", "Yearly cost", YEARLY, lookup(groupByWay, p.ways().key, chosen.way()));
         groupTable.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, byGroup.over(metres));
         total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
+        Formula share =
+                byGroup.over(when(total.isPositive(), total, number(1, YEARLY))).in(Unit.parse("%"));
+        groupShare = groupTable.line("group_yearly_share", "Share of yearly cost", Unit.parse("%"), share);
         results(s, p, harvest);
     }
 
