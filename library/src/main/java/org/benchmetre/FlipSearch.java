@@ -17,7 +17,10 @@ import org.benchmetre.decision.Difference;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Place;
 
-/** Searches the value of a doubtful entry at which the way recommended costs as much a year as another one. */
+/**
+ * Searches the value of a doubtful entry at which the way recommended costs as much a year as another one. Where ways reach the
+ * target uniformity, only those count: cheaper ones that do not reach it would not be recommended.
+ */
 final class FlipSearch {
 
     /** How far from the entry, as a factor, a value is still looked for. */
@@ -45,10 +48,12 @@ final class FlipSearch {
         this.budget = figures.budget();
         this.figures = figures;
         this.cost = budget.line("way_yearly_cost_per_metre");
-        Line keys = budget.line("way_key");
-        first = cost.axes().get(0).indexOf(figures.text("recommended_way"));
-        others = IntStream.range(0, keys.size())
-                .filter(way -> way != first && !figures.text(keys, way).isEmpty())
+        first = IntStream.range(0, cost.size())
+                .filter(way -> key(way).equals(figures.text("recommended_way")))
+                .findFirst()
+                .orElseThrow();
+        others = IntStream.range(0, cost.size())
+                .filter(way -> way != first && isRanked(way))
                 .boxed()
                 .toList();
     }
@@ -61,7 +66,7 @@ final class FlipSearch {
         double most = FAR * Math.max(given.number(), high);
         double least = Math.min(given.number() > 0 ? given.number() : most, low > 0 ? low : most) / FAR;
         if (others.isEmpty() || !(most > least)) {
-            return new Flip(Solved.none(others.isEmpty() ? "only one way" : "no entry"), NO_WAY);
+            return new Flip(Solved.none(others.isEmpty() ? onlyOne() : "no entry"), NO_WAY);
         }
         List<Candidate> found = new ArrayList<>();
         for (int way : others) {
@@ -77,11 +82,29 @@ final class FlipSearch {
                 .orElse(new Flip(Solved.none("no value flips it"), NO_WAY));
     }
 
+    private String onlyOne() {
+        long ways = IntStream.range(0, cost.size())
+                .filter(way -> !key(way).isEmpty())
+                .count();
+        return ways > 1 ? "no other way reaches the target" : "only one way";
+    }
+
     private static List<Crossing> crossings(Answer answer) {
         if (answer instanceof Answer.Several several) {
             return several.crossings();
         }
         return answer instanceof Crossing crossing ? List.of(crossing) : List.of();
+    }
+
+    private boolean isRanked(int way) {
+        boolean anyReaches = figures.number("ways_reaching_target") > 0;
+        boolean reaches = figures.number(budget.line("way_reaches_target"), way) > 0;
+        return anyReaches ? reaches : !key(way).isEmpty();
+    }
+
+    /** Its key as entered; a spare row that is filled has another name on its axis. */
+    private String key(int way) {
+        return figures.text(budget.line("way_key"), way);
     }
 
     private String label(int way) {

@@ -3,6 +3,7 @@ package org.benchmetre.batch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
@@ -68,12 +69,15 @@ final class IrrigationReport {
                 + sideBySide()
                 + heading("Yearly cost per metre of bench by cause, " + money + "/(m a)")
                 + causes()
-                + heading("Partial budget of changing to " + rival() + ", " + money + "/(m a)")
+                + heading("Partial budget, " + money + "/(m a), of changing from the way chosen to: " + rival())
                 + boxes()
-                + heading("At which value of an entry the answer flips: then " + figures.text("recommended_label")
-                        + " costs as much a year as the way named")
-                + flips()
+                + heading("At which value of an entry the answer flips")
+                + TextTable.wrapped(
+                        "With the value under \"Flips at\" and all else as entered, the way under \"To\" costs as"
+                                + " much a year as the way recommended: " + figures.text("recommended_label") + ".")
                 + "\n"
+                + flips()
+                + heading("Cautions")
                 + cautions();
     }
 
@@ -86,7 +90,7 @@ final class IrrigationReport {
         return figures.hasReason(saving, 0)
                 ? ""
                 : TextTable.wrapped("It saves " + PriceReport.two(figures.number(saving, 0)) + " " + money
-                        + " per metre and year against the next, " + figures.text("irrigation_next") + ".");
+                        + " per metre and year against the next: " + figures.text("irrigation_next") + ".");
     }
 
     private String reasons() {
@@ -155,6 +159,9 @@ final class IrrigationReport {
     }
 
     private String boxes() {
+        if (figures.text("rival_way").equalsIgnoreCase(figures.text("irrigation_choice"))) {
+            return TextTable.wrapped("There is no other way to change to.");
+        }
         TextTable table = new TextTable(List.of(), 0).right(1, 3);
         table.row(List.of(
                 "Added returns", two("partial_added_returns"), "Reduced returns", two("partial_reduced_returns")));
@@ -199,10 +206,9 @@ final class IrrigationReport {
     }
 
     private String cautions() {
-        TextTable table = new TextTable(List.of(), 0);
-        budget.cautions().stream()
+        return budget.cautions().stream()
                 .filter(caution -> !caution.topic().equals("Loads"))
-                .forEach(caution -> table.row(List.of(caution.topic(), caution.text())));
-        return table.toString();
+                .map(caution -> TextTable.wrapped(caution.topic() + ": " + caution.text()))
+                .collect(Collectors.joining("\n"));
     }
 }

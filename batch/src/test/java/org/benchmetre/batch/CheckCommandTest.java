@@ -27,6 +27,8 @@ class CheckCommandTest {
                 "--set",
                 "plant_spacing=20in",
                 "--set",
+                "pulse_per_plant=150",
+                "--set",
                 "material_price_year[tape]=2022",
                 "--set",
                 "material_price_year[pump]=2026");

@@ -63,6 +63,7 @@ class PublishedChecksTest {
             case "no_outlet_left" -> figures(inputs).number("way_no_outlet_left", "emitter");
             case "ua_total", "design_air_loss", "design_day_fuel" -> in(unit, check.get("function"), figures(inputs));
             case "capital_recovery" -> recovery(inputs);
+            case "partial_budget" -> FourBoxes.figures(inputs, unit).number("partial_net");
             case "npv", "irr" -> Flows.of(inputs).figures().number("the_answer");
             default -> throw new IllegalArgumentException("No check is written for " + check.get("function") + ".");
         };

@@ -11,17 +11,17 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
 /** Seeded random scenarios around a sample. */
-final class Seeded {
+public final class Seeded {
 
     private Seeded() {}
 
     /** The sample with every bounded single entry and every price moved at random inside its plausible range. */
-    static Figures figures(Budget sample, long seed) {
+    public static Figures figures(Budget sample, long seed) {
         return Figures.of(budget(sample, seed));
     }
 
     /** The budget of {@link #figures}, before it is worked out. */
-    static Budget budget(Budget sample, long seed) {
+    public static Budget budget(Budget sample, long seed) {
         Random random = new Random(seed);
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         for (Line line : sample.lines()) {

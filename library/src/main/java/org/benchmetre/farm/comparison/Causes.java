@@ -21,8 +21,7 @@ import org.benchmetre.farm.irrigation.Ways;
 
 /**
  * Yearly cost per metre of each way by cause, and the partial budget of changing from the way chosen to its rival: what is added and
- * what falls away, in four boxes. Partial budget: added returns and reduced costs less reduced returns and added costs, as in any
- * text of farm management.
+ * what falls away, in the four boxes of a {@link PartialBudget}.
  */
 public final class Causes {
 
@@ -99,20 +98,12 @@ public final class Causes {
     }
 
     private Line boxes(ScheduleBuilder s, Line kind, Line more, Line less) {
-        Line addedReturns =
-                s.line("partial_added_returns", "Added returns", PER_METRE, sumWhere(less, kind, text(RETURN), axis));
-        Line reducedCosts =
-                s.line("partial_reduced_costs", "Reduced costs", PER_METRE, sumWhere(less, kind, text(COST), axis));
-        Line reducedReturns = s.line(
-                "partial_reduced_returns", "Reduced returns", PER_METRE, sumWhere(more, kind, text(RETURN), axis));
-        Line addedCosts =
-                s.line("partial_added_costs", "Added costs", PER_METRE, sumWhere(more, kind, text(COST), axis));
-        return s.line(
-                "partial_net",
-                "Gain of changing to the rival",
-                PER_METRE,
-                addedReturns.plus(reducedCosts).minus(reducedReturns.plus(addedCosts)),
-                "added returns and reduced costs, less reduced returns and added costs");
+        PartialBudget.Boxes boxes = new PartialBudget.Boxes(
+                sumWhere(less, kind, text(RETURN), axis),
+                sumWhere(less, kind, text(COST), axis),
+                sumWhere(more, kind, text(RETURN), axis),
+                sumWhere(more, kind, text(COST), axis));
+        return new PartialBudget(s, "Gain of changing to the rival", boxes).net;
     }
 
     /** The total of a way's causes, for whoever checks that they are whole. */

@@ -69,8 +69,8 @@ public final class Recommendation {
                 "ownership",
                 "Owning the line",
                 g.ownership(),
-                "The line costs less to own and lay than with ",
-                "The line costs more to own and lay than with ",
+                "The line costs less to own and lay than with: ",
+                "The line costs more to own and lay than with: ",
                 next);
         reason(
                 s,
@@ -78,8 +78,8 @@ public final class Recommendation {
                 "upkeep",
                 "Running it",
                 g.upkeep(),
-                "Water, feed, pumping and care cost less than with ",
-                "Water, feed, pumping and care cost more than with ",
+                "Water, feed, pumping and care cost less than with: ",
+                "Water, feed, pumping and care cost more than with: ",
                 next);
         reason(
                 s,
@@ -87,8 +87,8 @@ public final class Recommendation {
                 "clogging",
                 "Clogging",
                 g.lost(),
-                "Less fruit is lost to dry plants than with ",
-                "More fruit is lost to dry plants than with ",
+                "Less fruit is lost to dry plants than with: ",
+                "More fruit is lost to dry plants than with: ",
                 next);
         s.textLine("irrigation_reason_friction", "Friction", rank.ofFirst(g.frictionNote()));
         s.textLine(
@@ -123,9 +123,12 @@ public final class Recommendation {
         s.textLine(
                 "irrigation_reason_" + name,
                 label,
-                joined(
-                        when(cheaper, text(less), when(dearer, text(more), text("No difference to "))),
-                        next,
-                        text(".")));
+                when(
+                        rank.hasNext(),
+                        joined(
+                                when(cheaper, text(less), when(dearer, text(more), text("No difference to: "))),
+                                next,
+                                text(".")),
+                        text("No other way is in the ranking.")));
     }
 }

@@ -109,7 +109,10 @@ public final class WaysCompared {
                 new Recommendation.Grounds(owning, upkeep, lost, s.hydraulics().frictionNote));
         new SideBySide(side, ways, rank, shown(s), s.benchMetres());
         Causes causes = new Causes(b, ways, pair, causes(s), s.yearly(), s.benchMetres());
-        answer.textLine("rival_label", "Compared with", lookup(ways.label, ways.key, pair.rival()));
+        answer.textLine(
+                "rival_label",
+                "Compared with",
+                when(pair.rival().is(pair.chosen()), text("no other way"), lookup(ways.label, ways.key, pair.rival())));
         answer.line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
         new Flips(b, rank, answer, doubtful.all());
         target(s, rank);

@@ -1,0 +1,47 @@
+package org.benchmetre.farm.comparison;
+
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+
+/**
+ * A change in four boxes, and what it gains: added returns and reduced costs, less reduced returns and added costs, as in any text of
+ * farm management.
+ */
+public final class PartialBudget {
+
+    /**
+     * What the change moves, all in one unit of money and none below zero.
+     *
+     * @param addedReturns returns that come with the change
+     * @param reducedCosts costs that fall away with it
+     * @param reducedReturns returns that fall away with it
+     * @param addedCosts costs that come with it
+     */
+    public record Boxes(Formula addedReturns, Formula reducedCosts, Formula reducedReturns, Formula addedCosts) {}
+
+    /** Gain of the change; below zero where it costs more than it brings. */
+    public final Line net;
+
+    /**
+     * Declares the lines.
+     *
+     * @param s where they are added
+     * @param change what the gain is of, such as {@code Gain of the change}
+     * @param boxes what the change moves
+     */
+    public PartialBudget(ScheduleBuilder s, String change, Boxes boxes) {
+        Unit unit = boxes.addedReturns().unit();
+        Line addedReturns = s.line("partial_added_returns", "Added returns", unit, boxes.addedReturns());
+        Line reducedCosts = s.line("partial_reduced_costs", "Reduced costs", unit, boxes.reducedCosts());
+        Line reducedReturns = s.line("partial_reduced_returns", "Reduced returns", unit, boxes.reducedReturns());
+        Line addedCosts = s.line("partial_added_costs", "Added costs", unit, boxes.addedCosts());
+        net = s.line(
+                "partial_net",
+                change,
+                unit,
+                addedReturns.plus(reducedCosts).minus(reducedReturns.plus(addedCosts)),
+                "added returns and reduced costs, less reduced returns and added costs");
+    }
+}
