@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * A graph of lines laid out in schedules, with the values of its entries. Immutable, serialisable, free of cycles. It computes
@@ -29,6 +30,7 @@ public final class Budget implements Serializable {
     private final Set<Line> repeated;
     private final LinkedHashMap<Line, List<Given>> givens;
     private final Fillings fillings;
+    private final Once once;
 
     Budget(BudgetBuilder builder) {
         this.title = builder.title;
@@ -43,6 +45,7 @@ public final class Budget implements Serializable {
         this.repeated = new LinkedHashSet<>(builder.repeated);
         this.givens = new LinkedHashMap<>(builder.givens);
         this.fillings = Fillings.none(builder.solved);
+        this.once = new Once();
     }
 
     private Budget(Budget other, LinkedHashMap<Line, List<Given>> givens, Fillings fillings) {
@@ -58,6 +61,7 @@ public final class Budget implements Serializable {
         this.repeated = other.repeated;
         this.givens = givens;
         this.fillings = fillings;
+        this.once = other.once;
     }
 
     /**
@@ -259,5 +263,19 @@ public final class Budget implements Serializable {
      */
     public Budget filled(Map<Line, List<Solved>> found) {
         return new Budget(this, givens, fillings.with(found));
+    }
+
+    /**
+     * What follows from the lines and formulas alone, such as the order in which cells can be computed: worked out when it is first
+     * asked for, then kept for this budget and all that differ from it only in what is entered and filled. It is not written with a
+     * budget that is serialised, but worked out anew where it is read.
+     *
+     * @param kind what is asked for
+     * @param work how it is worked out; must not look at entered or filled values
+     * @param <T> what is asked for, not to be changed by anyone
+     * @return the same object every time
+     */
+    public <T> T once(Class<T> kind, Supplier<T> work) {
+        return once.get(kind, work);
     }
 }

@@ -185,7 +185,8 @@ public final class BudgetBuilder {
                 throw new FormulaException("Line " + line + " uses " + used + ", which is not a line of this budget.");
             }
         }));
-        new CellOrder(formulas).of(lines.values());
-        return new Budget(this);
+        Budget built = new Budget(this);
+        CellOrder.of(built);
+        return built;
     }
 }

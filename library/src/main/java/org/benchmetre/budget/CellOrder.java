@@ -17,12 +17,26 @@ import java.util.Optional;
  */
 public final class CellOrder {
 
-    private final Map<Line, Formula> formulas;
+    private final Map<Line, Formula> formulas = new HashMap<>();
     private final Map<CellRef, Boolean> done = new HashMap<>();
     private final List<CellRef> order = new ArrayList<>();
 
-    CellOrder(Map<Line, Formula> formulas) {
-        this.formulas = formulas;
+    private CellOrder(Budget budget) {
+        budget.lines().forEach(line -> budget.formula(line).ifPresent(formula -> formulas.put(line, formula)));
+    }
+
+    /**
+     * All cells of a budget; worked out once for all budgets that differ only in what is entered and filled.
+     *
+     * @param budget the budget
+     * @return the order
+     */
+    public static CellOrder of(Budget budget) {
+        return budget.once(CellOrder.class, () -> {
+            CellOrder order = new CellOrder(budget);
+            order.visit(budget.lines());
+            return order;
+        });
     }
 
     /**
@@ -33,19 +47,27 @@ public final class CellOrder {
      * @return each cell after all it reads
      */
     public static List<CellRef> of(Budget budget, Collection<Line> wanted) {
-        Map<Line, Formula> formulas = new HashMap<>();
-        budget.lines().forEach(line -> budget.formula(line).ifPresent(formula -> formulas.put(line, formula)));
-        return new CellOrder(formulas).of(wanted);
+        CellOrder order = new CellOrder(budget);
+        order.visit(wanted);
+        return order.cells();
     }
 
-    /** The cells the wanted lines need; throws with the whole cycle when there is one. */
-    List<CellRef> of(Collection<Line> wanted) {
+    /**
+     * The cells in their order.
+     *
+     * @return each cell after all it reads
+     */
+    public List<CellRef> cells() {
+        return Collections.unmodifiableList(order);
+    }
+
+    /** Visits the cells the wanted lines need; throws with the whole cycle when there is one. */
+    private void visit(Collection<Line> wanted) {
         for (Line line : wanted) {
             for (int cell = 0; cell < line.size(); cell++) {
                 visit(new CellRef(line, cell));
             }
         }
-        return order;
     }
 
     private record Open(CellRef cell, Iterator<CellRef> reads) {}

@@ -16,13 +16,20 @@ public final class Texts implements Serializable {
     private static final long serialVersionUID = 1L;
     private static final long NO_NUMBER = 0x7ff8_4000_0000_0000L;
 
-    private final List<String> texts = new ArrayList<>();
-    private final List<Integer> folded = new ArrayList<>();
-    private final Map<String, Integer> codes = new HashMap<>();
+    private final List<String> texts;
+    private final List<Integer> folded;
+    private final Map<String, Integer> codes;
 
     /** A table with the empty text alone. */
     public Texts() {
+        this(List.of(), List.of(), Map.of());
         code("");
+    }
+
+    private Texts(List<String> texts, List<Integer> folded, Map<String, Integer> codes) {
+        this.texts = new ArrayList<>(texts);
+        this.folded = new ArrayList<>(folded);
+        this.codes = new HashMap<>(codes);
     }
 
     /**
@@ -31,9 +38,7 @@ public final class Texts implements Serializable {
      * @return the copy
      */
     public Texts copy() {
-        Texts copy = new Texts();
-        texts.forEach(copy::code);
-        return copy;
+        return new Texts(texts, folded, codes);
     }
 
     /**

@@ -34,7 +34,7 @@ public final class Cases implements Serializable {
      * @throws FormulaException when a varying cell is not an entry
      */
     public static Cases of(Budget budget, List<CellRef> varying, List<Line> outputs) {
-        return new Cases(Unroller.program(budget, varying, outputs), outputs);
+        return new Cases(Narrowing.program(budget, varying, outputs), outputs);
     }
 
     /**

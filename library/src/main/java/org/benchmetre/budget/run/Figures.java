@@ -16,21 +16,21 @@ import org.benchmetre.budget.Words;
 public final class Figures {
 
     private final Budget budget;
-    private final Program program;
+    private final Whole whole;
 
-    private Figures(Budget budget, Program program) {
+    private Figures(Budget budget, Whole whole) {
         this.budget = budget;
-        this.program = program;
+        this.whole = whole;
     }
 
     /**
-     * Computes a budget.
+     * Computes a budget. The formulas are made into a program once; a budget that differs only in its entries uses it again.
      *
      * @param budget the budget
      * @return the value of every cell of every line
      */
     public static Figures of(Budget budget) {
-        return new Figures(budget, Unroller.program(budget, List.of(), budget.lines()));
+        return new Figures(budget, Whole.of(budget));
     }
 
     /**
@@ -97,7 +97,7 @@ public final class Figures {
     }
 
     private double raw(Line line, int cell) {
-        return program.constants()[program.outputs().get(line)[cell]];
+        return whole.value(line, cell);
     }
 
     /**
@@ -120,10 +120,10 @@ public final class Figures {
     public String text(Line line, int cell) {
         double value = raw(line, cell);
         if (line.kind() == Kind.TEXT) {
-            return program.texts().text(value);
+            return whole.texts().text(value);
         }
         if (hasReason(line, cell)) {
-            return program.texts().reason(value);
+            return whole.texts().reason(value);
         }
         return Double.isFinite(value) ? Numbers.plain(value) : "not a finite number";
     }

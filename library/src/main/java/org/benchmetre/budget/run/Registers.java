@@ -17,7 +17,31 @@ import org.benchmetre.budget.Texts;
  */
 final class Registers {
 
-    private record Instruction(Operation operation, List<Integer> operands) {}
+    /** Equal to another one that does the same to the same operands. */
+    private static final class Instruction {
+
+        private final Operation operation;
+        private final int[] operands;
+        private final int hash;
+
+        Instruction(Operation operation, int[] operands) {
+            this.operation = operation;
+            this.operands = operands;
+            this.hash = 31 * operation.ordinal() + Arrays.hashCode(operands);
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Instruction that
+                    && operation == that.operation
+                    && Arrays.equals(operands, that.operands);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
+    }
 
     private final Texts texts;
     private final List<Double> constants = new ArrayList<>();
@@ -34,19 +58,16 @@ final class Registers {
     }
 
     int constant(double value) {
-        return knownConstants.computeIfAbsent(Double.doubleToRawLongBits(value), bits -> {
+        Integer fresh = -constants.size() - 1;
+        Integer known = knownConstants.putIfAbsent(Double.doubleToRawLongBits(value), fresh);
+        if (known == null) {
             constants.add(value);
-            return -constants.size();
-        });
+        }
+        return known == null ? fresh : known;
     }
 
     int text(String text) {
         return constant(texts.code(text));
-    }
-
-    /** An optional number that has a reason in place of a value. */
-    int reason(String reason) {
-        return constant(Texts.noNumber(texts.code(reason)));
     }
 
     boolean isConstant(int operand) {
@@ -62,10 +83,24 @@ final class Registers {
     }
 
     int apply(Operation operation, int... operands) {
-        if (Arrays.stream(operands).allMatch(this::isConstant)) {
-            double[] values = Arrays.stream(operands).mapToDouble(this::valueOf).toArray();
-            return constant(operation.body().of(values, texts));
+        return allConstant(operands) ? folded(operation, operands) : simplified(operation, operands);
+    }
+
+    private boolean allConstant(int[] operands) {
+        for (int operand : operands) {
+            if (!isConstant(operand)) {
+                return false;
+            }
         }
+        return true;
+    }
+
+    private int folded(Operation operation, int[] operands) {
+        double[] values = Arrays.stream(operands).mapToDouble(this::valueOf).toArray();
+        return constant(operation.body().of(values, texts));
+    }
+
+    private int simplified(Operation operation, int[] operands) {
         return switch (operation) {
             case IF -> isConstant(operands[0]) ? operands[is(operands[0], 0) ? 2 : 1] : written(operation, operands);
             case MULTIPLY ->
@@ -96,33 +131,33 @@ final class Registers {
     }
 
     private int written(Operation operation, int[] operands) {
-        Instruction instruction =
-                new Instruction(operation, Arrays.stream(operands).boxed().toList());
-        return knownInstructions.computeIfAbsent(instruction, fresh -> {
-            instructions.add(fresh);
-            return inputCount + instructions.size() - 1;
-        });
+        Instruction instruction = new Instruction(operation, operands);
+        Integer fresh = inputCount + instructions.size();
+        Integer known = knownInstructions.putIfAbsent(instruction, fresh);
+        if (known == null) {
+            instructions.add(instruction);
+        }
+        return known == null ? fresh : known;
     }
 
     Program program(Map<Line, int[]> outputs) {
-        int shift = constants.size();
+        Operation[] operations = new Operation[instructions.size()];
+        int[][] arguments = new int[operations.length][];
+        for (int i = 0; i < operations.length; i++) {
+            operations[i] = instructions.get(i).operation;
+            arguments[i] = registers(instructions.get(i).operands);
+        }
         Map<Line, int[]> shifted = new HashMap<>();
-        outputs.forEach((line, operands) -> shifted.put(
-                line, Arrays.stream(operands).map(o -> register(o, shift)).toArray()));
-        return new Program(
-                constants.stream().mapToDouble(Double::doubleValue).toArray(),
-                List.copyOf(inputs),
-                instructions.stream().map(Instruction::operation).toArray(Operation[]::new),
-                instructions.stream()
-                        .map(i -> i.operands().stream()
-                                .mapToInt(o -> register(o, shift))
-                                .toArray())
-                        .toArray(int[][]::new),
-                Map.copyOf(shifted),
-                texts);
+        outputs.forEach((line, operands) -> shifted.put(line, registers(operands)));
+        double[] values = constants.stream().mapToDouble(Double::doubleValue).toArray();
+        return new Program(values, List.copyOf(inputs), operations, arguments, Map.copyOf(shifted), texts);
     }
 
-    private static int register(int operand, int shift) {
-        return operand < 0 ? -operand - 1 : operand + shift;
+    private int[] registers(int[] operands) {
+        int[] registers = new int[operands.length];
+        for (int i = 0; i < registers.length; i++) {
+            registers[i] = operands[i] < 0 ? -operands[i] - 1 : operands[i] + constants.size();
+        }
+        return registers;
     }
 }

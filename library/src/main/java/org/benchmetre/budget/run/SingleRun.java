@@ -1,5 +1,7 @@
 package org.benchmetre.budget.run;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.benchmetre.budget.Texts;
 
 /** Runs a program for one case. In a class of its own: loaded beside the kernels it would slow them for good. */
@@ -8,17 +10,13 @@ final class SingleRun {
     private final Program program;
     private final Texts texts;
     private final double[] registers;
-    private final double[][] arguments;
+    private final Map<Integer, double[]> arguments = new HashMap<>();
 
     SingleRun(Program program, Texts texts) {
         this.program = program;
         this.texts = texts;
         this.registers = new double[program.registers()];
-        this.arguments = new double[program.operations().length][];
         System.arraycopy(program.constants(), 0, registers, 0, program.constants().length);
-        for (int i = 0; i < arguments.length; i++) {
-            arguments[i] = new double[program.arguments()[i].length];
-        }
     }
 
     /** Computes all registers; what is returned is used again by the next run. */
@@ -27,12 +25,12 @@ final class SingleRun {
         int to = program.firstResult();
         Operation[] operations = program.operations();
         for (int i = 0; i < operations.length; i++) {
-            registers[to + i] = result(operations[i], program.arguments()[i], arguments[i]);
+            registers[to + i] = result(operations[i], program.arguments()[i]);
         }
         return registers;
     }
 
-    private double result(Operation operation, int[] from, double[] values) {
+    private double result(Operation operation, int[] from) {
         switch (operation) {
             case ADD:
                 return registers[from[0]] + registers[from[1]];
@@ -45,6 +43,7 @@ final class SingleRun {
             case IF:
                 return registers[from[0]] != 0 ? registers[from[1]] : registers[from[2]];
             default:
+                double[] values = arguments.computeIfAbsent(from.length, double[]::new);
                 for (int i = 0; i < values.length; i++) {
                     values[i] = registers[from[i]];
                 }

@@ -1,11 +1,9 @@
 package org.benchmetre.budget.run;
 
-import java.util.Collection;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Call;
@@ -15,70 +13,54 @@ import org.benchmetre.budget.Constant;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Fold;
 import org.benchmetre.budget.Formula;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Lookup;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.Previous;
 import org.benchmetre.budget.Rows;
-import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.Walk;
 
-/** Turns the part of a budget that some lines need into a program in which only the given cells vary. */
+/**
+ * Turns a whole budget into a program in which every entered and every filled cell varies, so that one program serves all budgets of
+ * the same lines and formulas.
+ */
 final class Unroller {
 
     private final Budget budget;
     private final Registers registers;
-    private final Map<CellRef, Integer> operands = new HashMap<>();
+    private final Map<Line, int[]> operands = new HashMap<>();
 
-    private Unroller(Budget budget, List<CellRef> varying) {
+    private Unroller(Budget budget) {
         this.budget = budget;
-        this.registers = new Registers(new Texts(), varying);
-        for (int i = 0; i < varying.size(); i++) {
-            budget.given(varying.get(i).line());
-            operands.put(varying.get(i), i);
+        List<CellRef> inputs = new ArrayList<>();
+        for (Line line : budget.lines()) {
+            int[] cells = new int[line.size()];
+            operands.put(line, cells);
+            if (budget.formula(line).isEmpty()) {
+                for (int cell = 0; cell < cells.length; cell++) {
+                    cells[cell] = inputs.size();
+                    inputs.add(new CellRef(line, cell));
+                }
+            }
         }
+        this.registers = new Registers(new Texts(), inputs);
     }
 
-    static Program program(Budget budget, List<CellRef> varying, Collection<Line> outputs) {
-        Unroller unroller = new Unroller(budget, varying);
-        CellOrder.of(budget, outputs).forEach(unroller::write);
-        Map<Line, int[]> wanted = new LinkedHashMap<>();
-        for (Line line : outputs) {
-            wanted.put(
-                    line,
-                    IntStream.range(0, line.size())
-                            .map(cell -> unroller.operands.get(new CellRef(line, cell)))
-                            .toArray());
-        }
-        return unroller.registers.program(wanted);
+    static Program program(Budget budget) {
+        return budget.once(Program.class, () -> {
+            Unroller unroller = new Unroller(budget);
+            CellOrder.of(budget).cells().forEach(unroller::write);
+            return unroller.registers.program(unroller.operands);
+        });
     }
 
     private void write(CellRef cell) {
-        if (operands.containsKey(cell)) {
-            return;
-        }
         Line line = cell.line();
-        int operand = budget.formula(line)
-                .map(formula -> formula.walk(new Lowering(line.positionOf(cell.cell()))))
-                .orElseGet(() -> known(line, cell.cell()));
-        operands.put(cell, operand);
-    }
-
-    private int known(Line line, int cell) {
-        return budget.isSolved(line)
-                ? found(budget.solved(line).get(cell))
-                : entered(line, budget.given(line).get(cell));
-    }
-
-    private int found(Solved solved) {
-        return solved.hasNumber() ? registers.constant(solved.number()) : registers.reason(solved.reason());
-    }
-
-    private int entered(Line line, Given given) {
-        return line.kind() == Kind.TEXT ? registers.text(given.text()) : registers.constant(given.number());
+        budget.formula(line)
+                .ifPresent(formula ->
+                        operands.get(line)[cell.cell()] = formula.walk(new Lowering(line.positionOf(cell.cell()))));
     }
 
     /** Writes the instructions of one cell's formula. */
@@ -96,7 +78,7 @@ final class Unroller {
         }
 
         private int at(Line line, Position where) {
-            return operands.get(new CellRef(line, line.cellAt(where)));
+            return operands.get(line)[line.cellAt(where)];
         }
 
         @Override
@@ -108,18 +90,20 @@ final class Unroller {
 
         @Override
         public Integer call(Call call) {
-            int[] arguments = call.arguments().stream()
-                    .mapToInt(argument -> argument.walk(this))
-                    .toArray();
+            int[] arguments = new int[call.arguments().size()];
+            for (int i = 0; i < arguments.length; i++) {
+                arguments[i] = call.arguments().get(i).walk(this);
+            }
             return registers.apply(Operation.of(call.function()), arguments);
         }
 
         @Override
         public Integer fold(Fold fold) {
             Axis axis = fold.axis();
-            int[] terms = IntStream.range(0, axis.size())
-                    .map(row -> term(fold, position.with(axis, row)))
-                    .toArray();
+            int[] terms = new int[axis.size()];
+            for (int row = 0; row < terms.length; row++) {
+                terms[row] = term(fold, position.with(axis, row));
+            }
             return switch (fold.gather()) {
                 case LEAST -> chained(Operation.MIN, terms);
                 case GREATEST -> chained(Operation.MAX, terms);
