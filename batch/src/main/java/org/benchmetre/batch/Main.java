@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             PriceCommand.class,
             IrrigationCommand.class,
+            CompareCommand.class,
             WorkbookCommand.class,
             LinesCommand.class,
             ExplainCommand.class,

@@ -110,7 +110,7 @@ final class PriceReport {
     }
 
     /** Two decimals, or none when they are zero. */
-    private static String whole(double number) {
+    static String whole(double number) {
         return two(number).replaceAll("\\.00$", "");
     }
 

@@ -1,106 +1,34 @@
 package org.benchmetre.batch;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.benchmetre.Benchmetre;
 import org.benchmetre.Plan;
 import org.benchmetre.ScenarioException;
-import org.benchmetre.SettingSyntaxException;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Remark;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
-/** What all commands share: they read one scenario, tell everything found in it on standard error, and go on if there is no fault. */
-@Command(
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        usageHelpWidth = 100,
-        sortOptions = false,
-        descriptionHeading = "%n",
-        parameterListHeading = "%n",
-        optionListHeading = "%n",
-        exitCodeListHeading = Exit.HEADING,
-        exitCodeList = {Exit.ZERO, Exit.ONE, Exit.TWO, Exit.THREE, Exit.FOUR})
-abstract class ScenarioCommand implements Callable<Integer> {
-
-    @Spec
-    private CommandSpec spec;
+/** What most commands share: they read one scenario, tell everything found in it on standard error, and go on if there is no fault. */
+@Command
+abstract class ScenarioCommand extends ReadingCommand {
 
     @Parameters(index = "0", paramLabel = "SCENARIO", description = "The scenario: a folder of CSV files.")
     private Path scenario;
 
-    @Option(
-            names = "--set",
-            paramLabel = "LINE=VALUE",
-            description = {
-                "Changes one entry for this run; may be given again. A unit may follow the value, without one it is the"
-                        + " unit the entry was given in. Examples: plant_spacing=6in, material_price[tape]=80,"
-                        + " irrigation_choice=tape."
-            })
-    private List<String> settings = new ArrayList<>();
-
-    @Option(
-            names = "--prices",
-            paramLabel = "FILE",
-            description =
-                    "A price list: item,pack,unit,price,price_year,source. Its prices replace those of the scenario,"
-                            + " item by item.")
-    private Path prices;
-
     @Override
-    public final Integer call() {
-        try {
-            Plan plan = Benchmetre.read(scenario, Optional.ofNullable(prices), settings);
-            tell("Warning: ", plan.warnings());
-            tell("Note: ", plan.notes());
-            return run(plan);
-        } catch (SettingSyntaxException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-        } catch (ScenarioException e) {
-            return refused(e.faults());
-        }
+    final int read(Optional<Path> priceList, List<String> changes) throws ScenarioException {
+        Plan plan = Benchmetre.read(scenario, priceList, changes);
+        tell("Warning: ", plan.warnings());
+        tell("Note: ", plan.notes());
+        return run(plan);
     }
 
     /** Does what the command is for. */
     abstract int run(Plan plan);
 
-    /** Tells everything found and answers the exit code for faults. */
-    final int refused(Faults faults) {
-        String count = faults.size() == 1 ? "1 fault" : faults.size() + " faults";
-        err().print(faults.report() + count + "; nothing was written.\n");
-        err().flush();
-        return Exit.FAULTS;
-    }
-
-    final void tell(String kind, List<Remark> remarks) {
-        remarks.forEach(remark -> err().print(kind + remark.message() + "\n"));
-        err().flush();
-    }
-
     /** The scenario as it was named on the command line. */
     final Path scenario() {
         return scenario;
-    }
-
-    final void print(String text) {
-        out().print(text);
-        out().flush();
-    }
-
-    final PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    final PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -27,7 +27,7 @@ final class TextTable {
     private final int repeated;
     private final Set<Integer> right = new HashSet<>();
     private final List<List<String>> rows = new ArrayList<>();
-    private boolean total;
+    private int ruled = -1;
 
     /**
      * An empty table.
@@ -51,9 +51,9 @@ final class TextTable {
         return this;
     }
 
-    /** A last row under a rule. */
+    /** A row under a rule, with what follows it. */
     TextTable total(List<String> cells) {
-        total = true;
+        ruled = rows.size();
         return row(cells);
     }
 
@@ -79,7 +79,7 @@ final class TextTable {
             appendRule(text, part, widths);
         }
         for (int i = 0; i < rows.size(); i++) {
-            if (total && i == rows.size() - 1) {
+            if (i == ruled) {
                 appendRule(text, part, widths);
             }
             append(text, rows.get(i), part, widths);
@@ -177,7 +177,7 @@ final class TextTable {
 
     private static int breakAt(String text, int width) {
         int space = text.lastIndexOf(' ', width);
-        int underscore = text.lastIndexOf('_', width - 1) + 1;
-        return space > 0 ? space : underscore > 0 ? underscore : width;
+        int joint = 1 + Math.max(text.lastIndexOf('_', width - 1), text.lastIndexOf('-', width - 1));
+        return space > 0 ? space : joint > 0 ? joint : width;
     }
 }

@@ -18,6 +18,22 @@ class TextTableTest {
     }
 
     @Test
+    void what_follows_a_total_stands_under_its_rule_too() {
+        TextTable table = new TextTable(List.of(), 1);
+        table.row(List.of("Pump")).total(List.of("Sum")).row(List.of("Left"));
+
+        assertThat(table).hasToString("Pump\n----\nSum\nLeft\n");
+    }
+
+    @Test
+    void names_with_hyphens_are_broken_behind_one() {
+        TextTable table = new TextTable(List.of("container-house"), 0).right(0);
+        table.row(List.of("1"));
+
+        assertThat(table.toString().lines()).startsWith("container-", "     house");
+    }
+
+    @Test
     void long_cells_go_on_in_the_next_line_whole() {
         TextTable table = new TextTable(List.of("Part", "Note"), 1);
         table.row(List.of("Pump", "one two three four five six seven eight nine ten"));

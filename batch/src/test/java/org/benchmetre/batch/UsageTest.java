@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UsageTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"price", "workbook", "lines", "explain", "check"})
+    @ValueSource(strings = {"price", "workbook", "lines", "explain", "check", "compare"})
     void every_command_has_help_with_the_exit_codes(String command) {
         Ran ran = Ran.with(command, "--help");
 
@@ -27,7 +27,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"price", "workbook", "lines", "explain", "check"})
+    @ValueSource(strings = {"price", "workbook", "lines", "explain", "check", "compare"})
     void every_command_has_a_version(String command) {
         Ran ran = Ran.with(command, "--version");
 

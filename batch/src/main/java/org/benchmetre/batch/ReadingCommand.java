@@ -1,0 +1,92 @@
+package org.benchmetre.batch;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.benchmetre.ScenarioException;
+import org.benchmetre.SettingSyntaxException;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Remark;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What all commands share that read scenarios: settings, a price list, and faults told on standard error. */
+@Command(
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        usageHelpWidth = 100,
+        sortOptions = false,
+        descriptionHeading = "%n",
+        parameterListHeading = "%n",
+        optionListHeading = "%n",
+        exitCodeListHeading = Exit.HEADING,
+        exitCodeList = {Exit.ZERO, Exit.ONE, Exit.TWO, Exit.THREE, Exit.FOUR})
+abstract class ReadingCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = "--set",
+            paramLabel = "LINE=VALUE",
+            description = {
+                "Changes one entry for this run; may be given again. A unit may follow the value, without one it is the"
+                        + " unit the entry was given in. Examples: plant_spacing=6in, material_price[tape]=80,"
+                        + " irrigation_choice=tape."
+            })
+    private List<String> settings = new ArrayList<>();
+
+    @Option(
+            names = "--prices",
+            paramLabel = "FILE",
+            description =
+                    "A price list: item,pack,unit,price,price_year,source. Its prices replace those of the scenario,"
+                            + " item by item.")
+    private Path prices;
+
+    @Override
+    public final Integer call() {
+        try {
+            return read(Optional.ofNullable(prices), settings);
+        } catch (SettingSyntaxException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        } catch (ScenarioException e) {
+            return refused(e.faults());
+        }
+    }
+
+    /** Reads what is named on the command line and does what the command is for. */
+    abstract int read(Optional<Path> priceList, List<String> changes) throws ScenarioException;
+
+    /** Tells everything found and answers the exit code for faults. */
+    final int refused(Faults faults) {
+        String count = faults.size() == 1 ? "1 fault" : faults.size() + " faults";
+        err().print(faults.report() + count + "; nothing was written.\n");
+        err().flush();
+        return Exit.FAULTS;
+    }
+
+    final void tell(String kind, List<Remark> remarks) {
+        remarks.forEach(remark -> err().print(kind + remark.message() + "\n"));
+        err().flush();
+    }
+
+    final void print(String text) {
+        out().print(text);
+        out().flush();
+    }
+
+    final PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    final PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}
