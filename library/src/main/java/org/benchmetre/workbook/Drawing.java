@@ -25,6 +25,8 @@ final class Drawing {
     private static final double POI_WIDTH = 256;
     /** Characters across a page that can still be read in print. */
     private static final double LEGIBLE = 270;
+    /** Characters across the printed part of a sheet whose copies of lines are left out. */
+    private static final double PRINTED = 150;
 
     private final List<Chart> charts;
     private final XSSFWorkbook workbook;
@@ -51,6 +53,7 @@ final class Drawing {
         names();
         validations();
         workbook.sheetIterator().forEachRemaining(sheet -> finish((XSSFSheet) sheet));
+        plan.sheets().forEach(this::printArea);
         workbook.setForceFormulaRecalculation(true);
         properties();
     }
@@ -99,6 +102,15 @@ final class Drawing {
         if (lists >= 0) {
             workbook.setSheetHidden(lists, true);
         }
+    }
+
+    /** Copies of lines for a what-if table are not printed: the page ends before the first of them. */
+    private void printArea(SheetPlan sheet) {
+        sheet.boxes().stream()
+                .filter(box -> box.schedule().lines().stream().anyMatch(budget::isRepeated))
+                .findFirst()
+                .ifPresent(box -> workbook.setPrintArea(
+                        workbook.getSheetIndex(sheet.name()), 0, sheet.lastColumnWithin(PRINTED), 0, box.top() - 1));
     }
 
     private void finish(XSSFSheet sheet) {

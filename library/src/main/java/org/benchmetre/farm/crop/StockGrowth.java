@@ -26,8 +26,8 @@ public final class StockGrowth {
 
     /** What to think of yields by stock. */
     static final String DOUBT =
-            "few yields by stock are published; in a Florida field study bare-root plants were ahead of plugs "
-                    + "early";
+            "few yields by stock are published; in Florida fields bare-root plants gave 36 to 91 % more early "
+                    + "fruit than plugs, and plugs as much or more in total (HortTechnology 30(2):238, 2020)";
 
     private static final Unit WEEK = Unit.parse("wk");
     private static final Unit DEGREE = Unit.parse("degC");
