@@ -48,6 +48,11 @@ final class GroupTable {
                 table.row(row(figures.text(groups, row), way -> PriceReport.two(cost(row, way))));
             }
         }
+        if (family.equals("yearly")) {
+            Line lost = budget.line("side_lost_fruit");
+            table.row(row(
+                    "Fruit lost to dry plants (lowers receipts)", way -> PriceReport.two(figures.number(lost, way))));
+        }
         table.total(row("Total", way -> PriceReport.two(figures.number(totals, way))));
         return table
                 + (without.isEmpty()

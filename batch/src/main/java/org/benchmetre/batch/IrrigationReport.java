@@ -121,6 +121,8 @@ final class IrrigationReport {
                     figures.text(label, i),
                     way -> PriceReport.two(figures.number(cost, cost.cellAt(cause.with(ways.axis(), way))))));
         }
+        Line same = budget.line("way_same_cost_per_metre");
+        table.row(row(same.label(), way -> PriceReport.two(figures.number(same, way))));
         table.total(row("Total", way -> PriceReport.two(figures.number(total, way))));
         return table.toString();
     }

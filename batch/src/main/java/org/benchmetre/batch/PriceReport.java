@@ -6,7 +6,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
-/** First cost, yearly cost and margin as a reader wants it on a console: at most 100 columns, two decimals; {@code price --csv} has every digit. */
+/** First cost, yearly cost, enterprise budget and margin as a reader wants it on a console: at most 100 columns, two decimals; {@code price --csv} has every digit. */
 final class PriceReport {
 
     private final Figures figures;
@@ -22,7 +22,7 @@ final class PriceReport {
     @Override
     public String toString() {
         return TextTable.wrapped(budget.title())
-                + "First cost: what it takes to build. Yearly cost: what it takes to own, before labour and energy.\n\n"
+                + "First cost: what it takes to build. Yearly cost: what it takes to own and to run.\n\n"
                 + what()
                 + heading("First cost per metre of bench, " + money + "/m")
                 + new GroupTable(figures, "first")
@@ -30,12 +30,18 @@ final class PriceReport {
                 + costs("first")
                 + heading("Parts to buy, for the chosen way to water")
                 + purchase()
-                + heading("Yearly cost per metre of bench, " + money + "/(m a), before labour and energy")
+                + heading("Yearly cost per metre of bench, " + money + "/(m a)")
                 + new GroupTable(figures, "yearly")
-                + heading("Yearly cost, before labour and energy")
+                + heading("Yearly cost")
                 + costs("yearly")
-                + heading("Receipts and margin a year, before labour and energy")
+                + heading("Enterprise budget of a year, " + money + " (rows of zero left out)")
+                + new BudgetTable(figures)
+                + heading("Returns and break-evens")
                 + margin()
+                + heading("Work, heat and electricity of a year")
+                + season()
+                + heading("Plant stock compared, each as if it were chosen; few yields are published by stock")
+                + new StockTable(figures)
                 + "\n"
                 + cautions();
     }
@@ -78,14 +84,30 @@ final class PriceReport {
         TextTable table = new TextTable(List.of(), 0).right(1);
         amount(table, "Marketable fruit", "yield_total");
         amount(table, "Receipts", "receipts_total");
-        amount(table, "Picking, packing, packs, commission", "yield_costs_total");
-        amount(table, "Margin, in total", "margin_total");
+        amount(table, "Returns above operating costs", "returns_above_operating");
+        amount(table, "Returns above total cost: margin", "margin_total");
         amount(table, "Margin per metre of bench", "margin_per_metre");
         amount(table, "Margin per plant", "margin_per_plant");
         amount(table, "Margin per m² of floor", "margin_per_area");
         amount(table, "Margin per kg", "margin_per_kg");
-        amount(table, "Break-even price", "break_even_price");
-        amount(table, "Break-even fruit per plant and crop", "break_even_yield");
+        amount(table, "Break-even price, operating costs", "break_even_price_operating");
+        amount(table, "Break-even price, total cost", "break_even_price");
+        amount(table, "Break-even fruit per plant and crop, operating", "break_even_yield_operating");
+        amount(table, "Break-even fruit per plant and crop, total", "break_even_yield");
+        return table.toString();
+    }
+
+    private String season() {
+        TextTable table = new TextTable(List.of(), 0).right(1);
+        amount(table, "Hours of work", "labour_hours_total");
+        amount(table, "Of that the family's", "family_hours_total");
+        amount(table, "Hours per metre of bench", "labour_hours_per_metre");
+        amount(table, "People in the month with most work", "people_at_peak");
+        amount(table, "Heat", "heat_energy_total");
+        amount(table, "Heater to install", "boiler_size");
+        amount(table, "Electricity but for pumps", "electricity_energy_total");
+        amount(table, "Fuel and electricity per m² of floor", "energy_cost_per_area");
+        amount(table, "Feed, a cubic metre", "feed_cost_per_volume");
         return table.toString();
     }
 
@@ -106,7 +128,8 @@ final class PriceReport {
 
     private static String cautions() {
         return "Money: prices carry their year and source; replace invented ones by quotations before you spend.\n"
-                + "Loads: have a licensed engineer confirm benches, hangers and house before anything is hung.\n";
+                + "Loads: have a licensed engineer confirm benches, hangers and house before anything is hung.\n"
+                + "Heat, electricity, acid and sprays: licensed trades, labels and local codes go before anything here.\n";
     }
 
     /** Two decimals, or none when they are zero. */

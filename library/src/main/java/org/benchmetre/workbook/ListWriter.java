@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Given;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 
 /** Writes a schedule of single values, one a row: what to type, the value in the line's unit, the usual range and the source. */
@@ -29,8 +30,12 @@ final class ListWriter {
         int row = box.table() + 1;
         for (Line line : box.schedule().lines()) {
             Entry entry = plan.budget().entry(line).orElse(null);
-            source(box, row, remarks(line, entry), Look.Role.WORDS);
             pen.words(row, 0, line.label(), Look.Role.WORDS);
+            if (isSentence(line)) {
+                sentence(box, row++, line);
+                continue;
+            }
+            source(box, row, remarks(line, entry), Look.Role.WORDS);
             cells.write(pen, line);
             pen.words(row, Columns.LIST_UNIT, cells.unit(line), Look.Role.WORDS);
             if (withEntries) {
@@ -38,6 +43,19 @@ final class ListWriter {
             }
             row++;
         }
+    }
+
+    /** A text that a formula makes, with nothing to say beside it: it runs over all columns. */
+    private boolean isSentence(Line line) {
+        return line.kind() == Kind.TEXT
+                && plan.budget().formula(line).isPresent()
+                && line.note().isEmpty();
+    }
+
+    private void sentence(Box box, int row, Line line) {
+        cells.write(pen, line);
+        int last = sheet.lastSourceColumn(box.schedule());
+        pen.spread(row, Columns.LIST_VALUE, last, cells.text(line), Look.Role.WORDS);
     }
 
     private void head(int row, boolean withEntries) {

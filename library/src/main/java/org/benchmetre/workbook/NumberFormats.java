@@ -15,6 +15,9 @@ final class NumberFormats {
     private static final Set<String> COUNTED =
             Set.of("plant", "pack", "bench", "outlet", "zone", "container", "item", "line", "crop");
     private static final double WIDEST = 1e9;
+    /** Below this a figure is what rounding left of a difference. */
+    private static final double NOISE = 1e-11;
+
     private static final double HALF_A_CENT = 0.005;
     private static final String TRUTH = "\"yes\";\"yes\";\"no\"";
 
@@ -61,7 +64,7 @@ final class NumberFormats {
         if (line.unit().equals(Unit.MONEY) || line.unit().equals(Unit.MONEY_NOMINAL)) {
             return "#,##0.00";
         }
-        if (budget.entry(line).isPresent() || least < HALF_A_CENT) {
+        if (budget.entry(line).isPresent() || least < HALF_A_CENT && least > NOISE) {
             return "#,##0.00##";
         }
         return least < 0.1 && most < 1 ? "#,##0.0000" : "#,##0.00";
@@ -81,7 +84,7 @@ final class NumberFormats {
             most = Math.max(most, value);
             allWhole &= value == Math.rint(value);
         }
-        if (most >= WIDEST || most > 0 && most < 0.00005) {
+        if (most >= WIDEST || most > NOISE && most < 0.00005) {
             return "0.00E+00";
         }
         if (allWhole && COUNTED.contains(line.unit().toString())) {

@@ -60,6 +60,18 @@ final class Pen {
         }
     }
 
+    /** Spreads a cell that is written over further columns. */
+    void spread(int row, int first, int last, String text, Look.Role role) {
+        double total = 0;
+        for (int column = first; column <= last; column++) {
+            cell(row, column, Look.text(role, text));
+            total += width(column);
+        }
+        linesOfRow.remove(row);
+        reserve(row, text, total);
+        sheet.addMergedRegion(new CellRangeAddress(row, row, first, last));
+    }
+
     void number(int row, int column, double number, Look look) {
         cell(row, column, look).setCellValue(number + 0.0);
     }

@@ -31,6 +31,11 @@ final class ValueCells {
     }
 
     /** Writes all cells of a line where the plan puts them. */
+    /** What a single text line says. */
+    String text(Line line) {
+        return figures.text(line, 0);
+    }
+
     void write(Pen pen, Line line) {
         for (int cell = 0; cell < line.size(); cell++) {
             write(pen, line, cell);

@@ -3,12 +3,12 @@ package org.benchmetre.farm.comparison;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -52,45 +52,44 @@ public final class Causes {
      * Declares the lines.
      *
      * @param b where schedules are added
+     * @param pages tables opened early
      * @param ways ways to water
      * @param pair the way chosen and its rival
      * @param causes what differs between ways, in order
      * @param yearly all yearly cost by way, lost fruit counted
      * @param benchMetres metres of bench
      */
-    public Causes(BudgetBuilder b, Ways ways, Pair pair, List<Cause> causes, Line yearly, Line benchMetres) {
+    public Causes(
+            BudgetBuilder b, Pages pages, Ways ways, Pair pair, List<Cause> causes, Line yearly, Line benchMetres) {
         this.causes = List.copyOf(causes);
-        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "Partial budget by cause, per metre of bench and year");
-        ScheduleBuilder boxes = b.schedule(Sheets.IRRIGATION, "Partial budget: from the way chosen to its rival");
-        ScheduleBuilder block = b.schedule(Sheets.IRRIGATION, "Yearly cost per metre of bench, by cause");
-        block.roomBelow(24);
-        List<String> keys = new ArrayList<>(causes.stream().map(Cause::key).toList());
-        keys.add("same");
-        axis = Axis.rows("cause", "Cause", keys, 0);
-        Line label = table.textLine("cause_label", "Cause", rows(Cause::label, "All else, the same whichever way"));
-        b.nameRows(axis, label);
-        Line kind = table.textLine("cause_kind", "Kind", rows(c -> c.isReturn() ? RETURN : COST, COST));
+        ScheduleBuilder table = pages.byCause();
+        axis = Axis.rows("cause", "Cause", causes.stream().map(Cause::key).toList(), 0);
+        b.nameRows(axis, table.textLine("cause_label", "Cause", rows(Cause::label)));
+        Line kind = table.textLine("cause_kind", "Kind", rows(c -> c.isReturn() ? RETURN : COST));
         List<Formula> amounts = new ArrayList<>();
         Formula rest = yearly;
         for (Cause cause : causes) {
             amounts.add(cause.yearly().over(benchMetres));
             rest = rest.minus(cause.yearly());
         }
-        amounts.add(rest.over(benchMetres));
-        cost = block.line(
-                "cause_way_cost_per_metre", "Yearly cost per metre, by cause", PER_METRE, new Rows(axis, amounts));
+        cost = pages.causes()
+                .line(
+                        "cause_way_cost_per_metre",
+                        "Yearly cost per metre, by cause",
+                        PER_METRE,
+                        new Rows(axis, amounts));
+        b.schedule(Sheets.IRRIGATION, "All else, by way to water")
+                .line("way_same_cost_per_metre", "All else, the same whichever way", PER_METRE, rest.over(benchMetres));
         Line now = table.line("cause_chosen", "Way chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
         Line then = table.line("cause_rival", "Rival", PER_METRE, lookup(cost, ways.key, pair.rival()));
         Line more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));
         Line less = table.line("cause_reduced", "Less with the rival", PER_METRE, positive(now.minus(then)));
-        net = boxes(boxes, kind, more, less);
+        net = boxes(pages.boxes(), kind, more, less);
     }
 
-    private Formula rows(java.util.function.Function<Cause, String> word, String last) {
-        List<Formula> words = new ArrayList<>(
-                causes.stream().map(cause -> text(word.apply(cause))).toList());
-        words.add(text(last));
-        return new Rows(axis, words);
+    private Formula rows(Function<Cause, String> word) {
+        return new Rows(
+                axis, causes.stream().map(cause -> text(word.apply(cause))).toList());
     }
 
     private static Formula positive(Formula amount) {
@@ -104,10 +103,5 @@ public final class Causes {
                 sumWhere(more, kind, text(RETURN), axis),
                 sumWhere(more, kind, text(COST), axis));
         return new PartialBudget(s, "Gain of changing to the rival", boxes).net;
-    }
-
-    /** The total of a way's causes, for whoever checks that they are whole. */
-    Formula total() {
-        return sum(cost, axis);
     }
 }

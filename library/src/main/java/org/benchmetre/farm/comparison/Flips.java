@@ -50,13 +50,13 @@ public final class Flips {
      *
      * @param b where schedules are added
      * @param rank how the ways rank
-     * @param answer where the sentence on doubts is added
+     * @param pages tables opened early
      * @param entries the doubtful entries
      */
-    public Flips(BudgetBuilder b, Ranking rank, ScheduleBuilder answer, List<Doubtful> entries) {
+    public Flips(BudgetBuilder b, Ranking rank, Pages pages, List<Doubtful> entries) {
         Axis axis =
                 Axis.rows("flip", "Entry", entries.stream().map(Doubtful::key).toList(), 0);
-        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "At which value of an entry the answer flips");
+        ScheduleBuilder table = pages.flips();
         table.note(
                 "A value in the plausible range is a real doubt. Where no value flips the answer, that is a result too. The "
                         + "margin of safety is how far the entry may move before the answer flips.");
@@ -97,7 +97,7 @@ public final class Flips {
         table.textLine("flip_address", "Entry, as one types it", words(axis, entries, d -> text(d.address())));
         Line doubt = b.schedule(Sheets.IRRIGATION, "Flip values inside the plausible range")
                 .line("flip_inside", "1 when inside", ONE, when(and(high.isPositive(), inside), one(), none(ONE)));
-        stale(b, rank, answer, sum(doubt, axis));
+        stale(b, rank, pages.answer(), sum(doubt, axis));
     }
 
     private static void stale(BudgetBuilder b, Ranking rank, ScheduleBuilder answer, Formula insideCount) {

@@ -24,8 +24,7 @@ import org.benchmetre.farm.irrigation.Ways;
 public final class WaysCompared {
 
     private final BudgetBuilder b;
-    private final ScheduleBuilder answer;
-    private final ScheduleBuilder side;
+    private final Pages pages;
 
     /**
      * What the comparison reads.
@@ -62,11 +61,7 @@ public final class WaysCompared {
      */
     public WaysCompared(BudgetBuilder b) {
         this.b = b;
-        answer = b.schedule(Sheets.IRRIGATION, "Which way to water");
-        side = b.schedule(Sheets.IRRIGATION, "Side by side");
-        side.note(
-                "Yearly cost holds capital recovery, laying and removing, water, feed, pumping, care and the fruit lost to dry "
-                        + "plants; whatever is the same for every way is in it too.");
+        pages = Pages.open(b);
     }
 
     /**
@@ -102,19 +97,23 @@ public final class WaysCompared {
                         .plus(s.clogging().dry().replanting));
         Line lost = s.clogging().loss().fruitLostValue;
         new Recommendation(
-                answer,
+                pages.answer(),
                 ways,
                 rank,
                 s.chosen(),
                 new Recommendation.Grounds(owning, upkeep, lost, s.hydraulics().frictionNote));
-        new SideBySide(side, ways, rank, shown(s), s.benchMetres());
-        Causes causes = new Causes(b, ways, pair, causes(s), s.yearly(), s.benchMetres());
-        answer.textLine(
-                "rival_label",
-                "Compared with",
-                when(pair.rival().is(pair.chosen()), text("no other way"), lookup(ways.label, ways.key, pair.rival())));
-        answer.line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
-        new Flips(b, rank, answer, doubtful.all());
+        new SideBySide(pages.side(), ways, rank, shown(s), s.benchMetres());
+        Causes causes = new Causes(b, pages, ways, pair, causes(s), s.yearly(), s.benchMetres());
+        pages.answer()
+                .textLine(
+                        "rival_label",
+                        "Compared with",
+                        when(
+                                pair.rival().is(pair.chosen()),
+                                text("no other way"),
+                                lookup(ways.label, ways.key, pair.rival())));
+        pages.answer().line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
+        new Flips(b, rank, pages, doubtful.all());
         target(s, rank);
     }
 
@@ -127,8 +126,7 @@ public final class WaysCompared {
 
     /** Where the uniformity asked for would leave out the way that comes first: its own uniformity, no search needed. */
     private void target(Sides s, Ranking rank) {
-        ScheduleBuilder t =
-                b.schedule(Sheets.IRRIGATION, "The uniformity asked for, and where it would flip the answer");
+        ScheduleBuilder t = pages.target();
         Line uniformity = s.hydraulics().uniformityInRange;
         Line target = s.hydraulics().targetUniformity;
         Line first = t.line(

@@ -66,7 +66,7 @@ public final class Channels {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Channels: where fruit is sold");
         s.note(
                 "The shares of all channels add up to 1. Counted where receipts are by channels; a row filled in here counts too.");
-        Columns c = Columns.of(table, "channel", "channel", "Channel", s, faults);
+        Columns c = Columns.of(table, "channel", "channel", "Channel", Columns.FEW_SPARE_ROWS, s, faults);
         axis = c.axis();
         Line label = c.words("label", "channel_label", "Channel", row -> Columns.readable(row.text("channel")));
         b.nameRows(axis, label);

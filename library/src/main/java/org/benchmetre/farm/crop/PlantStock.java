@@ -77,7 +77,7 @@ public final class PlantStock {
             House house,
             Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
-        columns = Columns.of(table, "stock", "stock", "Plant stock", s, faults);
+        columns = Columns.of(table, "stock", "stock", "Plant stock", Columns.FEW_SPARE_ROWS, s, faults);
         axis = columns.axis();
         label = columns.words("label", "stock_label", "Plant stock", row -> Columns.readable(row.text("stock")));
         key = columns.keys("stock_key", "Key");

@@ -23,6 +23,9 @@ public final class Columns {
     /** Empty rows kept for the reader at the end of each table. */
     public static final int SPARE_ROWS = 10;
 
+    /** Empty rows of short lists, such as ways to water, whose every row is worked out at length. */
+    public static final int FEW_SPARE_ROWS = 3;
+
     /** Bounds of prices, rates and the like. */
     public static final Bounds NOT_NEGATIVE = new Bounds(0, true, Double.POSITIVE_INFINITY, false);
     /** Bounds of lives, packs and the like. */
@@ -55,6 +58,29 @@ public final class Columns {
      */
     public static Columns of(
             Table table, String keyColumn, String axisName, String axisTitle, ScheduleBuilder schedule, Faults faults) {
+        return of(table, keyColumn, axisName, axisTitle, SPARE_ROWS, schedule, faults);
+    }
+
+    /**
+     * The same with another number of spare rows.
+     *
+     * @param table the file
+     * @param keyColumn the column of keys
+     * @param axisName name of the axis
+     * @param axisTitle what one row is called
+     * @param spare empty rows kept for the reader
+     * @param schedule where the entries are added
+     * @param faults where faults are collected
+     * @return the columns, whose keys are all different
+     */
+    public static Columns of(
+            Table table,
+            String keyColumn,
+            String axisName,
+            String axisTitle,
+            int spare,
+            ScheduleBuilder schedule,
+            Faults faults) {
         table.requireColumns(keyColumn);
         Map<String, Row> byKey = new HashMap<>();
         List<String> keys = new ArrayList<>();
@@ -82,7 +108,7 @@ public final class Columns {
             keys.add(key);
             kept.add(row);
         }
-        return new Columns(Axis.rows(axisName, axisTitle, keys, SPARE_ROWS), kept, schedule, faults);
+        return new Columns(Axis.rows(axisName, axisTitle, keys, spare), kept, schedule, faults);
     }
 
     /**

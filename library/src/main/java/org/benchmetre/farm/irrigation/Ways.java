@@ -69,7 +69,7 @@ public final class Ways {
         s.note(
                 "Every way is priced at once; the one chosen on the sheet of entries is counted. A fourth way is one more row, "
                         + "and its parts carry its key.");
-        columns = Columns.of(table, "way", "way", "Way to water", s, faults);
+        columns = Columns.of(table, "way", "way", "Way to water", Columns.FEW_SPARE_ROWS, s, faults);
         axis = columns.axis();
         keys = table.isComplete() ? axis.keys().subList(0, axis.filled()) : List.of();
         Function<Row, String> byKey = row -> Columns.readable(row.text("way"));
