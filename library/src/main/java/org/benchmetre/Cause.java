@@ -7,17 +7,17 @@ import java.util.List;
  *
  * @param key its key in the first scenario that has it
  * @param label what a reader sees
- * @param receipt whether it is a receipt
+ * @param section where it stands in the budget
  * @param values money a year by the measure, one value for each scenario; costs carry a minus sign; 0 where a scenario has no such row
  */
-public record Cause(String key, String label, boolean receipt, List<Double> values) {
+public record Cause(String key, String label, Section section, List<Double> values) {
 
     /**
      * Keeps its own copy of the values.
      *
      * @param key its key
      * @param label what a reader sees
-     * @param receipt whether it is a receipt
+     * @param section where it stands in the budget
      * @param values one value for each scenario
      */
     public Cause {

@@ -3,12 +3,13 @@ package org.benchmetre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Place;
 
 /**
  * Where the margin comes from: the receipts and costs of the enterprise budget by one measure, scenario beside scenario. A difference
- * in what is left is the sum of the differences of its causes. Rows are the same when their labels are, upper and lower case alike;
+ * in what is left is the sum of the differences of its causes. Rows are the same when section and label are, upper and lower case alike;
  * a row that one scenario does not have counts 0 there.
  */
 public final class MarginByCause {
@@ -19,20 +20,20 @@ public final class MarginByCause {
     private final Comparison comparison;
     private final Measure per;
     private final List<Cause> causes;
-    private final Cause left;
+    private final Total left;
     private final List<ReceiptsStep> receipts;
 
     private MarginByCause(Comparison comparison, Measure per) {
         this.comparison = comparison;
         this.per = per;
-        List<BudgetRows> tables = comparison.scenarios().stream()
-                .map(each -> BudgetRows.of(each.figures()))
+        List<BudgetPage> pages = comparison.scenarios().stream()
+                .map(each -> BudgetPage.of(each.figures()))
                 .toList();
         List<Double> sizes = comparison.scenarios().stream()
                 .map(each -> per.size(each.figures()))
                 .toList();
-        this.causes = new RowsMatched(tables, sizes).causes();
-        this.left = left(tables, sizes);
+        this.causes = new RowsMatched(pages, sizes).causes();
+        this.left = left(pages, sizes);
         this.receipts = ReceiptsSteps.of(comparison, per);
     }
 
@@ -57,13 +58,12 @@ public final class MarginByCause {
         return new MarginByCause(comparison, per);
     }
 
-    private static Cause left(List<BudgetRows> tables, List<Double> sizes) {
+    private static Total left(List<BudgetPage> pages, List<Double> sizes) {
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < sizes.size(); i++) {
-            values.add(tables.get(i).left().value() / sizes.get(i));
+            values.add(pages.get(i).left().value() / sizes.get(i));
         }
-        BudgetRows.Row first = tables.get(0).left();
-        return new Cause(first.key(), first.label(), false, values);
+        return new Total("left", pages.get(0).left().label(), values);
     }
 
     /**
@@ -85,19 +85,35 @@ public final class MarginByCause {
     }
 
     /**
-     * The causes added up.
+     * The causes of a section added up.
+     *
+     * @param section which
+     * @return their sum in each scenario
+     */
+    public Total total(Section section) {
+        String key = "total_" + section.name().toLowerCase(Locale.ROOT);
+        return sum(key, section.label(), cause -> cause.section() == section);
+    }
+
+    /**
+     * All causes added up.
      *
      * @return their sum in each scenario
      */
-    public Cause sum() {
+    public Total sum() {
+        return sum("sum", "Sum of all rows", cause -> true);
+    }
+
+    private Total sum(String key, String label, Predicate<Cause> which) {
         List<Double> sums = new ArrayList<>();
         for (int i = 0; i < comparison.scenarios().size(); i++) {
             int scenario = i;
             sums.add(causes.stream()
+                    .filter(which)
                     .mapToDouble(cause -> cause.values().get(scenario))
                     .sum());
         }
-        return new Cause("sum", "Sum of the rows above", false, sums);
+        return new Total(key, label, sums);
     }
 
     /**
@@ -105,7 +121,7 @@ public final class MarginByCause {
      *
      * @return the last total of the budget
      */
-    public Cause left() {
+    public Total left() {
         return left;
     }
 
@@ -125,13 +141,13 @@ public final class MarginByCause {
      */
     public List<String> disagreements() {
         List<String> found = new ArrayList<>();
-        Cause sum = sum();
+        Total sum = sum();
         for (int i = 0; i < sum.values().size(); i++) {
             String name = comparison.scenarios().get(i).name();
             double size = size(i);
             double left = this.left.values().get(i);
             check(found, "receipts and costs of " + name, sum.values().get(i), this.left.label(), left, size);
-            double more = receiptsOf(i) - receiptsOf(0);
+            double more = total(Section.RECEIPTS).difference(i);
             check(found, "causes of more receipts in " + name, effects(i), "the difference", more, size);
         }
         return List.copyOf(found);
@@ -148,13 +164,6 @@ public final class MarginByCause {
         return causes.stream()
                 .mapToDouble(cause -> Math.abs(cause.values().get(scenario))
                         + Math.abs(cause.values().get(0)))
-                .sum();
-    }
-
-    private double receiptsOf(int scenario) {
-        return causes.stream()
-                .filter(Cause::receipt)
-                .mapToDouble(cause -> cause.values().get(scenario))
                 .sum();
     }
 

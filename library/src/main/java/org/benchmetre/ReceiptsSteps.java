@@ -88,7 +88,7 @@ final class ReceiptsSteps {
         static Factors of(Figures figures, Measure per) {
             double count = Measure.PLANT.size(figures);
             double fruit = Measure.KG.size(figures);
-            double price = fruit > 0 ? BudgetRows.of(figures).receipts() / fruit : 0;
+            double price = fruit > 0 ? BudgetPage.of(figures).receipts() / fruit : 0;
             if (per == Measure.KG) {
                 return new Factors(1, 1, price);
             }

@@ -7,17 +7,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** Finds the rows that several enterprise budgets have in common, by their labels. Rows of one label in one budget count together. */
+/** Finds the rows that several enterprise budgets have in common, by section and label. Rows of one label in one section count together. */
 final class RowsMatched {
 
-    private final List<BudgetRows> tables;
+    private final List<BudgetPage> tables;
     private final List<Double> sizes;
     private final List<String> order = new ArrayList<>();
-    private final Map<String, BudgetRows.Row> rows = new LinkedHashMap<>();
+    private final Map<String, BudgetPage.Row> rows = new LinkedHashMap<>();
     private final Map<String, List<Double>> values = new LinkedHashMap<>();
 
     /** Budgets, and by what the values of each are divided. */
-    RowsMatched(List<BudgetRows> tables, List<Double> sizes) {
+    RowsMatched(List<BudgetPage> tables, List<Double> sizes) {
         this.tables = tables;
         this.sizes = sizes;
     }
@@ -31,7 +31,7 @@ final class RowsMatched {
 
     private void take(int scenario) {
         int next = 0;
-        for (BudgetRows.Row row : tables.get(scenario).causes()) {
+        for (BudgetPage.Row row : tables.get(scenario).causes()) {
             String label = folded(row);
             if (rows.putIfAbsent(label, row) == null) {
                 order.add(next, label);
@@ -39,16 +39,16 @@ final class RowsMatched {
             }
             next = order.indexOf(label) + 1;
             List<Double> known = values.get(label);
-            known.set(scenario, known.get(scenario) + row.value() / sizes.get(scenario));
+            known.set(scenario, known.get(scenario) + row.added() / sizes.get(scenario));
         }
     }
 
     private Cause cause(String label) {
-        BudgetRows.Row row = rows.get(label);
-        return new Cause(row.key(), row.label(), row.isReceipt(), values.get(label));
+        BudgetPage.Row row = rows.get(label);
+        return new Cause(row.key(), row.label(), Section.of(row.kind()), values.get(label));
     }
 
-    private static String folded(BudgetRows.Row row) {
-        return row.label().strip().toLowerCase(Locale.ROOT);
+    private static String folded(BudgetPage.Row row) {
+        return row.kind() + " " + row.label().strip().toLowerCase(Locale.ROOT);
     }
 }

@@ -1,6 +1,7 @@
 package org.benchmetre.batch;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.benchmetre.Cause;
 import org.benchmetre.Comparison;
@@ -8,11 +9,13 @@ import org.benchmetre.MarginByCause;
 import org.benchmetre.ReceiptsStep;
 import org.benchmetre.Result;
 import org.benchmetre.ResultsCompared;
+import org.benchmetre.Section;
+import org.benchmetre.Total;
 import org.benchmetre.budget.Numbers;
 
 /**
  * A comparison as comma-separated text: {@code scenario,measure,cause,value,difference,unit}, scenario by scenario, with all digits. First
- * results; then by one measure the causes, their sum and what is left; then the factors of receipts, and behind each what it adds.
+ * results; then by one measure the causes, their sum, its sections and what is left; then the factors of receipts, and behind each what it adds.
  */
 final class CompareCsv {
 
@@ -27,12 +30,13 @@ final class CompareCsv {
         CompareCsv made = new CompareCsv(comparison);
         String unit = margin.per().unitOfMoney(comparison.currency());
         List<Result> results = ResultsCompared.of(comparison);
-        List<Cause> causes = new ArrayList<>(margin.causes());
-        causes.add(margin.sum());
-        causes.add(margin.left());
+        List<Total> totals = new ArrayList<>(List.of(margin.sum()));
+        Arrays.stream(Section.values()).map(margin::total).forEach(totals::add);
+        totals.add(margin.left());
         for (int i = 0; i < made.names.size(); i++) {
             made.results(i, results);
-            made.causes(i, causes, margin.per().toString(), unit);
+            made.causes(i, margin.causes(), margin.per().toString(), unit);
+            made.totals(i, totals, margin.per().toString(), unit);
             made.steps(i, margin.receipts(), margin.per().toString(), unit);
         }
         return made.csv.toString();
@@ -52,6 +56,13 @@ final class CompareCsv {
         for (Cause cause : causes) {
             String value = Numbers.plain(cause.values().get(i));
             csv.row(names.get(i), measure, cause.key(), value, Numbers.plain(cause.difference(i)), unit);
+        }
+    }
+
+    private void totals(int i, List<Total> totals, String measure, String unit) {
+        for (Total total : totals) {
+            String value = Numbers.plain(total.values().get(i));
+            csv.row(names.get(i), measure, total.key(), value, Numbers.plain(total.difference(i)), unit);
         }
     }
 

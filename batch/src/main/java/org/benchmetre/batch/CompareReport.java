@@ -1,6 +1,7 @@
 package org.benchmetre.batch;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
@@ -16,6 +17,8 @@ import org.benchmetre.MarginByCause;
 import org.benchmetre.ReceiptsStep;
 import org.benchmetre.Result;
 import org.benchmetre.ResultsCompared;
+import org.benchmetre.Section;
+import org.benchmetre.Total;
 import org.benchmetre.budget.run.Figures;
 
 /**
@@ -47,6 +50,8 @@ final class CompareReport {
                 + results()
                 + heading("By cause, " + margin.per().words() + ", " + unit)
                 + "Costs carry a minus sign, so that a plus in a difference means that more is left.\n\n"
+                + sections()
+                + "\n"
                 + causes()
                 + heading("Where the difference in receipts comes from, "
                         + margin.per().words() + ", " + unit)
@@ -73,7 +78,12 @@ final class CompareReport {
                     + margin.per().words() + " and year.";
         }
         String amount = PriceReport.two(Math.abs(more)) + " " + unit + (more > 0 ? " more" : " less");
+        String sections = Arrays.stream(Section.values())
+                .map(section ->
+                        section.label() + " " + signed(margin.total(section).difference(i)))
+                .collect(Collectors.joining(", "));
         String largest = margin.causes().stream()
+                .filter(cause -> cause.section() != Section.RECEIPTS)
                 .sorted(Comparator.comparingDouble((Cause cause) -> -Math.abs(cause.difference(i))))
                 .limit(NAMED)
                 .filter(cause -> !PriceReport.two(cause.difference(i)).equals("0.00"))
@@ -82,8 +92,8 @@ final class CompareReport {
         String split = margin.receipts().stream()
                 .map(step -> step.label() + " " + signed(step.effects().get(i)))
                 .collect(Collectors.joining("; "));
-        return name(i) + " leaves " + amount + " than " + name(0) + ". Largest causes: " + largest
-                + ". Causes of the difference in receipts: " + split + ".";
+        return name(i) + " leaves " + amount + " than " + name(0) + ": " + sections + ". Largest differences in cost: "
+                + largest + ". Causes of the difference in receipts: " + split + ".";
     }
 
     private String what() {
@@ -127,6 +137,17 @@ final class CompareReport {
             table.row(row(List.of(result.label(), result.unit()), value, difference));
         }
         return table.toString();
+    }
+
+    private String sections() {
+        TextTable table = table(List.of("In short"), "Difference");
+        Arrays.stream(Section.values()).map(margin::total).forEach(total -> table.row(row(total)));
+        return table.total(row(margin.left())).toString();
+    }
+
+    private List<String> row(Total total) {
+        return row(
+                List.of(total.label()), i -> PriceReport.two(total.values().get(i)), i -> signed(total.difference(i)));
     }
 
     private String causes() {

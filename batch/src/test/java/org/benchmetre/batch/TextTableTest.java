@@ -30,7 +30,7 @@ class TextTableTest {
         TextTable table = new TextTable(List.of("container-house"), 0).right(0);
         table.row(List.of("1"));
 
-        assertThat(table.toString().lines()).startsWith("container-", "     house");
+        assertThat(table.toString().lines().toList()).startsWith("    container-", "         house");
     }
 
     @Test
