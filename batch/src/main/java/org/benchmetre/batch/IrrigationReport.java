@@ -72,11 +72,7 @@ final class IrrigationReport {
                 + heading("Partial budget, " + money + "/(m a), of changing from the way chosen to: " + rival())
                 + boxes()
                 + heading("At which value of an entry the answer flips")
-                + TextTable.wrapped(
-                        "With the value under \"Flips at\" and all else as entered, the way under \"To\" costs as"
-                                + " much a year as the way recommended: " + figures.text("recommended_label") + ".")
-                + "\n"
-                + flips()
+                + new FlipTable(figures)
                 + heading("Cautions")
                 + cautions();
     }
@@ -105,7 +101,7 @@ final class IrrigationReport {
         TextTable table = byWay("Figure");
         for (String id : COMPARED) {
             Line line = budget.line(id);
-            table.row(row(line.label() + unit(line), way -> shown(line, way)));
+            table.row(row(line.label() + unit(line), way -> Shown.cell(figures, line, way)));
         }
         return table.toString();
     }
@@ -147,15 +143,6 @@ final class IrrigationReport {
         return unit.equals("1") ? "" : ", " + unit;
     }
 
-    private String shown(Line line, int cell) {
-        return switch (line.kind()) {
-            case TEXT -> figures.text(line, cell);
-            case OPTIONAL ->
-                figures.hasReason(line, cell) ? figures.text(line, cell) : Shown.number(figures.number(line, cell));
-            default -> Shown.number(figures.number(line, cell));
-        };
-    }
-
     private String rival() {
         return figures.text("rival_label");
     }
@@ -174,37 +161,6 @@ final class IrrigationReport {
 
     private String two(String id) {
         return PriceReport.two(figures.number(id));
-    }
-
-    private String flips() {
-        TextTable table = new TextTable(List.of("Entry", "Now", "Flips at", "Unit", "To", "Plausible", "Margin, %"), 1)
-                .right(1, 2, 6);
-        Line label = budget.line("flip_label");
-        Line value = budget.line("flip_value");
-        Line margin = budget.line("flip_margin");
-        for (int i = 0; i < label.size(); i++) {
-            table.row(List.of(
-                    figures.text(label, i) + " (" + figures.text(budget.line("flip_address"), i) + ")",
-                    Shown.number(figures.number(budget.line("flip_current"), i)),
-                    shown(value, i),
-                    figures.text(budget.line("flip_unit"), i),
-                    figures.text(budget.line("flip_to"), i),
-                    range(i),
-                    shown(margin, i)));
-        }
-        return table + "\n"
-                + TextTable.wrapped("Every digit of a flip value: irrigation --csv, line flip_value. " + target());
-    }
-
-    private String range(int row) {
-        double high = figures.number(budget.line("flip_high"), row);
-        return high > 0
-                ? Shown.number(figures.number(budget.line("flip_low"), row)) + " to " + Shown.number(high)
-                : "none given";
-    }
-
-    private String target() {
-        return "Target uniformity: " + figures.text("target_finding");
     }
 
     private String cautions() {

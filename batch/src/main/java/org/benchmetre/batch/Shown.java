@@ -3,6 +3,9 @@ package org.benchmetre.batch;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
 
 /** Numbers as a console shows them: four figures that count, at most two decimals from a hundred on, never an exponent or a needless zero. */
 final class Shown {
@@ -12,6 +15,13 @@ final class Shown {
     private static final double MANY = 100;
 
     private Shown() {}
+
+    /** A cell of any line: its number, its text, or why it has no number. */
+    static String cell(Figures figures, Line line, int cell) {
+        return line.kind() == Kind.TEXT || figures.hasReason(line, cell)
+                ? figures.text(line, cell)
+                : number(figures.number(line, cell));
+    }
 
     static String number(double value) {
         if (value == 0) {

@@ -27,7 +27,7 @@ class CheckCommandTest {
                 "--set",
                 "plant_spacing=20in",
                 "--set",
-                "pulse_per_plant=150",
+                "way_check_valves[tape]=yes",
                 "--set",
                 "material_price_year[tape]=2022",
                 "--set",

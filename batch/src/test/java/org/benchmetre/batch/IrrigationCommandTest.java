@@ -73,7 +73,7 @@ class IrrigationCommandTest {
                         "Added returns",
                         "Gain of changing",
                         "\nAt which value of an entry the answer flips\n",
-                        "material_price[tape]",
+                        "price[tape]",
                         "\nCautions\n",
                         "Water pressure and backflow: ",
                         "Electricity near water: ");

@@ -1,0 +1,56 @@
+package org.benchmetre.batch;
+
+import java.util.List;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+
+/**
+ * The doubtful entries on a console, each with the value at which the answer flips.
+ *
+ * @param figures the farm, computed
+ */
+record FlipTable(Figures figures) {
+
+    @Override
+    public String toString() {
+        return TextTable.wrapped(
+                        "With the value under \"Flips at\" and all else as entered, the way under \"To\" costs as"
+                                + " much a year as the way recommended: " + figures.text("recommended_label") + ".")
+                + "\n"
+                + table()
+                + "\n"
+                + TextTable.wrapped(
+                        "Every digit of a flip value: irrigation --csv, line flip_value. Target uniformity: "
+                                + figures.text("target_finding"));
+    }
+
+    private TextTable table() {
+        TextTable table = new TextTable(List.of("Entry", "Now", "Flips at", "Unit", "To", "Plausible", "Margin, %"), 1)
+                .right(1, 2, 6);
+        for (int row = 0; row < line("flip_label").size(); row++) {
+            table.row(List.of(
+                    shown("flip_label", row) + " (" + shown("flip_address", row) + ")",
+                    shown("flip_current", row),
+                    shown("flip_value", row),
+                    shown("flip_unit", row),
+                    shown("flip_to", row),
+                    range(row),
+                    shown("flip_margin", row)));
+        }
+        return table;
+    }
+
+    private String range(int row) {
+        return figures.number(line("flip_high"), row) > 0
+                ? shown("flip_low", row) + " to " + shown("flip_high", row)
+                : "none given";
+    }
+
+    private String shown(String id, int row) {
+        return Shown.cell(figures, line(id), row);
+    }
+
+    private Line line(String id) {
+        return figures.budget().line(id);
+    }
+}
