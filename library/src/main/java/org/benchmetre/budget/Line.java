@@ -17,6 +17,7 @@ public final class Line implements Formula {
     private final Kind kind;
     private final List<Axis> axes;
     private final String note;
+    private final int size;
 
     Line(String id, String label, Unit unit, Kind kind, List<Axis> axes, String note) {
         this.id = id;
@@ -25,6 +26,7 @@ public final class Line implements Formula {
         this.kind = kind;
         this.axes = List.copyOf(axes);
         this.note = note;
+        this.size = axes.stream().mapToInt(Axis::size).reduce(1, (a, b) -> a * b);
     }
 
     /**
@@ -75,7 +77,7 @@ public final class Line implements Formula {
      * @return 1 for a single value, else the product of the lengths of its axes
      */
     public int size() {
-        return axes.stream().mapToInt(Axis::size).reduce(1, (a, b) -> a * b);
+        return size;
     }
 
     /**

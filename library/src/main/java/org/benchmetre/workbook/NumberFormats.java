@@ -1,5 +1,7 @@
 package org.benchmetre.workbook;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.Budget;
@@ -23,6 +25,7 @@ final class NumberFormats {
 
     private final Figures figures;
     private final Budget budget;
+    private final Map<Line, String> chosen = new HashMap<>();
 
     NumberFormats(Figures figures) {
         this.figures = figures;
@@ -30,6 +33,10 @@ final class NumberFormats {
     }
 
     String of(Line line) {
+        return chosen.computeIfAbsent(line, this::choose);
+    }
+
+    private String choose(Line line) {
         if (line.kind() == Kind.TRUTH) {
             return TRUTH;
         }

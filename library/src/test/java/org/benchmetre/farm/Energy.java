@@ -51,6 +51,11 @@ final class Energy {
 
     /** A seeded scenario with every month of its own, from frost to heat, heated or not, screened or not. */
     static Budget seeded(Budget sample, long seed) {
+        return sample.with(changes(sample, seed));
+    }
+
+    /** The changes that make {@link #seeded}. */
+    static Map<Line, Map<Integer, Given>> changes(Budget sample, long seed) {
         Random random = new Random(seed);
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         OUTSIDE.forEach(id -> put(changes, sample, id, month -> -30 + 65 * random.nextDouble()));
@@ -72,7 +77,7 @@ final class Energy {
                 }
             });
         }
-        return sample.with(changes);
+        return changes;
     }
 
     /** The budget with a line of months replaced. */

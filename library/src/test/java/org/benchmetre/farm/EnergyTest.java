@@ -155,10 +155,10 @@ class EnergyTest {
     @Test
     void aSpreadsheetProgramAgreesBeforeAndAfterChanges(@TempDir Path folder) throws IOException {
         LibreOfficeReferee.require();
-        LibreOfficeReferee referee = new LibreOfficeReferee(folder)
-                .add(SAMPLE, Map.of())
-                .add(SAMPLE, Adjustments.seeded(SAMPLE, 1))
-                .add(Energy.seeded(SAMPLE, 2), Map.of());
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder, SAMPLE)
+                .add(Map.of())
+                .add(Adjustments.seeded(SAMPLE, 1))
+                .add(Energy.changes(SAMPLE, 2));
         assertThat(referee.differences()).isEmpty();
     }
 }

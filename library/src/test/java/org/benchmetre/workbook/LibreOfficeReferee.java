@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Given;
@@ -20,7 +21,8 @@ import org.junit.jupiter.api.Assumptions;
 
 /**
  * LibreOffice without a screen as a second referee: it recalculates files as it converts them, which a profile of its own asks for,
- * since by default it shows the cached values. Any number of cases share one run.
+ * since by default it shows the cached values. Any number of cases of one budget share two runs that work side by side, each with
+ * a profile of its own.
  */
 public final class LibreOfficeReferee {
 
@@ -36,18 +38,21 @@ public final class LibreOfficeReferee {
             """;
 
     private final Path folder;
+    private final Budget budget;
     private final List<Case> cases = new ArrayList<>();
 
-    /** A budget with what is typed into its workbook. */
-    private record Case(Budget budget, Map<Line, Map<Integer, Given>> changes, Path file) {}
+    /** What is typed into the workbook, and the file that has it. */
+    private record Case(Map<Line, Map<Integer, Given>> changes, Path file) {}
 
     /**
      * A referee that works in a folder of its own.
      *
      * @param folder an empty folder that the caller removes
+     * @param budget the budget that is written
      */
-    public LibreOfficeReferee(Path folder) {
+    public LibreOfficeReferee(Path folder, Budget budget) {
         this.folder = folder;
+        this.budget = budget;
     }
 
     /** Skips the test when LibreOffice is not installed; in continuous integration ({@code CI=true}) fails instead. */
@@ -68,43 +73,54 @@ public final class LibreOfficeReferee {
     /**
      * Adds a case.
      *
-     * @param budget the budget that is written
      * @param changes what is typed in; may be empty
      * @return this
      */
-    public LibreOfficeReferee add(Budget budget, Map<Line, Map<Integer, Given>> changes) {
-        cases.add(new Case(budget, changes, folder.resolve("case" + cases.size() + ".xlsx")));
+    public LibreOfficeReferee add(Map<Line, Map<Integer, Given>> changes) {
+        cases.add(new Case(changes, folder.resolve("case" + cases.size() + ".xlsx")));
         return this;
     }
 
     /**
-     * Recalculates all cases in one run and compares them.
+     * Recalculates all cases and compares them.
      *
      * @return differences, empty when all agree
      * @throws IOException when a file cannot be written or LibreOffice does not do its work
      */
     public List<String> differences() throws IOException {
-        for (Case one : cases) {
-            write(one);
+        byte[] written = new WorkbookWriter().bytes(Figures.of(budget));
+        try {
+            cases.parallelStream().forEach(one -> type(one, written));
+            int half = cases.size() / 2;
+            Stream.of(cases.subList(0, half), cases.subList(half, cases.size()))
+                    .parallel()
+                    .filter(part -> !part.isEmpty())
+                    .forEach(part -> recalculate(part.stream().map(Case::file).toList()));
+            return cases.parallelStream()
+                    .flatMap(one -> differences(one).stream())
+                    .toList();
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         }
-        recalculate(cases.stream().map(Case::file).toList());
-        List<String> found = new ArrayList<>();
-        for (Case one : cases) {
-            try (XSSFWorkbook workbook = open(recalculated(one.file()))) {
-                Figures figures = Figures.of(one.budget().with(one.changes()));
-                Agreement.differences(workbook, Agreement::cached, figures)
-                        .forEach(difference -> found.add(one.file().getFileName() + ": " + difference));
-            }
-        }
-        return found;
     }
 
-    private static void write(Case one) throws IOException {
-        Files.write(one.file(), new WorkbookWriter().bytes(Figures.of(one.budget())));
-        try (XSSFWorkbook workbook = open(one.file());
+    private void type(Case one, byte[] written) {
+        try (XSSFWorkbook workbook = Agreement.typed(written, budget, one.changes());
                 OutputStream out = Files.newOutputStream(one.file())) {
-            Agreement.type(workbook, one.budget(), one.changes());
             workbook.write(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private List<String> differences(Case one) {
+        try (XSSFWorkbook workbook = open(recalculated(one.file()))) {
+            Figures figures = Figures.of(budget.with(one.changes()));
+            return Agreement.differences(workbook, Agreement::cached, figures).stream()
+                    .map(difference -> one.file().getFileName() + ": " + difference)
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -122,27 +138,30 @@ public final class LibreOfficeReferee {
         return folder.resolve("recalculated").resolve(file.getFileName());
     }
 
-    /** Recalculates files in one run. */
-    void recalculate(List<Path> files) throws IOException {
-        Path profile = folder.resolve("profile");
-        Files.createDirectories(profile.resolve("user"));
-        Files.writeString(
-                profile.resolve("user/registrymodifications.xcu"), ALWAYS_RECALCULATE, StandardCharsets.UTF_8);
-        List<String> command = new ArrayList<>(List.of(
-                PROGRAM,
-                "-env:UserInstallation=" + profile.toUri(),
-                "--headless",
-                "--norestore",
-                "--convert-to",
-                "xlsx:Calc MS Excel 2007 XML",
-                "--outdir",
-                folder.resolve("recalculated").toString()));
-        files.forEach(file -> command.add(file.toString()));
-        run(command);
+    /** Recalculates files in one run with a profile of its own. */
+    void recalculate(List<Path> files) {
+        try {
+            Path profile = Files.createTempDirectory(folder, "profile");
+            Files.createDirectories(profile.resolve("user"));
+            Files.writeString(
+                    profile.resolve("user/registrymodifications.xcu"), ALWAYS_RECALCULATE, StandardCharsets.UTF_8);
+            List<String> command = new ArrayList<>(List.of(
+                    PROGRAM,
+                    "-env:UserInstallation=" + profile.toUri(),
+                    "--headless",
+                    "--norestore",
+                    "--convert-to",
+                    "xlsx:Calc MS Excel 2007 XML",
+                    "--outdir",
+                    folder.resolve("recalculated").toString()));
+            files.forEach(file -> command.add(file.toString()));
+            run(command, profile.resolve("log.txt"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
-    private void run(List<String> command) throws IOException {
-        Path log = folder.resolve("log.txt");
+    private static void run(List<String> command, Path log) throws IOException {
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(log.toFile())

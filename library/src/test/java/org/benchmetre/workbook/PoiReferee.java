@@ -1,7 +1,7 @@
 package org.benchmetre.workbook;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
@@ -14,25 +14,38 @@ import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
-/** The spreadsheet library's own evaluator as a referee: changes are typed into the written file and every formula recalculated. */
+/**
+ * The spreadsheet library's own evaluator as a referee: changes are typed into the written file and every formula recalculated. The
+ * file is written once for any number of changes.
+ */
 public final class PoiReferee {
 
-    private PoiReferee() {}
+    private final Budget budget;
+    private final byte[] written;
 
     /**
-     * Compares the workbook of a budget, with changes typed in, with the engine's figures for the same changes.
+     * Writes the workbook of a budget.
      *
-     * @param budget the budget that is written
-     * @param changes what is typed in; may be empty
-     * @return differences, empty when all agree
+     * @param budget the budget
      * @throws IOException when the workbook cannot be made
      */
-    public static List<String> differences(Budget budget, Map<Line, Map<Integer, Given>> changes) throws IOException {
-        byte[] bytes = new WorkbookWriter().bytes(Figures.of(budget));
-        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(bytes))) {
-            Agreement.type(workbook, budget, changes);
+    public PoiReferee(Budget budget) throws IOException {
+        this.budget = budget;
+        this.written = new WorkbookWriter().bytes(Figures.of(budget));
+    }
+
+    /**
+     * Compares the workbook, with changes typed in, with the engine's figures for the same changes. May run in several threads.
+     *
+     * @param changes what is typed in; may be empty
+     * @return differences, empty when all agree
+     */
+    public List<String> differences(Map<Line, Map<Integer, Given>> changes) {
+        try (XSSFWorkbook workbook = Agreement.typed(written, budget, changes)) {
             FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
             return Agreement.differences(workbook, cell -> value(evaluator, cell), Figures.of(budget.with(changes)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

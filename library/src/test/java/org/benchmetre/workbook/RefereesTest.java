@@ -27,7 +27,7 @@ class RefereesTest {
 
     @Test
     void poi_agrees_with_the_workbook_as_written() throws IOException {
-        assertThat(PoiReferee.differences(budget, Map.of())).isEmpty();
+        assertThat(new PoiReferee(budget).differences(Map.of())).isEmpty();
     }
 
     @ParameterizedTest
@@ -35,7 +35,7 @@ class RefereesTest {
     void poi_agrees_after_changes(long seed) throws IOException {
         Map<Line, Map<Integer, Given>> changes = Adjustments.seeded(budget, seed);
         assertThat(changes).isNotEmpty();
-        assertThat(PoiReferee.differences(budget, changes)).isEmpty();
+        assertThat(new PoiReferee(budget).differences(changes)).isEmpty();
     }
 
     @Test
@@ -43,7 +43,7 @@ class RefereesTest {
         Figures after = Figures.of(budget.with(filledAndFlipped()));
         assertThat(after.number("parts_cost")).isGreaterThan(Figures.of(budget).number("parts_cost") + 100);
         assertThat(after.text("way_in_words")).isEqualTo("Glued, no screws");
-        assertThat(PoiReferee.differences(budget, filledAndFlipped())).isEmpty();
+        assertThat(new PoiReferee(budget).differences(filledAndFlipped())).isEmpty();
     }
 
     @Test
@@ -62,9 +62,9 @@ class RefereesTest {
     void libreoffice_agrees_before_and_after_changes(@TempDir Path folder) throws IOException {
         LibreOfficeReferee.require();
         LibreOfficeReferee referee =
-                new LibreOfficeReferee(folder).add(budget, Map.of()).add(budget, filledAndFlipped());
+                new LibreOfficeReferee(folder, budget).add(Map.of()).add(filledAndFlipped());
         for (long seed = 1; seed <= 4; seed++) {
-            referee.add(budget, Adjustments.seeded(budget, seed));
+            referee.add(Adjustments.seeded(budget, seed));
         }
         assertThat(referee.differences()).isEmpty();
     }
@@ -89,7 +89,7 @@ class RefereesTest {
                     .startsWith("total_cost should be");
             workbook.write(out);
         }
-        LibreOfficeReferee referee = new LibreOfficeReferee(folder);
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder, budget);
         referee.recalculate(List.of(file));
         try (XSSFWorkbook workbook = LibreOfficeReferee.open(referee.recalculated(file))) {
             assertThat(Agreement.differences(workbook, Agreement::cached, figures))

@@ -26,10 +26,11 @@ import org.benchmetre.farm.input.Sheets;
 final class SearchStart {
 
     private static final Unit REAL = Unit.parse("real/a");
-    private static final double LOWEST = -0.95;
+    private static final double LOWEST = -0.99;
     private static final double[] TRIALS = {
-        LOWEST, -0.9, -0.85, -0.8, -0.75, -0.7, -0.65, -0.6, -0.55, -0.5, -0.45, -0.4, -0.35, -0.3, -0.25, -0.2, -0.15,
-        -0.1, -0.05, 0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.5, 2, 3
+        LOWEST, -0.98, -0.97, -0.96, -0.95, -0.9, -0.85, -0.8, -0.75, -0.7, -0.65, -0.6, -0.55, -0.5, -0.45, -0.4,
+        -0.35, -0.3, -0.25, -0.2, -0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.5, 2,
+        3
     };
 
     private final Axis axis = Axis.rows(
