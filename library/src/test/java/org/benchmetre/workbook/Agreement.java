@@ -67,7 +67,7 @@ public final class Agreement {
      * @param budget the budget before
      * @param changes for each entry line the new value by cell
      */
-    private static void type(Workbook workbook, Budget budget, Map<Line, Map<Integer, Given>> changes) {
+    static void type(Workbook workbook, Budget budget, Map<Line, Map<Integer, Given>> changes) {
         Plan plan = Plan.of(budget);
         changes.forEach((line, cells) -> cells.forEach((cell, given) -> {
             Spot spot = plan.typedSpot(line, cell);

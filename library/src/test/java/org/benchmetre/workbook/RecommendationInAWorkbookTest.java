@@ -51,7 +51,7 @@ class RecommendationInAWorkbookTest {
     }
 
     private List<Seen> recalculated(Figures figures, double... lives) throws IOException {
-        LibreOfficeReferee referee = new LibreOfficeReferee(folder);
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder, figures.budget());
         List<Path> files = new ArrayList<>();
         for (double life : lives) {
             files.add(typed(figures, life, folder.resolve("life" + files.size() + ".xlsx")));
