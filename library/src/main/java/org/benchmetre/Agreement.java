@@ -30,6 +30,18 @@ final class Agreement {
                 figures.number("first_cost_total"));
         compare(
                 found,
+                "the groups of yearly cost",
+                sum(figures, "group_yearly_cost"),
+                "yearly_cost_total",
+                figures.number("yearly_cost_total"));
+        compare(
+                found,
+                "receipts_total less yearly_cost_total",
+                figures.number("receipts_total") - figures.number("yearly_cost_total"),
+                "returns_above_total",
+                figures.number("returns_above_total"));
+        compare(
+                found,
                 "exact_cost and leftover_value",
                 figures.number("exact_cost") + figures.number("leftover_value"),
                 "purchase_cost",

@@ -81,13 +81,13 @@ public final class FarmWorkbook {
     private static Chart shares(Budget budget) {
         Line share = budget.line("group_yearly_share");
         return new BarChart(
-                SHEET,
+                "Budget",
                 "Shares of yearly cost",
                 List.of(share),
                 share.axes().get(0),
                 share.size(),
                 BarChart.Shape.BARS,
-                null);
+                budget.line("budget_value"));
     }
 
     /** Groups that can have first cost: those of the parts, plants and installing. */

@@ -42,8 +42,10 @@ final class IrrigationReport {
             "way_gross_water",
             "way_pump_energy",
             "way_no_outlet_left",
+            "way_standing_reserve",
             "way_dry_plants",
-            "side_lost_fruit");
+            "side_lost_fruit",
+            "way_loss_per_percent");
 
     private final Figures figures;
     private final Budget budget;

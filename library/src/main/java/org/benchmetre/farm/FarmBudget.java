@@ -90,6 +90,7 @@ public final class FarmBudget {
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
         ScheduleBuilder yearly = b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own and to run");
         ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left");
+        ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
         Months months = new Months(b, folder.table(Months.FILE), faults);
@@ -193,8 +194,8 @@ public final class FarmBudget {
                 first.groupLabel,
                 owned,
                 house.benchMetres);
-        EnterpriseBudget page =
-                new EnterpriseBudget(b, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        EnterpriseBudget page = new EnterpriseBudget(
+                b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         new BudgetMonths(
                 b,
                 months,

@@ -5,12 +5,13 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 
-/** Answers the formula printer from the plan: single values by name, all else by absolute reference. */
+/** Answers the formula printer from the plan: single values by name, but for copies of lines, and all else by absolute reference. */
 record CellPlaces(Plan plan) implements Addresses {
 
     @Override
     public String cell(Line line, int cell) {
-        return line.axes().isEmpty() ? line.id() : plan.spot(line, cell).reference();
+        boolean named = line.axes().isEmpty() && !plan.budget().isRepeated(line);
+        return named ? line.id() : plan.spot(line, cell).reference();
     }
 
     @Override

@@ -103,6 +103,6 @@ final class NumberFormats {
         if (line.unit().hasMoney()) {
             return money(line, least, most);
         }
-        return most <= 10 || least < 0.01 ? "#,##0.00##" : "#,##0.00";
+        return most <= 10 || least < 0.1 ? "#,##0.00##" : "#,##0.00";
     }
 }

@@ -3,7 +3,6 @@ package org.benchmetre.farm.comparison;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.irrigation.Ways;
 
 /** The ways to water in one table a grower reads first: what each costs, how evenly it waters, what runs dry. Repeats figures that stand below. */
 public final class SideBySide {
@@ -37,13 +36,11 @@ public final class SideBySide {
      * Declares the table.
      *
      * @param s where it stands
-     * @param ways ways to water
      * @param rank how the ways rank
      * @param shown what is shown
      * @param benchMetres metres of bench
      */
-    public SideBySide(ScheduleBuilder s, Ways ways, Ranking rank, Shown shown, Line benchMetres) {
-        s.textLine("side_way", "Way to water", ways.label);
+    public SideBySide(ScheduleBuilder s, Ranking rank, Shown shown, Line benchMetres) {
         s.textLine("side_place", "Place", rank.place);
         s.line("side_first_cost", "First cost per metre", FIRST, shown.firstPerMetre());
         s.line(

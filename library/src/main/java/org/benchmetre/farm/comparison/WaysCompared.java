@@ -102,7 +102,7 @@ public final class WaysCompared {
                 rank,
                 s.chosen(),
                 new Recommendation.Grounds(owning, upkeep, lost, s.hydraulics().frictionNote));
-        new SideBySide(pages.side(), ways, rank, shown(s), s.benchMetres());
+        new SideBySide(pages.side(), rank, shown(s), s.benchMetres());
         Causes causes = new Causes(b, pages, ways, pair, causes(s), s.yearly(), s.benchMetres());
         pages.answer()
                 .textLine(

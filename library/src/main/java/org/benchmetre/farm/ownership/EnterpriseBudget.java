@@ -52,14 +52,16 @@ public final class EnterpriseBudget {
      * Declares the lines.
      *
      * @param b where schedules are added
+     * @param page the table itself, opened early so that it leads its sheet
      * @param items receipts and costs in reading order
      * @param house benches
      * @param planting plants
      * @param fruit marketable fruit a year
      */
-    public EnterpriseBudget(BudgetBuilder b, BudgetItems items, House house, Planting planting, Line fruit) {
+    public EnterpriseBudget(
+            BudgetBuilder b, ScheduleBuilder page, BudgetItems items, House house, Planting planting, Line fruit) {
         this.b = b;
-        page = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
+        this.page = page;
         page.note(
                 "Receipts, operating costs, ownership costs by capital recovery at a real rate, overhead. No loan interest. The "
                         + "last column is for figures of one's own.");
