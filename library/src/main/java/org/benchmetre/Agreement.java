@@ -39,7 +39,8 @@ final class Agreement {
                 "receipts_total less yearly_cost_total",
                 figures.number("receipts_total") - figures.number("yearly_cost_total"),
                 "returns_above_total",
-                figures.number("returns_above_total"));
+                figures.number("returns_above_total"),
+                Math.max(figures.number("receipts_total"), figures.number("yearly_cost_total")));
         compare(
                 found,
                 "exact_cost and leftover_value",
@@ -59,7 +60,13 @@ final class Agreement {
     }
 
     private static void compare(List<String> found, String parts, double sum, String whole, double value) {
-        boolean agree = Math.abs(sum - value) <= SHARE * Math.max(Math.abs(sum), Math.abs(value));
+        compare(found, parts, sum, whole, value, Math.max(Math.abs(sum), Math.abs(value)));
+    }
+
+    /** Compares to a share of the largest amount behind the two sides, which may themselves be near zero. */
+    private static void compare(
+            List<String> found, String parts, double sum, String whole, double value, double largest) {
+        boolean agree = Math.abs(sum - value) <= SHARE * largest;
         if (!agree) {
             found.add(String.format(Locale.ROOT, "The sum of %s is %s, but %s is %s.", parts, sum, whole, value));
         }
