@@ -68,12 +68,10 @@ final class FlipSearch {
         if (others.isEmpty() || !(most > least)) {
             return new Flip(Solved.none(others.isEmpty() ? onlyOne() : "no entry"), NO_WAY);
         }
+        BreakEven search = BreakEven.of(budget, entry, against(others.get(0)));
         List<Candidate> found = new ArrayList<>();
         for (int way : others) {
-            Difference difference = Difference.between(new CellRef(cost, first), new CellRef(cost, way));
-            crossings(BreakEven.of(budget, entry, difference)
-                            .between(least, most)
-                            .answer())
+            crossings(search.with(against(way)).between(least, most).answer())
                     .forEach(crossing -> found.add(new Candidate(crossing.first(), way)));
         }
         return found.stream()
@@ -87,6 +85,10 @@ final class FlipSearch {
                 .filter(way -> !key(way).isEmpty())
                 .count();
         return ways > 1 ? "no other way reaches the target" : "only one way";
+    }
+
+    private Difference against(int way) {
+        return Difference.between(new CellRef(cost, first), new CellRef(cost, way));
     }
 
     private static List<Crossing> crossings(Answer answer) {

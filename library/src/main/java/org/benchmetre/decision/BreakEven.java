@@ -54,6 +54,21 @@ public final class BreakEven {
         return new BreakEven(cases, difference, rules.bounds());
     }
 
+    /**
+     * The same search for another difference of the same lines, at no cost.
+     *
+     * @param other what is to be zero instead
+     * @return the search
+     * @throws FormulaException when the other difference is of a line that this one is not of
+     */
+    public BreakEven with(Difference other) {
+        if (!cases.outputs().containsAll(other.lines())) {
+            throw new FormulaException("A search prepared for " + cases.outputs() + " knows no other lines, but found "
+                    + other.lines() + ".");
+        }
+        return new BreakEven(cases, other, bounds);
+    }
+
     private static FormulaException notNumber(CellRef cell) {
         return new FormulaException("A search varies an entry that is a number, but " + cell + " is not one.");
     }

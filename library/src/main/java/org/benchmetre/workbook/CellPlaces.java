@@ -5,7 +5,7 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 
-/** Answers the formula printer from the plan: single values by name, but for copies of lines, and all else by absolute reference. */
+/** Answers the formula printer from the plan: single values by name, all else (copies for a what-if table too) by absolute reference. */
 record CellPlaces(Plan plan) implements Addresses {
 
     @Override

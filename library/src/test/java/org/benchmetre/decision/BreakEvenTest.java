@@ -229,4 +229,19 @@ class BreakEvenTest {
         assertThatThrownBy(() -> Difference.of(truth))
                 .hasMessage("A difference is of numbers, but right_side is a TRUTH.");
     }
+
+    @Test
+    void a_search_serves_other_differences_of_its_lines() {
+        Figure figure = Figure.of(x -> x.times(plain(3)).minus(plain(12)), x -> plain(6));
+        BreakEven search = figure.search();
+        assertThat(root(search.between(-50, 50)).value()).isCloseTo(6, NEIGHBOURS);
+        BreakEven zero = search.with(Difference.of(figure.left()));
+        assertThat(root(zero.between(-50, 50)).value()).isCloseTo(4, NEIGHBOURS);
+        assertThat(root(search.between(-50, 50)).value()).isCloseTo(6, NEIGHBOURS);
+        Difference strange = Difference.of(Figure.of(x -> x, x -> plain(3)).left());
+        assertThatThrownBy(() -> search.with(strange))
+                .isInstanceOf(FormulaException.class)
+                .hasMessage(
+                        "A search prepared for [left_side, right_side] knows no other lines, but found [left_side].");
+    }
 }

@@ -72,11 +72,10 @@ class RecommendationInAWorkbookTest {
     private static Path typed(Figures figures, double life, Path file) throws IOException {
         Budget budget = figures.budget();
         Line line = budget.line("material_life");
-        Files.write(file, new WorkbookWriter().bytes(figures));
-        try (XSSFWorkbook workbook = LibreOfficeReferee.open(file);
+        Map<Integer, Given> tape = Map.of(line.axes().get(0).indexOf("tape"), Given.number(life, line.unit()));
+        byte[] written = new WorkbookWriter().bytes(figures);
+        try (XSSFWorkbook workbook = Agreement.typed(written, budget, Map.of(line, tape));
                 OutputStream out = Files.newOutputStream(file)) {
-            Map<Integer, Given> tape = Map.of(line.axes().get(0).indexOf("tape"), Given.number(life, line.unit()));
-            Agreement.type(workbook, budget, Map.of(line, tape));
             workbook.write(out);
         }
         return file;

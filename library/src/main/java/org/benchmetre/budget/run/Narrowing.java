@@ -1,6 +1,5 @@
 package org.benchmetre.budget.run;
 
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,19 +17,21 @@ final class Narrowing {
     private final Whole whole;
     private final Program program;
     private final int[] moved;
-    private final BitSet varies = new BitSet();
-    private final BitSet needed = new BitSet();
+    private final boolean[] varies;
+    private final boolean[] needed;
     private final Registers registers;
 
     private Narrowing(Whole whole, List<CellRef> varying) {
         this.whole = whole;
         this.program = whole.program();
         this.moved = new int[program.registers()];
+        this.varies = new boolean[moved.length];
+        this.needed = new boolean[moved.length];
         this.registers = new Registers(whole.texts(), varying);
         for (int i = 0; i < varying.size(); i++) {
             CellRef cell = varying.get(i);
             int register = whole.registers(cell.line())[cell.cell()];
-            varies.set(register);
+            varies[register] = true;
             moved[register] = i;
         }
     }
@@ -46,18 +47,16 @@ final class Narrowing {
 
     private void findWhatVaries() {
         for (int i = 0; i < program.operations().length; i++) {
-            if (varies(program.operations()[i], program.arguments()[i])) {
-                varies.set(program.firstResult() + i);
-            }
+            varies[program.firstResult() + i] = varies(program.operations()[i], program.arguments()[i]);
         }
     }
 
     private boolean varies(Operation operation, int[] from) {
         if (isSettled(operation, from)) {
-            return varies.get(taken(from));
+            return varies[taken(from)];
         }
         for (int register : from) {
-            if (varies.get(register)) {
+            if (varies[register]) {
                 return true;
             }
         }
@@ -66,7 +65,7 @@ final class Narrowing {
 
     /** Whether this is a choice that nothing moves. */
     private boolean isSettled(Operation operation, int[] from) {
-        return operation == Operation.IF && !varies.get(from[0]);
+        return operation == Operation.IF && !varies[from[0]];
     }
 
     private int taken(int[] from) {
@@ -76,18 +75,18 @@ final class Narrowing {
     private void findWhatIsNeeded(Collection<Line> outputs) {
         for (Line line : outputs) {
             for (int register : whole.registers(line)) {
-                needed.set(register);
+                needed[register] = true;
             }
         }
         for (int i = program.operations().length - 1; i >= 0; i--) {
             int register = program.firstResult() + i;
             int[] from = program.arguments()[i];
-            if (needed.get(register) && varies.get(register)) {
+            if (needed[register] && varies[register]) {
                 if (isSettled(program.operations()[i], from)) {
-                    needed.set(taken(from));
+                    needed[taken(from)] = true;
                 } else {
                     for (int read : from) {
-                        needed.set(read);
+                        needed[read] = true;
                     }
                 }
             }
@@ -97,7 +96,7 @@ final class Narrowing {
     private Program written(Collection<Line> outputs) {
         for (int i = 0; i < program.operations().length; i++) {
             int register = program.firstResult() + i;
-            if (needed.get(register) && varies.get(register)) {
+            if (needed[register] && varies[register]) {
                 Operation operation = program.operations()[i];
                 int[] from = program.arguments()[i];
                 moved[register] =
@@ -118,6 +117,6 @@ final class Narrowing {
     }
 
     private int operand(int register) {
-        return varies.get(register) ? moved[register] : registers.constant(whole.value(register));
+        return varies[register] ? moved[register] : registers.constant(whole.value(register));
     }
 }
