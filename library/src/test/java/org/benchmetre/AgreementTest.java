@@ -18,13 +18,16 @@ class AgreementTest {
         BudgetBuilder b = new BudgetBuilder("Sums", "USD");
         Axis axis = Axis.rows("group", "Group", List.of("one", "two"), 0);
         ScheduleBuilder groups = b.schedule("Groups", "Groups");
-        for (String id : List.of("group_first_cost_per_metre", "group_first_cost")) {
+        for (String id : List.of("group_first_cost_per_metre", "group_first_cost", "group_yearly_cost")) {
             groups.line(id, id, Unit.ONE, new Rows(axis, List.of(number(1, Unit.ONE), number(2, Unit.ONE))));
         }
         ScheduleBuilder single = b.schedule("Totals", "Totals");
         for (String id : List.of("first_cost_per_metre", "first_cost_total")) {
             single.line(id, id, Unit.ONE, number(total, Unit.ONE));
         }
+        single.line("yearly_cost_total", "Yearly", Unit.ONE, number(total, Unit.ONE));
+        single.line("receipts_total", "Receipts", Unit.ONE, number(5, Unit.ONE));
+        single.line("returns_above_total", "Returns", Unit.ONE, number(2, Unit.ONE));
         single.line("exact_cost", "Exact", Unit.ONE, number(7, Unit.ONE));
         single.line("leftover_value", "Left", Unit.ONE, number(leftover, Unit.ONE));
         single.line("purchase_cost", "Bought", Unit.ONE, number(9, Unit.ONE));
@@ -42,6 +45,8 @@ class AgreementTest {
                 .containsExactly(
                         "The sum of the groups of first cost per metre is 3.0, but first_cost_per_metre is 4.0.",
                         "The sum of the groups of first cost is 3.0, but first_cost_total is 4.0.",
+                        "The sum of the groups of yearly cost is 3.0, but yearly_cost_total is 4.0.",
+                        "The sum of receipts_total less yearly_cost_total is 1.0, but returns_above_total is 2.0.",
                         "The sum of exact_cost and leftover_value is 10.0, but purchase_cost is 9.0.");
     }
 }

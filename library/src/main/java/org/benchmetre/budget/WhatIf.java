@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.unit.Unit;
@@ -76,8 +77,10 @@ public final class WhatIf {
         ScheduleBuilder result = b.schedule(sheet, title);
         Axis rows = axis(down);
         Axis columns = axis(across);
-        valuesDown = steps(down, rows);
-        valuesAcross = steps(across, columns);
+        Line atRow = shares(down, rows);
+        Line atColumn = shares(across, columns);
+        valuesDown = steps(down, rows, atRow);
+        valuesAcross = steps(across, columns, atColumn);
         List<Map<Line, Line>> byRow = new ArrayList<>();
         List<Map<Line, Line>> byColumn = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
@@ -116,16 +119,26 @@ public final class WhatIf {
         return Axis.rows(name + "_" + steps.name(), steps.title(), keys, 0);
     }
 
-    /** The shares as entries along the steps, and the entry at each step as a single figure. */
-    private Line[] steps(Steps steps, Axis axis) {
+    /** The shares as entries along the steps, and what the entry is at each of them. */
+    private Line shares(Steps steps, Axis axis) {
         List<Given> shares = new ArrayList<>();
         for (double share : steps.shares()) {
             shares.add(Given.number(share, ONE).from("a step of the table; change it as you like"));
         }
-        ScheduleBuilder s = b.schedule(sheet, "Steps of " + steps.title().toLowerCase(java.util.Locale.ROOT));
-        Line share = s.entry(name + "_" + steps.name() + "_share", "Share of the entry", ONE, axis)
+        String id = name + "_" + steps.name();
+        ScheduleBuilder s = b.schedule(sheet, "Steps of " + steps.title().toLowerCase(Locale.ROOT));
+        List<Formula> names = IntStream.rangeClosed(1, axis.size())
+                .<Formula>mapToObj(i -> Formulas.text("step " + i))
+                .toList();
+        b.nameRows(axis, s.textLine(id + "_step", "Step", new Rows(axis, names)));
+        Line share = s.entry(id + "_share", "Share of the entry", ONE, axis)
                 .from(0, 100)
                 .given(shares);
+        return s.line(id + "_value", steps.title(), steps.entry().unit(), share.times(steps.entry()));
+    }
+
+    /** The entry at each step as a single figure, which stands in for it. */
+    private Line[] steps(Steps steps, Axis axis, Line value) {
         ScheduleBuilder values = b.schedule(sheet, steps.title() + " at each step");
         Line[] lines = new Line[axis.size()];
         for (int i = 0; i < lines.length; i++) {
@@ -133,7 +146,7 @@ public final class WhatIf {
                     name + "_" + steps.name() + "_" + (i + 1),
                     steps.title() + ", step " + (i + 1),
                     steps.entry().unit(),
-                    steps.entry().times(new Element(share, axis, i)));
+                    new Element(value, axis, i));
             b.repeated.add(lines[i]);
         }
         return lines;

@@ -43,6 +43,8 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties
 final class ChartDrawer {
 
     private static final double WIDTH = 100;
+    /** Rows of a table that leave no room for a chart on the same page. */
+    private static final int LONG_TABLE = 30;
     private static final int TITLE_SIZE = 1200;
     private static final int AXIS_SIZE = 900;
     /** From here on the labels of the axis need no decimals. */
@@ -201,6 +203,9 @@ final class ChartDrawer {
                         + box.schedule().title() + ".");
             }
             top = box.end() + 1;
+            if (box.end() - box.table() > LONG_TABLE) {
+                drawn.setRowBreak(top - 1);
+            }
             end = box.end() + box.schedule().roomBelow() - 1;
         }
         XSSFDrawing drawing = drawn.createDrawingPatriarch();
