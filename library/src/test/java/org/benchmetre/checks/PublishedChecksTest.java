@@ -42,6 +42,9 @@ class PublishedChecksTest {
         if (WateringChecks.FUNCTIONS.contains(check.get("function"))) {
             return WateringChecks.found(check.get("function"), inputs, TROUGH_HOUSE);
         }
+        if (BreakEvenChecks.FUNCTIONS.contains(check.get("function"))) {
+            return BreakEvenChecks.found(check.get("function"), inputs, TROUGH_HOUSE);
+        }
         return switch (check.get("function")) {
             case "convert" -> amount(inputs) * unitOf(inputs).factorTo(unit).toDouble();
             case "convert_level" -> unitOf(inputs).convertLevel(amount(inputs), unit);

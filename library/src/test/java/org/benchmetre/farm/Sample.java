@@ -19,12 +19,24 @@ public final class Sample {
     /** Folder of the trough house. */
     public static final Path TROUGH_HOUSE = Path.of("..", "samples", "trough-house");
 
+    /** Folder of the container house. */
+    public static final Path CONTAINER_HOUSE = Path.of("..", "samples", "container-house");
+
     private Sample() {}
 
     /** The budget of the trough house, which must have no fault. */
     public static Budget troughHouse() {
+        return of(TROUGH_HOUSE);
+    }
+
+    /** The budget of the container house, which must have no fault. */
+    public static Budget containerHouse() {
+        return of(CONTAINER_HOUSE);
+    }
+
+    private static Budget of(Path folder) {
         Faults faults = new Faults();
-        Budget budget = FarmBudget.of(ScenarioFolder.open(TROUGH_HOUSE, faults), faults);
+        Budget budget = FarmBudget.of(ScenarioFolder.open(folder, faults), faults);
         assertThat(faults.faults()).isEmpty();
         return budget;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
@@ -22,6 +23,11 @@ public final class Seeded {
 
     /** The budget of {@link #figures}, before it is worked out. */
     public static Budget budget(Budget sample, long seed) {
+        return sample.with(changes(sample, seed));
+    }
+
+    /** What {@link #budget} changes: the same cells for each seed. */
+    static Map<Line, Map<Integer, Given>> changes(Budget sample, long seed) {
         Random random = new Random(seed);
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         for (Line line : sample.lines()) {
@@ -36,15 +42,20 @@ public final class Seeded {
         }
         Line count = sample.line("bench_count");
         changes.put(count, Map.of(0, Given.number(1 + random.nextInt(80), count.unit())));
+        int ways = keys(sample, "way_key").size();
         Line choice = sample.line("irrigation_choice");
-        changes.put(
-                choice,
-                Map.of(0, Given.text(List.of("emitter", "tape", "dripline").get(random.nextInt(3)))));
+        changes.put(choice, Map.of(0, Given.text(keys(sample, "way_key").get(random.nextInt(ways)))));
         Line price = sample.line("material_price");
         Map<Integer, Given> prices = new HashMap<>();
         IntStream.range(0, price.axes().get(0).filled())
                 .forEach(i -> prices.put(i, Given.number(random.nextDouble() * 400, price.unit())));
         changes.put(price, prices);
-        return sample.with(changes);
+        return changes;
+    }
+
+    /** The keys of the filled rows of a table. */
+    static List<String> keys(Budget sample, String id) {
+        Axis axis = sample.line(id).axes().get(0);
+        return axis.keys().subList(0, axis.filled());
     }
 }

@@ -62,22 +62,6 @@ class YearlyCostLawsTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource("seeds")
-    void theRowsOfTheEnterpriseBudgetAddUpToItsLast(long seed) {
-        Figures f = Seeded.figures(SAMPLE, seed);
-        for (String column : new String[] {"budget_value", "budget_per_metre", "budget_per_plant", "budget_per_area"}) {
-            Line line = SAMPLE.line(column);
-            int last = line.size() - 1;
-            double sum =
-                    IntStream.range(0, last).mapToDouble(i -> f.number(line, i)).sum();
-            double size = IntStream.range(0, last)
-                    .mapToDouble(i -> Math.abs(f.number(line, i)))
-                    .sum();
-            assertThat(sum).as(column).isCloseTo(f.number(line, last), within(RELATIVE * size));
-        }
-    }
-
     @Test
     void aPriceThatPaysNothingBackHasNoBreakEvenYield() {
         Figures f = Figures.of(Sample.with(SAMPLE, "receipts_by=one_price", "fruit_price=1 money/kg"));

@@ -1,0 +1,73 @@
+package org.benchmetre.farm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.util.stream.Stream;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Each cell of the table of price by yield is what the budget shows with both entries typed over. */
+class WhatIfTableTest {
+
+    /** Of receipts or costs, the larger. */
+    private static final double RELATIVE = 1e-9;
+
+    private static final int STEPS = 5;
+
+    static Stream<Budget> samples() {
+        return Stream.of(Sample.troughHouse(), Sample.containerHouse())
+                .flatMap(sample -> Stream.of(sample, Seeded.budget(sample, 7), Seeded.budget(sample, 8)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void eachCellIsTheBudgetTypedOver(Budget budget) {
+        Figures f = Figures.of(budget);
+        Line table = budget.line("whatif_returns_above_total");
+        assertThat(table.size()).isEqualTo(STEPS * STEPS);
+        int asEntered = 0;
+        for (int down = 0; down < STEPS; down++) {
+            for (int across = 0; across < STEPS; across++) {
+                double yield = f.number(budget.line("whatif_returns_above_total_yield_share"), down);
+                double price = f.number(budget.line("whatif_returns_above_total_price_share"), across);
+                double found = f.number(table, down * STEPS + across);
+                Figures typed = new Cells(budget)
+                        .number("yield_per_plant", "", f.number("yield_per_plant") * yield)
+                        .number("price_level", "", f.number("price_level") * price)
+                        .figures();
+                near(found, typed, table.address(down * STEPS + across));
+                if (yield == 1 && price == 1) {
+                    near(found, f, "as entered");
+                    asEntered++;
+                }
+            }
+        }
+        assertThat(asEntered).isEqualTo(1);
+    }
+
+    /** A step that is changed moves its row and no other. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void aStepThatIsChangedMovesItsOwnRow(Budget budget) {
+        Figures before = Figures.of(budget);
+        Figures after = Figures.of(Sample.with(budget, "whatif_returns_above_total_yield_share[step_2]=1 1"));
+        Line table = budget.line("whatif_returns_above_total");
+        for (int cell = 0; cell < table.size(); cell++) {
+            int like = cell / STEPS == 1 ? cell + STEPS : cell;
+            assertThat(after.number(table, cell)).isFinite().isEqualTo(before.number(table, like));
+        }
+    }
+
+    /** Fails also where the cell is not a number. */
+    private static void near(double found, Figures typed, String what) {
+        double expected = typed.number("returns_above_total");
+        double size = Math.max(typed.number("receipts_total"), typed.number("total_cost"));
+        if (!(Math.abs(found - expected) <= RELATIVE * size)) {
+            fail("%s: found %s, expected %s", what, found, expected);
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package org.benchmetre.farm.ownership;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.farm.Sample;
+import org.benchmetre.farm.SeededBlocks;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A break-even fed back into the budget leaves nothing, whatever moves with price and yield; two tasks are counted by fruit. */
+class BreakEvensTest {
+
+    private static final int SEEDS = 200;
+
+    /** Of receipts, or of the costs where nothing is received. */
+    private static final double RELATIVE = 1e-9;
+
+    private static final List<String> FIGURES = List.of(
+            "receipts_total",
+            "total_cost",
+            "price_average",
+            "returns_above_operating",
+            "returns_above_total",
+            "break_even_price_operating",
+            "break_even_price_total",
+            "break_even_yield_operating",
+            "break_even_yield_total",
+            "break_even_price",
+            "break_even_yield");
+
+    /** A sample, and operating or total. */
+    record Case(Budget sample, String over) {}
+
+    static Stream<Case> cases() {
+        return Stream.of(Sample.troughHouse(), Sample.containerHouse())
+                .map(sample -> Sample.with(
+                        sample,
+                        "task_driver[scouting]=yield_kg",
+                        "task_hours_per_driver[scouting]=0.01 h/driver",
+                        "task_times_unit[scouting]=a",
+                        "task_driver[protection_products]=yield_kg",
+                        "task_input_price[protection_products]=0.2 money/driver"))
+                .flatMap(sample -> Stream.of("operating", "total").map(over -> new Case(sample, over)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void atTheBreakEvenPriceNothingIsLeft(Case c) {
+        SeededBlocks all = new SeededBlocks(c.sample(), SEEDS, FIGURES);
+        String id = "break_even_price_" + c.over();
+        double[] levels = IntStream.range(0, all.cases())
+                .mapToDouble(seed -> all.input("price_level", seed) * all.of(id, seed) / all.of("price_average", seed))
+                .toArray();
+        assertThat(IntStream.range(0, all.cases()).noneMatch(seed -> all.hasReason(id, seed)))
+                .isTrue();
+        all.replace("price_level", levels);
+        IntStream.range(0, all.cases()).forEach(seed -> nothingIsLeft(all, c.over(), seed));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void atTheBreakEvenYieldNothingIsLeft(Case c) {
+        SeededBlocks all = new SeededBlocks(c.sample(), SEEDS, FIGURES);
+        String id = "break_even_yield_" + c.over();
+        boolean[] reason = new boolean[all.cases()];
+        double[] yields = new double[all.cases()];
+        int numbers = 0;
+        for (int seed = 0; seed < all.cases(); seed++) {
+            reason[seed] = all.hasReason(id, seed);
+            yields[seed] = reason[seed] ? all.input("yield_per_plant", seed) : all.of(id, seed);
+            numbers += reason[seed] ? 0 : 1;
+        }
+        assertThat(numbers).isGreaterThan(all.cases() / 2);
+        all.replace("yield_per_plant", yields);
+        IntStream.range(0, all.cases())
+                .filter(seed -> !reason[seed])
+                .forEach(seed -> nothingIsLeft(all, c.over(), seed));
+    }
+
+    /** The break-evens beside the margin are those over total cost. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void theSummaryShowsTheSameBreakEvens(Case c) {
+        SeededBlocks all = new SeededBlocks(c.sample(), SEEDS, FIGURES);
+        for (int seed = 0; seed < all.cases(); seed++) {
+            for (String id : List.of("break_even_price", "break_even_yield")) {
+                assertThat(all.hasReason(id, seed)).isEqualTo(all.hasReason(id + "_total", seed));
+                if (!all.hasReason(id, seed)) {
+                    double total = all.of(id + "_total", seed);
+                    near(all.of(id, seed), total, Math.abs(total), id + ", case " + seed);
+                }
+            }
+        }
+    }
+
+    private static void nothingIsLeft(SeededBlocks all, String over, int seed) {
+        double size = Math.max(all.of("receipts_total", seed), all.of("total_cost", seed));
+        near(all.of("returns_above_" + over, seed), 0, size, "left above " + over + ", case " + seed);
+    }
+
+    /** Fails also where either is not a number. */
+    private static void near(double found, double expected, double size, String what) {
+        if (!(Math.abs(found - expected) <= RELATIVE * size)) {
+            fail("%s: found %s, expected %s", what, found, expected);
+        }
+    }
+}

@@ -1,0 +1,219 @@
+package org.benchmetre.farm.ownership;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.farm.Sample;
+import org.benchmetre.farm.SeededBlocks;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The enterprise budget closes, on both samples and on seeded random scenarios of each: arithmetic anyone can redo. */
+class BudgetClosesTest {
+
+    private static final int SEEDS = 1000;
+
+    /** Of the largest amount that is added. */
+    private static final double RELATIVE = 1e-9;
+
+    private static final Map<String, String> COUNTED_BY = Map.of(
+            "budget_per_metre", "bench_metres",
+            "budget_per_plant", "plant_count",
+            "budget_per_area", "house_area",
+            "budget_per_kg", "yield_total");
+
+    private static final Map<String, String> TOTALS = Map.of(
+            BudgetRow.RECEIPT, "total_receipts",
+            BudgetRow.OPERATING, "total_operating",
+            BudgetRow.OWNERSHIP, "total_ownership",
+            BudgetRow.OVERHEAD, "total_overhead");
+
+    private static final List<String> FIGURES = List.of(
+            "budget_quantity",
+            "budget_price",
+            "budget_value",
+            "receipts_total",
+            "budget_receipts",
+            "operating_cost_total",
+            "returns_above_operating",
+            "ownership_cost_total",
+            "overhead_total",
+            "budget_overhead",
+            "total_cost",
+            "returns_above_total",
+            "margin_total",
+            "yearly_cost_total",
+            "group_yearly_cost",
+            "group_yearly_share",
+            "yield_costs_total",
+            "labour_cost_total",
+            "inputs_cost_total",
+            "energy_cost_total",
+            "budget_month_receipts",
+            "budget_month_selling",
+            "budget_month_work",
+            "budget_month_inputs",
+            "budget_month_water",
+            "budget_month_energy",
+            "budget_month_costs",
+            "budget_month_left",
+            "budget_month_so_far");
+
+    static List<SeededBlocks> samples() {
+        List<String> ids = new ArrayList<>(FIGURES);
+        ids.addAll(COUNTED_BY.keySet());
+        ids.addAll(COUNTED_BY.values());
+        return Stream.of(Sample.troughHouse(), Sample.containerHouse())
+                .map(sample -> new SeededBlocks(sample, SEEDS, ids))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void closes(SeededBlocks all) {
+        List<String> kinds = texts(all.sample(), "budget_kind");
+        assertThat(kinds).hasSizeGreaterThan(30).contains(BudgetRow.TOTAL).containsAll(TOTALS.keySet());
+        for (int seed = 0; seed < all.cases(); seed++) {
+            everyRowIsAQuantityAtAPriceForEachUnit(all, seed);
+            theRowsOfASectionAddToItsTotal(all, seed, kinds);
+            totalsFollowFromTotals(all, seed);
+            twoRoutesToTheMarginMeet(all, seed);
+            groupsAddToYearlyCost(all, seed);
+            monthsAddToTheYear(all, seed);
+        }
+    }
+
+    private static void everyRowIsAQuantityAtAPriceForEachUnit(SeededBlocks all, int seed) {
+        Line value = all.sample().line("budget_value");
+        Line quantity = all.sample().line("budget_quantity");
+        Line price = all.sample().line("budget_price");
+        for (int row = 0; row < value.size(); row++) {
+            double worth = all.of(value, row, seed);
+            double product = all.of(quantity, row, seed) * all.of(price, row, seed);
+            near(worth, product, 0, value.address(row) + ", case " + seed);
+            for (Map.Entry<String, String> unit : COUNTED_BY.entrySet()) {
+                double counted = all.of(all.sample().line(unit.getKey()), row, seed) * all.of(unit.getValue(), seed);
+                near(counted, worth, Math.abs(worth), unit.getKey() + " of " + value.address(row) + ", case " + seed);
+            }
+        }
+    }
+
+    private static void theRowsOfASectionAddToItsTotal(SeededBlocks all, int seed, List<String> kinds) {
+        Line value = all.sample().line("budget_value");
+        TOTALS.forEach((section, total) -> {
+            double[] rows = IntStream.range(0, value.size())
+                    .filter(row -> kinds.get(row).equals(section))
+                    .mapToDouble(row -> all.of(value, row, seed))
+                    .toArray();
+            adds(row(all, total, seed), section + ", case " + seed, rows);
+        });
+    }
+
+    private static void totalsFollowFromTotals(SeededBlocks all, int seed) {
+        String at = "case " + seed;
+        double receipts = row(all, "total_receipts", seed);
+        double operating = row(all, "total_operating", seed);
+        double owning = row(all, "total_ownership", seed);
+        double overhead = row(all, "total_overhead", seed);
+        double cost = row(all, "total_cost", seed);
+        adds(row(all, "above_operating", seed), at, receipts, -operating);
+        adds(cost, at, operating, owning, overhead);
+        adds(row(all, "left", seed), at, receipts, -cost);
+        same(all, seed, receipts, "budget_receipts", "receipts_total");
+        same(all, seed, operating, "operating_cost_total");
+        same(all, seed, owning, "ownership_cost_total");
+        same(all, seed, overhead, "budget_overhead", "overhead_total");
+        same(all, seed, cost, "total_cost", "yearly_cost_total");
+    }
+
+    private static void twoRoutesToTheMarginMeet(SeededBlocks all, int seed) {
+        String at = "margin, case " + seed;
+        double receipts = all.of("receipts_total", seed);
+        double cost = all.of("yearly_cost_total", seed);
+        assertThat(receipts).isPositive();
+        adds(all.of("returns_above_total", seed), at, receipts, -cost);
+        adds(all.of("margin_total", seed), at, receipts, -cost);
+        double owning = all.of("ownership_cost_total", seed);
+        double overhead = all.of("overhead_total", seed);
+        double above = all.of("returns_above_operating", seed);
+        double largest = Math.max(receipts, cost);
+        near(above - owning - overhead, all.of("returns_above_total", seed), largest, at);
+    }
+
+    private static void groupsAddToYearlyCost(SeededBlocks all, int seed) {
+        adds(all.of("yearly_cost_total", seed), "groups, case " + seed, along(all, "group_yearly_cost", seed));
+        adds(100, "shares, case " + seed, along(all, "group_yearly_share", seed));
+    }
+
+    private static void monthsAddToTheYear(SeededBlocks all, int seed) {
+        String at = "months, case " + seed;
+        adds(all.of("receipts_total", seed), at, along(all, "budget_month_receipts", seed));
+        double selling = all.sum("budget_month_selling", seed);
+        double receipts = all.of("receipts_total", seed);
+        near(selling, all.of("yield_costs_total", seed), receipts, at);
+        adds(all.of("labour_cost_total", seed), at, along(all, "budget_month_work", seed));
+        adds(all.of("inputs_cost_total", seed), at, along(all, "budget_month_inputs", seed));
+        adds(all.of("energy_cost_total", seed), at, along(all, "budget_month_energy", seed));
+        double watering = Stream.of("water_and_drain", "feed", "pumping")
+                .mapToDouble(group -> all.of("group_yearly_cost", group, seed))
+                .sum();
+        assertThat(watering).as(at).isPositive();
+        adds(watering, at, along(all, "budget_month_water", seed));
+        double costs = selling
+                + all.of("labour_cost_total", seed)
+                + all.of("inputs_cost_total", seed)
+                + watering
+                + all.of("energy_cost_total", seed);
+        adds(costs, at, along(all, "budget_month_costs", seed));
+        double left = all.of(all.sample().line("budget_month_so_far"), 11, seed);
+        near(left, receipts - costs, Math.max(receipts, costs), at);
+        near(all.sum("budget_month_left", seed), left, Math.max(receipts, costs), at);
+    }
+
+    private static void same(SeededBlocks all, int seed, double row, String... figures) {
+        for (String figure : figures) {
+            near(all.of(figure, seed), row, Math.abs(row), figure + ", case " + seed);
+        }
+    }
+
+    private static double row(SeededBlocks all, String key, int seed) {
+        return all.of("budget_value", key, seed);
+    }
+
+    private static double[] along(SeededBlocks all, String id, int seed) {
+        Line line = all.sample().line(id);
+        return IntStream.range(0, line.size())
+                .mapToDouble(cell -> all.of(line, cell, seed))
+                .toArray();
+    }
+
+    /** The amounts add to their total, near the largest of them. */
+    private static void adds(double total, String what, double... amounts) {
+        double largest = DoubleStream.of(amounts).map(Math::abs).max().orElseThrow();
+        near(DoubleStream.of(amounts).sum(), total, largest, what);
+    }
+
+    /** Fails also where either is not a number. */
+    private static void near(double found, double expected, double size, String what) {
+        if (!(Math.abs(found - expected) <= RELATIVE * size)) {
+            fail("%s: found %s, expected %s", what, found, expected);
+        }
+    }
+
+    private static List<String> texts(Budget sample, String id) {
+        Figures figures = Figures.of(sample);
+        Line line = sample.line(id);
+        return IntStream.range(0, line.size())
+                .mapToObj(cell -> figures.text(line, cell))
+                .toList();
+    }
+}
