@@ -45,6 +45,7 @@ final class ChartDrawer {
     private static final double WIDTH = 100;
     /** Rows of a table that leave no room for a chart on the same page. */
     private static final int LONG_TABLE = 30;
+
     private static final int TITLE_SIZE = 1200;
     private static final int AXIS_SIZE = 900;
     /** From here on the labels of the axis need no decimals. */

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -35,7 +35,7 @@ class CropLawsTest {
     }
 
     private static Figures workOut(long seed) {
-        Random random = new Random(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         return Figures.of(Sample.with(
                 Seeded.budget(SAMPLE, seed),
                 "reference_density=" + (3 + 20 * random.nextDouble()) + " plant/m2",

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
@@ -56,7 +56,7 @@ final class Energy {
 
     /** The changes that make {@link #seeded}. */
     static Map<Line, Map<Integer, Given>> changes(Budget sample, long seed) {
-        Random random = new Random(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         OUTSIDE.forEach(id -> put(changes, sample, id, month -> -30 + 65 * random.nextDouble()));
         put(changes, sample, "day_set", month -> 5 + 20 * random.nextDouble());

@@ -3,7 +3,7 @@ package org.benchmetre.farm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
@@ -28,7 +28,7 @@ class FailedOutletsLawsTest {
     private record Case(double yearly, double months, double common, int outlets) {
 
         static Case of(long seed) {
-            Random random = new Random(seed);
+            SplittableRandom random = new SplittableRandom(seed);
             return new Case(
                     0.001 + 0.5 * random.nextDouble(),
                     0.2 + 30 * random.nextDouble(),

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.benchmetre.budget.Budget;
@@ -31,7 +31,7 @@ class LabourLawsTest {
 
     /** A seeded scenario whose tasks have other hours, times, units, patterns and workers as well. */
     private static Figures figures(long seed) {
-        Random random = new Random(-seed);
+        SplittableRandom random = new SplittableRandom(-seed);
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         Line hours = SAMPLE.line("task_hours_per_driver");
         for (int task = 0; task < hours.axes().get(0).filled(); task++) {
@@ -53,7 +53,7 @@ class LabourLawsTest {
         return Figures.of(Seeded.budget(SAMPLE, seed).with(changes));
     }
 
-    private static void putShares(Map<Line, Map<Integer, Given>> changes, int task, Random random) {
+    private static void putShares(Map<Line, Map<Integer, Given>> changes, int task, SplittableRandom random) {
         String pattern = any(random, List.of("even", "yield", "months"));
         put(changes, "task_pattern", task, pattern);
         double[] parts =
@@ -64,7 +64,7 @@ class LabourLawsTest {
         }
     }
 
-    private static String any(Random random, List<String> words) {
+    private static String any(SplittableRandom random, List<String> words) {
         return words.get(random.nextInt(words.size()));
     }
 

@@ -3,7 +3,7 @@ package org.benchmetre.farm;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
@@ -28,7 +28,7 @@ public final class Seeded {
 
     /** What {@link #budget} changes: the same cells for each seed. */
     static Map<Line, Map<Integer, Given>> changes(Budget sample, long seed) {
-        Random random = new Random(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         for (Line line : sample.lines()) {
             sample.entry(line).ifPresent(entry -> {

@@ -3,7 +3,7 @@ package org.benchmetre.workbook;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
@@ -15,12 +15,12 @@ import org.benchmetre.budget.Line;
 public final class Adjustments {
 
     private final Budget budget;
-    private final Random random;
+    private final SplittableRandom random;
     private final Map<Line, Map<Integer, Given>> changes = new LinkedHashMap<>();
 
     private Adjustments(Budget budget, long seed) {
         this.budget = budget;
-        this.random = new Random(seed);
+        this.random = new SplittableRandom(seed);
     }
 
     /**

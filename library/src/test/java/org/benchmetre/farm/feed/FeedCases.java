@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
@@ -26,7 +26,7 @@ final class FeedCases {
     }
 
     private static Figures make(long seed) {
-        Random random = new Random(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         List<String> settings = new ArrayList<>();
         add(settings, random, 20, "recipe_nitrogen");
         add(settings, random, 12, "recipe_potassium");
@@ -43,7 +43,7 @@ final class FeedCases {
         return Figures.of(Sample.with(SAMPLE, settings.toArray(String[]::new)));
     }
 
-    private static void add(List<String> settings, Random random, double most, String... lines) {
+    private static void add(List<String> settings, SplittableRandom random, double most, String... lines) {
         for (String line : lines) {
             settings.add(line + "=" + String.format(Locale.ROOT, "%.3f mmol/L", most * random.nextDouble()));
         }
