@@ -13,8 +13,16 @@ import java.util.stream.Stream;
 public final class Starter {
 
     /** What {@code templates/starter} holds; the jar cannot be asked. */
-    static final List<String> FILES =
-            List.of("README.md", "farm.csv", "irrigation.csv", "materials.csv", "plant_stock.csv", "tasks.csv");
+    static final List<String> FILES = List.of(
+            "README.md",
+            "channels.csv",
+            "farm.csv",
+            "irrigation.csv",
+            "materials.csv",
+            "months.csv",
+            "plant_stock.csv",
+            "stock_prices.csv",
+            "tasks.csv");
 
     private static final int TRIES = 1000;
 

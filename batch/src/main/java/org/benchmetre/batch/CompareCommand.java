@@ -34,7 +34,7 @@ final class CompareCommand extends ReadingCommand {
             paramLabel = "MEASURE",
             defaultValue = "area",
             converter = MeasureName.class,
-            description = "By what causes are divided: ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} when left out.")
+            description = "What causes are divided by: ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} when left out.")
     private Measure per;
 
     @Option(names = "--csv", description = "Prints scenario,measure,cause,value,difference,unit with all digits.")

@@ -111,7 +111,7 @@ final class CompareReport {
         fact(table, "Way to water", each -> each.figures().text("irrigation_label"));
         fact(table, "Plant stock", each -> each.figures().text("stock_label_chosen"));
         fact(table, "Currency", each -> each.plan().budget().currency());
-        fact(table, "Plan of the year", each -> each.figures().text("plan_year"));
+        fact(table, "Year of the plan", each -> each.figures().text("plan_year"));
         return table.toString();
     }
 

@@ -7,8 +7,9 @@ import picocli.CommandLine.Option;
 /** Prints what a scenario costs to build. */
 @Command(
         name = "price",
-        description = "Prints first cost by group: per metre of bench, per plant and per floor area, every way to water"
-                + " beside the chosen one.")
+        description =
+                "Prints first and yearly cost by group and way to water, the enterprise budget with its break-evens,"
+                        + " work and energy, and plant stock side by side.")
 final class PriceCommand extends ScenarioCommand {
 
     @Option(

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UsageTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"price", "workbook", "lines", "explain", "check", "compare"})
+    @ValueSource(strings = {"price", "workbook", "irrigation", "lines", "explain", "check", "compare"})
     void every_command_has_help_with_the_exit_codes(String command) {
         Ran ran = Ran.with(command, "--help");
 
@@ -27,7 +27,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"price", "workbook", "lines", "explain", "check", "compare"})
+    @ValueSource(strings = {"price", "workbook", "irrigation", "lines", "explain", "check", "compare"})
     void every_command_has_a_version(String command) {
         Ran ran = Ran.with(command, "--version");
 
@@ -37,7 +37,17 @@ class UsageTest {
 
     @Test
     void the_help_of_the_program_names_all_commands() {
-        assertThat(Ran.with("--help").out()).contains("price", "workbook", "lines", "explain", "check", "Exit codes:");
+        assertThat(Ran.with("--help").out())
+                .contains(
+                        "start",
+                        "price",
+                        "irrigation",
+                        "compare",
+                        "workbook",
+                        "lines",
+                        "explain",
+                        "check",
+                        "Exit codes:");
     }
 
     @Test

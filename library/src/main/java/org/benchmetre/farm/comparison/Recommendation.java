@@ -101,7 +101,7 @@ public final class Recommendation {
                                 "The entries choose another way: set irrigation_choice on the sheet of entries to change it.")));
         s.textLine(
                 "irrigation_doubt_prices",
-                "Doubt",
+                "Sources",
                 text(
                         "Prices, lives and clogging without a published source are to be replaced by your own before you buy."));
     }
@@ -126,7 +126,7 @@ public final class Recommendation {
                 when(
                         rank.hasNext(),
                         joined(
-                                when(cheaper, text(less), when(dearer, text(more), text("No difference to: "))),
+                                when(cheaper, text(less), when(dearer, text(more), text("No difference from: "))),
                                 next,
                                 text(".")),
                         text("No other way is in the ranking.")));

@@ -49,7 +49,11 @@ public final class SideBySide {
                 FIRST,
                 shown.lineFirst().over(benchMetres));
         s.line("side_yearly_cost", "Yearly cost per metre, lost fruit counted", YEARLY, shown.yearlyPerMetre());
-        s.line("side_lost_fruit", "Of which fruit lost", YEARLY, shown.lost().over(benchMetres));
+        s.line(
+                "side_lost_fruit",
+                "Fruit lost to dry plants",
+                YEARLY,
+                shown.lost().over(benchMetres));
         s.line("side_uniformity", "Emission uniformity", shown.uniformity().unit(), shown.uniformity());
         s.textLine("side_uniformity_class", "Class", shown.uniformityClass());
         s.line(
@@ -59,7 +63,7 @@ public final class SideBySide {
                 shown.inletPressure());
         s.line(
                 "side_dry_plants",
-                "Plants that run dry a year",
+                "Plants falling dry in a year",
                 shown.dryPlants().unit(),
                 shown.dryPlants());
     }

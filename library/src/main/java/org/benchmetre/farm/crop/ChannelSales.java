@@ -61,7 +61,7 @@ public final class ChannelSales {
     public ChannelSales(
             BudgetBuilder b, FarmEntries entries, Channels c, Picking picking, Axis months, Line priceLevel) {
         Line usual = entries.add(b.schedule(Sheets.CROP, "Second grade")
-                .entry("second_grade_price", "Price of second grade, share of first, where a channel has none", ONE)
+                .entry("second_grade_price", "Second grade, share of first, where a channel has no price", ONE)
                 .from(0, 1)
                 .typical(0.3, 0.6, 0.8, COMMON));
         ScheduleBuilder table = b.schedule(Sheets.CROP, "Channels: what a kg sent is worth");

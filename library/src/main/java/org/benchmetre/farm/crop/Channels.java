@@ -74,7 +74,7 @@ public final class Channels {
         share = c.numbers("share", "channel_share", "Share of fruit", ONE, SHARE, Double.NaN);
         secondPrice =
                 c.numbers("second_price_share", "channel_second_price", "Second grade, share of price", ONE, SHARE, 0);
-        c.years("price_year", "channel_price_year", "Year of the prices", row -> true);
+        c.years("price_year", "channel_price_year", "Price year", row -> true);
         packSize = c.numbers(
                 "pack_kg", "channel_pack_size", "Fruit in a pack", Unit.parse("kg/pack"), Columns.NOT_NEGATIVE, 0);
         packCost = c.numbers(

@@ -84,7 +84,7 @@ public final class PlantStock {
         b.nameRows(axis, label);
         Line listPrice =
                 columns.numbers("price", "stock_price", "List price", PER_PLANT, Columns.NOT_NEGATIVE, Double.NaN);
-        columns.years("price_year", "stock_price_year", "Year of the price", row -> !row.isBlank("price"));
+        columns.years("price_year", "stock_price_year", "Price year", row -> !row.isBlank("price"));
         Line freight = share("freight", "stock_freight", "Freight, share of price", new Bounds(0, true, 10, false));
         Line losses = share("losses", "stock_losses", "Lost before established", LOST);
         Line culls = share("culls", "stock_culls", "Culled on delivery", LOST);

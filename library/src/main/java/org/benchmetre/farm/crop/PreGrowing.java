@@ -42,10 +42,10 @@ public final class PreGrowing {
                 single.entry("pre_grow_wage", "Labour of growing on, wage with on-costs", Unit.parse("money/h"))
                         .from(0, 1_000_000)
                         .typical(10, 18, 40, INVENTED));
-        Line benchWeek = entries.add(
-                single.entry("bench_week_cost", "A metre of raising bench for a week", Unit.parse("money/(m wk)"))
-                        .from(0, 1_000_000)
-                        .typical(0, 0.3, 1, INVENTED));
+        Line benchWeek = entries.add(single.entry(
+                        "bench_week_cost", "Cost of a metre of raising bench for a week", Unit.parse("money/(m wk)"))
+                .from(0, 1_000_000)
+                .typical(0, 0.3, 1, INVENTED));
         Line density =
                 entries.add(single.entry("raising_density", "Plants on a metre of raising bench", Unit.parse("plant/m"))
                         .above(0, 1000)

@@ -1,2 +1,2 @@
-/** Plants: kinds of plant stock and what they cost. */
+/** Plants and fruit: kinds of plant stock and what they cost, yield by month, channels, receipts. */
 package org.benchmetre.farm.crop;

@@ -91,7 +91,7 @@ public final class Climate {
                 COMMON);
         s.warning(
                 "set_point_warning",
-                "Is the night held below the day",
+                "Night set point against that of the day",
                 heldByNight.exceeds(heldByDay),
                 "The night set point is above that of the day: nights cost most to heat, so check that they are not swapped.");
     }

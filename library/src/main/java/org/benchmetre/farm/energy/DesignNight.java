@@ -57,8 +57,9 @@ public final class DesignNight {
         Line inside = entries.add(s.entry("design_inside", "Held inside on that night", CELSIUS)
                 .from(-10, 40)
                 .typical(2, 8, 18, COMMON));
-        Line margin = entries.add(
-                s.entry("boiler_margin", "Margin on top", ONE).from(0, 3).typical(0.1, 0.25, 0.5, COMMON));
+        Line margin = entries.add(s.entry("boiler_margin", "Margin on top of the design loss", ONE)
+                .from(0, 3)
+                .typical(0.1, 0.25, 0.5, COMMON));
         Line colder =
                 s.line("design_difference", "Colder outside by", KELVIN, greater(inside.minus(outside), none(KELVIN)));
         Line through = s.line(
@@ -82,7 +83,7 @@ public final class DesignNight {
         s.line("design_day_fuel", "Fuel for a day and night as cold", Unit.parse("fuel_unit/d"), fuel.fuelFor(aDay));
         s.warning(
                 "design_night_warning",
-                "Is the design night the coldest",
+                "Design night against the months",
                 outside.exceeds(least(climate.outsideByNight, months.axis)),
                 "The design night is milder than the mean night of a month: take the coldest night of many winters.");
     }

@@ -41,7 +41,8 @@ public final class Fuel {
                 "A fuel_unit is one litre, gallon, kilogram or kWh of fuel, as it is sold: say which. Propane holds 92,500 Btu/gal "
                         + "or 7.16 kWh/L, heating oil 138,500 Btu/gal or 10.72 kWh/L; fuel sold by the kWh holds 1.");
         entries.add(s.textEntry("fuel_name", "Fuel").oneOf("propane", INVENTED, List.of()));
-        entries.add(s.textEntry("fuel_sold_by", "A fuel_unit is").oneOf("litre", INVENTED, List.of()));
+        entries.add(s.textEntry("fuel_sold_by", "Unit in which fuel is sold (fuel_unit)")
+                .oneOf("litre", INVENTED, List.of()));
         heat = entries.add(s.entry("fuel_heat", "Heat in a unit of fuel", HEAT)
                 .above(0, 20_000)
                 .typical(
@@ -57,7 +58,7 @@ public final class Fuel {
                 .typical(0.6, 0.8, 0.95, "eXtension, unit on greenhouses: below 0.6 old, above 0.9 new"));
         s.warning(
                 "efficiency_warning",
-                "Does the heater give more than it takes",
+                "Efficiency of the heater",
                 efficiency.exceeds(one()),
                 "The heater gives out more heat than its fuel holds: only a heat pump does; enter a share such as 0.8.");
     }

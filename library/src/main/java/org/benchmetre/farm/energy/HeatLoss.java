@@ -97,7 +97,7 @@ public final class HeatLoss {
                 total.times(one().minus(when(screen.is("yes"), saving, none(ONE)))));
         t.warning(
                 "surface_warning",
-                "Is there a skin at all",
+                "Surfaces that lose heat",
                 not(surfaces.isPositive()),
                 "The house has no surface that loses heat: enter the measured areas, or take them from the house.");
     }

@@ -29,7 +29,7 @@ final class FeedCost {
                 .from(1990, 2100)
                 .whole()
                 .typical(2020, 2026, 2035, INVENTED));
-        Line mixPrice = entries.add(s.entry("micronutrient_price", "Price: micronutrient mix", MONEY_PER_KG)
+        Line mixPrice = entries.add(s.entry("micronutrient_price", "Price: Micronutrient mix", MONEY_PER_KG)
                 .from(0, 1_000_000)
                 .typical(6, 14, 40, INVENTED));
         SaltTable salts = new SaltTable(b, entries, s, amounts, tanks);

@@ -47,9 +47,9 @@ final class SaltAmounts {
         s.note(
                 "Each salt is set by one ion: what is asked for, less what raw water, acid and the salts above bring; never below 0. "
                         + "Salts are taken as pure: mind the analysis on the bag.");
-        Line grade = entries.add(s.textEntry(
-                        "calcium_nitrate_choice", "Calcium nitrate: tetrahydrate, or double_salt (greenhouse grade)")
-                .oneOf(TETRAHYDRATE, COMMON, List.of(TETRAHYDRATE, DOUBLE_SALT)));
+        Line grade = entries.add(
+                s.textEntry("calcium_nitrate_choice", "Calcium nitrate: tetrahydrate or double_salt (greenhouse)")
+                        .oneOf(TETRAHYDRATE, COMMON, List.of(TETRAHYDRATE, DOUBLE_SALT)));
         Line calcium = wanted(Ion.CALCIUM, "feed_calcium_wanted", "Calcium wanted from salts");
         put(Salt.CALCIUM_NITRATE, onlyFor(grade, TETRAHYDRATE, each(calcium, Salt.CALCIUM_NITRATE, Ion.CALCIUM)));
         put(

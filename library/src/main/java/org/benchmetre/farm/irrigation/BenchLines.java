@@ -87,10 +87,10 @@ final class BenchLines {
                 "Emission uniformity is that of new, clean outlets. Classes of uniformity: Merriam and Keller 1978 and ASAE EP458; "
                         + "of the maker's coefficient of variation: ASAE EP405.1; both from memory.");
         Line most =
-                even.line("way_highest_outlet_flow", "Greatest flow of an outlet", PER_HOUR, lateral.flowAt(highest));
+                even.line("way_highest_outlet_flow", "Highest flow of an outlet", PER_HOUR, lateral.flowAt(highest));
         even.line(
                 "way_flow_variation",
-                "Flow variation, 1 - lowest/greatest",
+                "Flow variation, 1 - lowest/highest",
                 Evenness.PERCENT,
                 when(most.isPositive(), one().minus(lateral.lowestFlow.over(most)), none(ONE))
                         .in(Evenness.PERCENT));

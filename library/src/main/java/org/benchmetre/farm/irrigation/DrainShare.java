@@ -49,9 +49,7 @@ public final class DrainShare {
                         0.2,
                         0.36,
                         "UF/IFAS ENH1268; Choi et al., Horticulturae 8:1059, 2022; tabletop trial 2023"));
-        rule = entries.add(s.textEntry(
-                        "uniformity_rule",
-                        "Water for drain and for uneven outlets: the larger of the two, or both multiplied")
+        rule = entries.add(s.textEntry("uniformity_rule", "Drain and uneven outlets: the larger, or both multiplied")
                 .oneOf(LARGER, COMMON, List.of(LARGER, BOTH)));
         Line given = entries.add(s.entry("applied_measured", "Measured: water given", depth)
                 .from(0, 100_000)

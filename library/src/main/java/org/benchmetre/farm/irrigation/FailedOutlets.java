@@ -155,7 +155,7 @@ public final class FailedOutlets {
         Formula independent = failedAtEnd.power(livesOn.counting(ONE));
         noOutletLeft = s.line(
                 "way_no_outlet_left",
-                "Plants with no working outlet by then, chance",
+                "Chance of no working outlet, at repair or end of life",
                 ONE,
                 ways.whereFilled(when(
                         livesOn.isPositive(),

@@ -84,9 +84,10 @@ public final class LineCare {
         Line flushHours = asked(e, "flush_hours", "Hours to flush one line", "h/line", 0.02, 0.05, 0.1);
         Line flushes = asked(e, "flushes_per_year", "Flushes in a year", "1/a", 2, 6, 12);
         Line newHours = asked(e, "outlet_replace_hours", "Hours to replace an outlet", "h/outlet", 0.01, 0.03, 0.1);
-        Line treatmentCost = entries.add(e.entry("acid_treatment_cost", "An acid treatment, product and work", MONEY)
-                .from(0, 1_000_000)
-                .typical(10, 30, 100, INVENTED));
+        Line treatmentCost =
+                entries.add(e.entry("acid_treatment_cost", "Cost of an acid treatment, product and work", MONEY)
+                        .from(0, 1_000_000)
+                        .typical(10, 30, 100, INVENTED));
         Line treatments = asked(e, "treatments_per_year", "Acid treatments in a year", "1/a", 0, 2, 12);
         Line checks = e.line(
                 "checks_per_year",

@@ -82,7 +82,7 @@ final class Outlets {
         pressure = c.numbers(
                 "outlet_pressure",
                 "way_outlet_pressure",
-                "at a pressure of",
+                "Rated pressure of an outlet",
                 KPA,
                 new Bounds(0, false, 2000, false),
                 USUAL_PRESSURE);
@@ -96,18 +96,18 @@ final class Outlets {
                 ONE,
                 upTo(0.5),
                 USUAL_VARIATION);
-        kind = c.choice("outlet_kind", "way_outlet_kind", "Kind: point or line", List.of(POINT, LINE), POINT);
+        kind = c.choice("outlet_kind", "way_outlet_kind", "Kind of outlet: point or line", List.of(POINT, LINE), POINT);
         offset = c.numbers("strip_offset", "way_strip_offset", "Sideways from plant to line", METRE, upTo(10), 0);
         reach = c.numbers("reach", "way_reach", "Reach of the wetting", METRE, upTo(10), USUAL_REACH);
         diameter =
                 c.numbers("inner_diameter", "way_inner_diameter", "Inner diameter, measured", MILLIMETRE, upTo(200), 0);
         connection = c.numbers(
                 "connection_loss", "way_connection_loss", "Pipe that loses as much as one barb", METRE, upTo(10), 0);
-        feed = c.choice("feed_point", "way_feed_point", "Fed at the end or middle", List.of("end", MIDDLE), "end");
+        feed = c.choice("feed_point", "way_feed_point", "Fed at: end or middle", List.of("end", MIDDLE), "end");
         first = c.choice(
                 "first_outlet",
                 "way_first_outlet",
-                "First outlet at full or half spacing",
+                "First outlet at: full or half spacing",
                 List.of("full", HALF),
                 "full");
         run = c.numbers("run_length", "way_run_length", "Length of a line, blank for the bench", METRE, upTo(2000), 0);

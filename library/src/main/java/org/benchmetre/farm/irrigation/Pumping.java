@@ -99,7 +99,7 @@ public final class Pumping {
                 "water given over the flow of the largest zone");
         energy = list.line(
                 "way_pump_energy",
-                "Electricity, a year",
+                "Electricity of the pump, a year",
                 energyPerYear,
                 power.times(hours).in(energyPerYear));
         cost = list.line("way_pumping_cost", "Pumping, a year", Unit.parse("money/a"), energy.times(electricityPrice));

@@ -61,7 +61,7 @@ final class StoredWater {
                 perMetre.times(ways.lines).times(house.benchLength.plus(ways.tail)));
         perPlant = s.line(
                 "way_stored_per_plant",
-                "The same for each plant",
+                "Water in the lines for each plant",
                 perPlantUnit,
                 onBench.over(planting.plantsPerBench).in(perPlantUnit));
         Formula flows = bench.flow.isPositive();

@@ -47,7 +47,7 @@ final class Water {
                 .typical(10, 20, 30, COMMON));
         Line given = entries.add(s.entry(
                         "water_viscosity_measured",
-                        "Kinematic viscosity if measured, 0 to take it from temperature",
+                        "Kinematic viscosity, measured; 0 takes it from temperature",
                         measured)
                 .from(0, 1000)
                 .typical(0, 0, 0, "from temperature"));

@@ -1,2 +1,2 @@
-/** House and benches, trough section and substrate, planting. */
+/** House and benches, trough section or containers, substrate, planting. */
 package org.benchmetre.farm.layout;

@@ -56,7 +56,7 @@ public final class Wages {
                         + "Family work costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
         Line general = wage(s, entries, "wage_general", "Wage, general work", 10, 16, 30);
         Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled work", 14, 22, 45);
-        family = wage(s, entries, "wage_family", "Family work, what the hours would earn elsewhere", 10, 18, 45);
+        family = wage(s, entries, "wage_family", "Wage, family work (what the hours would earn elsewhere)", 10, 18, 45);
         Line onCosts = entries.add(s.entry("on_cost_share", "On-costs of hired wages, share of wage", ONE)
                 .from(0, 2)
                 .typical(0.08, 0.15, 0.35, COMMON));

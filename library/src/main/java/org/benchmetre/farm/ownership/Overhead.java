@@ -56,7 +56,7 @@ public final class Overhead {
         management = entries.add(e.entry("management_cost", "Management, a year", YEARLY)
                 .from(0, 1e12)
                 .typical(0, 0, 1e6, "0 until you fill it in"));
-        Line manager = entries.add(e.textEntry("management_by", "Management by own family (no cash) or hired")
+        Line manager = entries.add(e.textEntry("management_by", "Management: own (family, no cash) or hired")
                 .oneOf(OWN, COMMON, List.of(OWN, "hired")));
         office = entries.add(e.entry("office_cost", "Office, accounts, telephone, a year", YEARLY)
                 .from(0, 1e12)
@@ -64,14 +64,16 @@ public final class Overhead {
         Line rent = entries.add(e.entry("land_rent", "Rent of land under the house", Unit.parse("money/(m2 a)"))
                 .from(0, 1e6)
                 .typical(0, 0.2, 2, INVENTED));
-        Line owner = entries.add(e.textEntry("land_of", "Land of one's own (no cash) or rented")
-                .oneOf(OWN, COMMON, List.of(OWN, "rented")));
+        Line owner = entries.add(
+                e.textEntry("land_of", "Land: own (no cash) or rented").oneOf(OWN, COMMON, List.of(OWN, "rented")));
         Line method = entries.add(e.textEntry("house_charge_by", "House charged by its parts, or by bench_week")
                 .oneOf(BY_PARTS, COMMON, List.of(BY_PARTS, BY_BENCH_WEEK)));
-        Line charge = entries.add(
-                e.entry("bench_week_charge", "A metre of bench for a week, for bench_week", Unit.parse("money/(m wk)"))
-                        .from(0, 1e6)
-                        .typical(0.05, 0.3, 2, INVENTED));
+        Line charge = entries.add(e.entry(
+                        "bench_week_charge",
+                        "Charge for a metre of bench a week, for bench_week",
+                        Unit.parse("money/(m wk)"))
+                .from(0, 1e6)
+                .typical(0.05, 0.3, 2, INVENTED));
         Line weeks = entries.add(e.entry("bench_weeks_charged", "Weeks charged, for bench_week", Unit.parse("wk/a"))
                 .from(0, 53)
                 .typical(20, 52, 52, COMMON));

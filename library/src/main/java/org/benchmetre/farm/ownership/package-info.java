@@ -1,2 +1,5 @@
-/** What it takes to own: capital recovery over each life, repairs, insurance, property tax, and what is left of receipts. */
+/**
+ * What it takes to own and what is left: capital recovery over each life, repairs, insurance, property tax, overhead, interest on
+ * operating capital, and the enterprise budget with its break-evens.
+ */
 package org.benchmetre.farm.ownership;

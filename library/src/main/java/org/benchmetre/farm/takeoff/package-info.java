@@ -1,2 +1,2 @@
-/** Parts and their drivers: quantities, packs, what they cost to build. */
+/** Parts and their drivers: quantities, packs, what they cost to build, group by group. */
 package org.benchmetre.farm.takeoff;
