@@ -2,9 +2,11 @@ package org.benchmetre;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.FormulaException;
@@ -79,9 +81,10 @@ public final class Benchmetre {
     }
 
     private static void checkChoices(Budget budget, String name, Faults faults) {
+        Set<Line> told = new HashSet<>();
         for (Line line : budget.lines()) {
             Optional<Line> keys = budget.entry(line).map(Entry::keysOf);
-            if (keys.isPresent() && budget.given(keys.get()).stream().noneMatch(Given::filled)) {
+            if (keys.isPresent() && told.add(keys.get()) && budget.given(keys.get()).stream().noneMatch(Given::filled)) {
                 String title = keys.get().axes().get(0).title().toLowerCase(Locale.ROOT);
                 faults.add(Place.wholeFile(name), "no row in the table of " + title, "at least one for " + line.id());
             }

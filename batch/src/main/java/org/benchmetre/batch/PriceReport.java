@@ -129,7 +129,7 @@ final class PriceReport {
     private static String cautions() {
         return "Money: prices carry their year and source; replace invented ones by quotations before you spend.\n"
                 + "Loads: have a licensed engineer confirm benches, hangers and house before anything is hung.\n"
-                + "Heat, electricity, acid and sprays: licensed trades, labels and local codes go before anything here.\n";
+                + "Heat, electricity, acid, sprays: licensed trades, product instructions and local codes go first.\n";
     }
 
     /** Two decimals, or none when they are zero. */

@@ -74,7 +74,7 @@ class PriceCommandTest {
     void columns_of_numbers_line_up() {
         List<String> lines = Ran.with("price", Ran.SAMPLE).outLines();
         int from = lines.indexOf("First cost per metre of bench, USD/m");
-        List<String> rows = lines.subList(from, lines.size()).stream()
+        List<String> rows = lines.subList(from, lines.indexOf("First cost")).stream()
                 .filter(line ->
                         line.matches(".* +[0-9]+\\.[0-9]{2} +[0-9]+\\.[0-9]{2}$|.*[0-9]\\.[0-9]{2}( +[0-9.]+){2}$"))
                 .toList();
