@@ -66,7 +66,7 @@ class YearlyCostLawsTest {
     void aPriceThatPaysNothingBackHasNoBreakEvenYield() {
         Figures f = Figures.of(Sample.with(SAMPLE, "receipts_by=one_price", "fruit_price=1 money/kg"));
         assertThat(f.hasReason(SAMPLE.line("break_even_yield"), 0)).isTrue();
-        assertThat(f.text("break_even_yield")).isEqualTo("none: a kg leaves nothing");
+        assertThat(f.text("break_even_yield")).isEqualTo("no yield, or a kg leaves nothing");
     }
 
     @Test

@@ -63,8 +63,8 @@ final class BreakEvens {
                 label,
                 GRAMS,
                 onlyWhen(
-                        and(moves.left.isPositive(), harvest.yieldShare.isPositive(), harvest.kept.isPositive()),
+                        and(moves.left.isPositive(), harvest.yield.isPositive(), harvest.kept.isPositive()),
                         needed,
-                        "none: a kg leaves nothing"));
+                        "no yield, or a kg leaves nothing"));
     }
 }

@@ -78,8 +78,8 @@ public final class Margin {
                 "Fruit per plant and crop at which nothing is left",
                 grams,
                 onlyWhen(
-                        and(moves.left.isPositive(), harvest.yieldShare.isPositive(), harvest.kept.isPositive()),
+                        and(moves.left.isPositive(), harvest.yield.isPositive(), harvest.kept.isPositive()),
                         needed,
-                        "none: a kg leaves nothing"));
+                        "no yield, or a kg leaves nothing"));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.Sample;
 import org.benchmetre.farm.SeededBlocks;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -96,6 +97,25 @@ class BreakEvensTest {
                 }
             }
         }
+    }
+
+    /** Without fruit there is no picking, no task counted by fruit and no dry plant to go by: no break-even rather than a wrong one. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void withoutYieldThereIsNoBreakEven(Case c) {
+        Figures f = Figures.of(Sample.with(c.sample(), "yield_per_plant=0 g/(plant crop)"));
+        assertThat(f.text("break_even_yield_" + c.over())).isEqualTo("no yield, or a kg leaves nothing");
+        assertThat(f.text("break_even_price_" + c.over())).isEqualTo("no yield");
+    }
+
+    /** However little fruit the plan has, the break-even is the same. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void theBreakEvenYieldDoesNotDependOnThePlannedYield(Case c) {
+        String id = "break_even_yield_" + c.over();
+        double found = Figures.of(c.sample()).number(id);
+        Figures little = Figures.of(Sample.with(c.sample(), "yield_per_plant=0.001 g/(plant crop)"));
+        near(little.number(id), found, found, id);
     }
 
     private static void nothingIsLeft(SeededBlocks all, String over, int seed) {
