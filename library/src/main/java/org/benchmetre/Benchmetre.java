@@ -84,7 +84,9 @@ public final class Benchmetre {
         Set<Line> told = new HashSet<>();
         for (Line line : budget.lines()) {
             Optional<Line> keys = budget.entry(line).map(Entry::keysOf);
-            if (keys.isPresent() && told.add(keys.get()) && budget.given(keys.get()).stream().noneMatch(Given::filled)) {
+            if (keys.isPresent()
+                    && told.add(keys.get())
+                    && budget.given(keys.get()).stream().noneMatch(Given::filled)) {
                 String title = keys.get().axes().get(0).title().toLowerCase(Locale.ROOT);
                 faults.add(Place.wholeFile(name), "no row in the table of " + title, "at least one for " + line.id());
             }

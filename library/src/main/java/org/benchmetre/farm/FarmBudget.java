@@ -2,13 +2,10 @@ package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.text;
 
 import java.util.List;
-import java.util.Locale;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.WhatIf;
@@ -33,7 +30,6 @@ import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CashFlow;
-import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Settings;
@@ -65,7 +61,6 @@ import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.TakeOff;
 import org.benchmetre.scenario.FarmFile;
 import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Row;
 import org.benchmetre.scenario.ScenarioFolder;
 
 /** Puts the sections together into one budget. */
@@ -222,7 +217,10 @@ public final class FarmBudget {
                         yearlyCost.way,
                         yearlyCost.wayPerMetre,
                         house.benchMetres),
-                doubtful(b, settings.currency(), ways, materials, clogging.failed(), List.of(wage, crop.priceLevel)));
+                new DoubtfulEntries(b, settings.currency())
+                        .ofWays(ways, materials, clogging.failed())
+                        .add(wage)
+                        .add(crop.priceLevel));
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost, running.cash);
         WhatIf.table(
                 b,
@@ -255,42 +253,6 @@ public final class FarmBudget {
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);
-    }
-
-    /** Life, price and clogging of what carries the outlets of each way, the wage, and the price of fruit. */
-    private static DoubtfulEntries doubtful(
-            BudgetBuilder b, String currency, Ways ways, Materials materials, FailedOutlets failed, List<Line> single) {
-        DoubtfulEntries entries = new DoubtfulEntries(b, currency);
-        for (Row row : ways.columns.rows()) {
-            String way = row.text("way").toLowerCase(Locale.ROOT);
-            String item = row.text("outlet_item").toLowerCase(Locale.ROOT);
-            String name = row.isBlank("label") ? Columns.readable(way) : row.text("label");
-            if (materials.keys.contains(item)) {
-                entries.add(
-                        "Life, " + name,
-                        new Element(materials.lifeUnit, materials.axis, materials.axis.indexOf(item)),
-                        item,
-                        materials.life,
-                        materials.lifeLow,
-                        materials.lifeHigh);
-                entries.add(
-                        "Price of a pack, " + name,
-                        text(currency),
-                        item,
-                        materials.price,
-                        materials.priceLow,
-                        materials.priceHigh);
-            }
-            entries.add(
-                    "Outlets failed a year, " + name,
-                    text(failed.failedPerYear.unit().display(currency)),
-                    way,
-                    failed.failedPerYear,
-                    failed.failedLow,
-                    failed.failedHigh);
-        }
-        single.forEach(entries::add);
-        return entries;
     }
 
     private static String firstKey(org.benchmetre.budget.Axis axis) {

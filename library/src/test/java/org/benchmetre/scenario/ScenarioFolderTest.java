@@ -37,13 +37,13 @@ class ScenarioFolderTest {
     @Test
     void a_complete_folder_gives_its_tables_by_name() {
         complete();
-        input.file("loans.csv", "item,price", "a,1", "b,2");
+        input.file("channels.csv", "item,price", "a,1", "b,2");
         ScenarioFolder scenario = open();
 
         assertThat(scenario.name()).isEqualTo("trough_house");
         assertThat(scenario.table("farm.csv").rows()).hasSize(1);
-        assertThat(scenario.table("loans.csv").rows()).hasSize(2);
-        assertThat(scenario.has("loans.csv")).isTrue();
+        assertThat(scenario.table("channels.csv").rows()).hasSize(2);
+        assertThat(scenario.has("channels.csv")).isTrue();
         assertThat(scenario.has("tasks.csv")).isFalse();
         assertThat(scenario.table("tasks.csv").isReadable()).isFalse();
         assertThat(scenario.table("tasks.csv").requireColumns("task")).isFalse();

@@ -62,7 +62,8 @@ public final class Recommendation {
                 when(
                         even,
                         text("It waters the far end evenly enough: its design emission uniformity reaches the target."),
-                        text("Shorten the run, feed the bench from the middle, or take a line of larger bore.")));
+                        text(
+                                "No way reaches the target uniformity: shorten the run, feed the bench from the middle, or take a larger bore.")));
         reason(
                 s,
                 rank,

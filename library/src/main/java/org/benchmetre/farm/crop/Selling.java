@@ -7,6 +7,7 @@ import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -54,7 +55,7 @@ public final class Selling {
         onePrice = method.is(ONE_PRICE);
         priceLevel = entries.add(s.entry("price_level", "All prices of fruit against those entered", ONE)
                 .from(0, 100)
-                .typical(Double.NaN, 1, Double.NaN, "1 for prices as entered"));
+                .typical(0.75, 1, 1.25, "1 for prices as entered; range " + COMMON));
         single = entries.add(s.entry("fruit_price", "Price of marketable fruit, for one_price", PER_KG)
                 .from(0, 1_000_000)
                 .typical(3, 6, 12, INVENTED));
