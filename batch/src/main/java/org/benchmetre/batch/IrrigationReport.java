@@ -92,11 +92,12 @@ final class IrrigationReport {
     }
 
     private String reasons() {
-        TextTable table = new TextTable(List.of(), 0);
+        StringBuilder text = new StringBuilder();
         for (String id : REASONS) {
-            budget.find(id).ifPresent(line -> table.row(List.of(line.label(), figures.text(line, 0))));
+            Line line = budget.line(id);
+            text.append(TextTable.wrapped(line.label() + ": " + figures.text(line, 0)));
         }
-        return table.toString();
+        return text.toString();
     }
 
     private String sideBySide() {
