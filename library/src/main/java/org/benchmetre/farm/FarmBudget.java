@@ -4,6 +4,7 @@ import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 
 import java.util.List;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
@@ -255,7 +256,7 @@ public final class FarmBudget {
         return new HouseEnergy(cost, heating, electricity);
     }
 
-    private static String firstKey(org.benchmetre.budget.Axis axis) {
+    private static String firstKey(Axis axis) {
         return axis.isSpare(0) ? "" : axis.keys().get(0);
     }
 }

@@ -1,6 +1,7 @@
 package org.benchmetre.workbook;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
@@ -45,7 +46,7 @@ final class ChartData {
         if (row.isEmpty()) {
             return line.label();
         }
-        return severalLines ? row + ": " + line.label().toLowerCase(java.util.Locale.ROOT) : row;
+        return severalLines ? row + ": " + line.label().toLowerCase(Locale.ROOT) : row;
     }
 
     XDDFCategoryDataSource categories(BarChart wanted) {

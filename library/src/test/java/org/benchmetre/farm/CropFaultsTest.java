@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
 import org.benchmetre.Benchmetre;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.budget.Budget;
@@ -184,7 +185,6 @@ class CropFaultsTest {
         assertThat(f.troubles()).isEmpty();
         assertThat(f.text("receipts_by")).isEqualTo("one_price");
         assertThat(f.number("stock_price_paid", "tray_plant")).isEqualTo(0.62);
-        assertThat(f.number("receipts_total"))
-                .isEqualTo(f.number("yield_total") * 7, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(f.number("receipts_total")).isEqualTo(f.number("yield_total") * 7, Offset.offset(1e-9));
     }
 }

@@ -2,11 +2,13 @@ package org.benchmetre.farm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Entry;
@@ -91,14 +93,14 @@ final class Energy {
     static double[] months(Figures figures, String id) {
         Line line = figures.budget().line(id);
         double[] values = new double[MONTHS];
-        java.util.Arrays.setAll(values, month -> figures.number(line, month));
+        Arrays.setAll(values, month -> figures.number(line, month));
         return values;
     }
 
     /** The warnings that are not empty, by line. */
     static List<String> warnings(Figures figures) {
         return figures.budget().warnings().stream()
-                .filter(line -> java.util.stream.IntStream.range(0, line.size())
+                .filter(line -> IntStream.range(0, line.size())
                         .anyMatch(cell -> !figures.text(line, cell).isEmpty()))
                 .map(Line::id)
                 .toList();

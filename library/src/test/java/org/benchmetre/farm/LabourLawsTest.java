@@ -3,6 +3,7 @@ package org.benchmetre.farm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +59,7 @@ class LabourLawsTest {
         put(changes, "task_pattern", task, pattern);
         double[] parts =
                 IntStream.range(0, 12).mapToDouble(i -> random.nextDouble()).toArray();
-        double all = java.util.Arrays.stream(parts).sum();
+        double all = Arrays.stream(parts).sum();
         for (int month = 0; month < 12; month++) {
             put(changes, "task_month_share", task * 12 + month, parts[month] / all);
         }

@@ -3,7 +3,9 @@ package org.benchmetre.farm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Given;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Test;
 
@@ -89,8 +91,7 @@ class PlantStockTest {
         }
         assertThat(text(f, "compared_doubt", "spare_1")).isEmpty();
         var entered = budget.line("stock_yield_entered");
-        Figures more = Figures.of(budget.with(java.util.Map.of(
-                entered, java.util.Map.of(2, org.benchmetre.budget.Given.number(1.1, entered.unit())))));
+        Figures more = Figures.of(budget.with(Map.of(entered, Map.of(2, Given.number(1.1, entered.unit())))));
         assertThat(more.number("compared_fruit", "plug")).isCloseTo(1.1 * f.number("yield_total"), within(NEAR));
         assertThat(text(more, "compared_doubt", "plug")).startsWith("Doubt: few yields by stock are published");
     }

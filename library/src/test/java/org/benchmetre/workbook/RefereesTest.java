@@ -2,6 +2,7 @@ package org.benchmetre.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -52,7 +53,7 @@ class RefereesTest {
                 budget.line("hourly_wage"),
                 Map.of(0, Given.number(99, budget.line("hourly_wage").unit()))));
         try (XSSFWorkbook workbook =
-                new XSSFWorkbook(new java.io.ByteArrayInputStream(new WorkbookWriter().bytes(Figures.of(budget))))) {
+                new XSSFWorkbook(new ByteArrayInputStream(new WorkbookWriter().bytes(Figures.of(budget))))) {
             List<String> found = Agreement.differences(workbook, Agreement::cached, Figures.of(other));
             assertThat(found).anyMatch(line -> line.startsWith("fixing_cost should be"));
         }

@@ -17,6 +17,7 @@ import org.apache.xmlbeans.XmlObject;
 import org.apache.xmlbeans.XmlOptions;
 import org.benchmetre.Benchmetre;
 import org.benchmetre.FarmWorkbook;
+import org.benchmetre.Plan;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
@@ -65,7 +66,7 @@ class WorkbookSchemaTest {
     @ParameterizedTest
     @ValueSource(strings = {"trough-house", "container-house"})
     void every_part_of_a_sample_follows_its_schema(String sample) throws IOException, ScenarioException {
-        org.benchmetre.Plan plan = Benchmetre.read(Path.of("..", "samples", sample));
+        Plan plan = Benchmetre.read(Path.of("..", "samples", sample));
         byte[] bytes = new WorkbookWriter(FarmWorkbook.charts(plan.budget())).bytes(plan.figures());
         assertThat(errors(bytes)).isEmpty();
     }

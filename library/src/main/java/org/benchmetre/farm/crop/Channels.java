@@ -35,8 +35,6 @@ public final class Channels {
 
     /** One row for each channel. */
     public final Axis axis;
-    /** Keys. */
-    public final Line key;
     /** Share of marketable fruit. */
     public final Line share;
     /** Price of second grade against first; 0 where not entered. */
@@ -70,7 +68,7 @@ public final class Channels {
         axis = c.axis();
         Line label = c.words("label", "channel_label", "Channel", row -> Columns.readable(row.text("channel")));
         b.nameRows(axis, label);
-        key = c.keys("channel_key", "Key");
+        c.keys("channel_key", "Key");
         share = c.numbers("share", "channel_share", "Share of fruit", ONE, SHARE, Double.NaN);
         secondPrice =
                 c.numbers("second_price_share", "channel_second_price", "Second grade, share of price", ONE, SHARE, 0);

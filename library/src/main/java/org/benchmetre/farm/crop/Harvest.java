@@ -11,14 +11,10 @@ public final class Harvest {
     public final Line yield;
     /** Marketable fruit by month. */
     public final Line monthYield;
-    /** Marketable share. */
-    public final Line marketable;
     /** Share of the plan's yield per plant that becomes marketable fruit, but for dry plants. */
     public final Line yieldShare;
     /** Share of marketable fruit that dry plants leave. */
     public final Line kept;
-    /** Average price. */
-    public final Line price;
     /** All costs per kilogram but commission. */
     public final Line perKg;
     /** Commission, share of the average price. */
@@ -66,10 +62,8 @@ public final class Harvest {
         cropsPerYear = growth.cropsPerYear;
         yield = picking.total;
         monthYield = picking.byMonth;
-        marketable = y.marketableShare;
         yieldShare = y.share;
         kept = picking.kept;
-        price = r.price;
         perKg = r.perKg;
         commission = r.commission;
         netPerKg = r.netPerKg;

@@ -48,8 +48,6 @@ public final class Receipts {
     public final Line otherCosts;
     /** All that moves with yield, a year. */
     public final Line yieldCosts;
-    /** What a marketable kilogram brings, on average. */
-    public final Line price;
     /** What a marketable kilogram costs but for commission. */
     public final Line perKg;
     /** Commission, share of the average price. */
@@ -84,7 +82,6 @@ public final class Receipts {
         selling.watch(b, c);
         WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern);
         priceLevel = selling.priceLevel;
-        price = worth.price;
         perKg = worth.costs;
         commission = worth.commission;
         netPerKg = worth.net;

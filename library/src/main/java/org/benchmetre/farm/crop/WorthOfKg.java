@@ -27,8 +27,6 @@ public final class WorthOfKg {
     public final Line netByMonth;
     /** Commission on a marketable kilogram by month. */
     final Line commissionByMonth;
-    /** What it brings, on average. */
-    public final Line price;
     /** What it costs but for commission. */
     public final Line costs;
     /** Commission, share of the average price. */
@@ -59,7 +57,7 @@ public final class WorthOfKg {
                 "Commission on it",
                 PER_KG,
                 selling.either(byMonth.times(selling.commission), sumProduct(sales.partOfKg, c.commission, c.axis)));
-        price = k.line(
+        Line price = k.line(
                 "price_average",
                 "Average price",
                 PER_KG,

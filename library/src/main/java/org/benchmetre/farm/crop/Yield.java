@@ -35,8 +35,6 @@ public final class Yield {
 
     /** Fruit of a plant and crop, as entered. */
     public final Line perPlant;
-    /** Marketable share of the fruit picked. */
-    public final Line marketableShare;
     /** Marketable fruit of each kind, before fruit lost to dry plants. */
     public final Line byStock;
     /** Marketable fruit of the chosen kind, before fruit lost to dry plants. */
@@ -47,6 +45,8 @@ public final class Yield {
     public final Line firstYear;
     /** Yield of the second year against a full one. */
     public final Line secondYear;
+
+    private final Line marketableShare;
 
     /**
      * Declares entries and lines.

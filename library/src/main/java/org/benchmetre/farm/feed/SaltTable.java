@@ -13,6 +13,7 @@ import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.benchmetre.budget.Axis;
@@ -72,7 +73,7 @@ final class SaltTable {
 
     /** Weight of all salts in one of the stock tanks. */
     Line inTank(ScheduleBuilder s, String letter) {
-        String id = "stock_tank_" + letter.toLowerCase(java.util.Locale.ROOT) + "_salts";
+        String id = "stock_tank_" + letter.toLowerCase(Locale.ROOT) + "_salts";
         return s.line(id, "Salts in tank " + letter, KILOGRAM, sumWhere(perTank, tank, text(letter), axis));
     }
 

@@ -3,6 +3,7 @@ package org.benchmetre.farm.input;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -102,7 +103,7 @@ public final class Columns {
                 faults.add(
                         row.place(keyColumn),
                         "\"" + key + "\", which row " + first.rowNumber() + " has already",
-                        "each " + axisTitle.toLowerCase(java.util.Locale.ROOT) + " once");
+                        "each " + axisTitle.toLowerCase(Locale.ROOT) + " once");
                 continue;
             }
             keys.add(key);
@@ -304,7 +305,7 @@ public final class Columns {
      */
     public static String readable(String key) {
         String words = key.trim().replace('_', ' ');
-        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     static org.benchmetre.scenario.Bounds asRead(Bounds bounds) {

@@ -27,17 +27,8 @@ final class AlongTheRun {
 
     private static final int TENTHS = 10;
 
-    /** The points, first outlet to last. */
-    final Axis points;
-    /** Distance from the inlet by way and point, m. */
-    final Line distance;
-    /** Pressure by way and point, kPa. */
-    final Line pressure;
-    /** Flow of the outlet by way and point, L/h. */
-    final Line flow;
-
     AlongTheRun(BudgetBuilder b, Outlets outlets, Lateral lateral) {
-        points = Axis.periods("point", "Point", keys());
+        Axis points = Axis.periods("point", "Point", keys());
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Points along a lateral");
         b.nameRows(points, list.textLine("point_label", "Point", new Rows(points, names())));
         Line share =
@@ -48,18 +39,18 @@ final class AlongTheRun {
         Line outlet =
                 s.line("point_outlet", "Outlet, counted from the inlet", ONE, lateral.whereAny(ONE, () -> number));
         Formula beyond = lateral.outlets.minus(outlet);
-        distance = s.line(
+        s.line(
                 "point_distance",
                 "Distance from the inlet",
                 METRE,
                 lateral.whereAny(METRE, () -> lateral.distanceBefore(beyond)));
         Unit kPa = Unit.parse("kPa");
-        pressure = s.line(
+        Line pressure = s.line(
                 "point_pressure",
                 "Pressure",
                 kPa,
                 lateral.whereAny(kPa, () -> lateral.pressureBefore(beyond, lateral.slope())));
-        flow = s.line("point_flow", "Flow of the outlet", Unit.parse("L/h"), lateral.flowAt(pressure));
+        Line flow = s.line("point_flow", "Flow of the outlet", Unit.parse("L/h"), lateral.flowAt(pressure));
         ScheduleBuilder relative = b.schedule(Sheets.IRRIGATION, "The same against the average of the line");
         relative.roomBelow(24);
         Unit percent = Unit.parse("%");

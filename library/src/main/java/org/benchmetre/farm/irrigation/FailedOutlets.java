@@ -14,6 +14,7 @@ import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -22,9 +23,9 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.LowToHigh;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Row;
 
 /**
  * Outlets that fail, and the chance that a plant has none left. Of outlets that fail at a share p a year, f = 1 - (1 - p)^t have
@@ -124,7 +125,7 @@ public final class FailedOutlets {
                 "Replaced at the next check, or left for life",
                 List.of(AT_CHECK, FOR_LIFE),
                 AT_CHECK);
-        c.rows().forEach(row -> checkOrder(row, faults));
+        c.rows().forEach(row -> LowToHigh.check(row, "failed_low", "failed_per_year", "failed_high", faults));
 
         itemsFound = s.line(
                 "way_outlet_items_found",
@@ -171,7 +172,7 @@ public final class FailedOutlets {
         warn(s);
     }
 
-    private static org.benchmetre.budget.Axis axisOf(Line keys) {
+    private static Axis axisOf(Line keys) {
         return keys.axes().get(0);
     }
 
@@ -191,23 +192,5 @@ public final class FailedOutlets {
                 "Failing outlets",
                 and(ways.key.isFilled(), not(failedPerYear.isPositive())),
                 "No outlet of this way is counted as failing: write the share that fails in a year in failed_per_year.");
-    }
-
-    private static void checkOrder(Row row, Faults faults) {
-        double low = quietly(row, "failed_low");
-        double high = quietly(row, "failed_high");
-        double middle = quietly(row, "failed_per_year");
-        String value = "the value in failed_per_year, " + row.text("failed_per_year");
-        if (low > middle) {
-            faults.add(row.place("failed_low"), "\"" + row.text("failed_low") + "\"", "at most " + value);
-        }
-        if (high < middle) {
-            faults.add(row.place("failed_high"), "\"" + row.text("failed_high") + "\"", "at least " + value);
-        }
-    }
-
-    /** A number that has been reported already if it is not one; NaN then, so that no comparison holds. */
-    private static double quietly(Row row, String column) {
-        return row.number(column, org.benchmetre.scenario.Bounds.atLeast(0), "", new Faults());
     }
 }

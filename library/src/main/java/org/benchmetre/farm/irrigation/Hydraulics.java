@@ -1,6 +1,5 @@
 package org.benchmetre.farm.irrigation;
 
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.unit.Unit;
@@ -19,8 +18,6 @@ public final class Hydraulics {
     public final Line flowPerBench;
     /** Flow for a plant on average, L/(h plant). */
     public final Line flowPerPlant;
-    /** Rated flow of one outlet, L/h. */
-    public final Line outletFlow;
     /** Pressure needed at the inlet of a bench, kPa. */
     public final Line inletPressure;
     /** Design emission uniformity of new outlets, %. */
@@ -33,32 +30,12 @@ public final class Hydraulics {
     public final Line uniformityInRange;
     /** Fewest outlets in reach of any plant, outlet/plant. */
     public final Line outletsInReach;
-    /** Water in the lines of a bench for each plant, mL/plant. */
-    public final Line storedPerPlant;
-    /** Water in a metre of line, L/m. */
-    public final Line storedPerMetre;
-    /** Time to fill the lines of a bench, min. */
-    public final Line fillTime;
-    /** Length of one pulse, min. */
-    public final Line pulseLength;
-    /** Length of line that is entered, m, 0 for that of the bench: what a search for the longest run varies. */
-    public final Line runLength;
-    /** Longest line of the table that meets the target, m. */
-    public final Line longestListedRun;
     /** Emission uniformity asked for, %. */
     public final Line targetUniformity;
     /** Water for a plant in one pulse, mL/plant. */
     public final Line pulse;
     /** Kinematic viscosity of the water, m2/s. */
     public final Line viscosity;
-    /** Points along a lateral. */
-    public final Axis points;
-    /** Distance by way and point, m. */
-    public final Line pointDistance;
-    /** Pressure by way and point, kPa. */
-    public final Line pointPressure;
-    /** Outlet flow by way and point, L/h. */
-    public final Line pointFlow;
 
     /**
      * Declares entries and lines.
@@ -74,9 +51,9 @@ public final class Hydraulics {
         Water water = new Water(b, entries);
         InReach where = new InReach(b, ways, outlets, house, planting);
         BenchLines bench = new BenchLines(b, ways, outlets, water, where, house, planting);
-        StoredWater stored = new StoredWater(b, ways, outlets, water, bench, house, planting);
-        AlongTheRun along = new AlongTheRun(b, outlets, bench.lateral);
-        RunLengths lengths = new RunLengths(b, outlets, water, where);
+        new StoredWater(b, ways, outlets, water, bench, house, planting);
+        new AlongTheRun(b, outlets, bench.lateral);
+        new RunLengths(b, outlets, water, where);
         b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
                 .solved(
                         "way_longest_run",
@@ -87,25 +64,14 @@ public final class Hydraulics {
                         ways.axis);
         flowPerBench = bench.flow;
         flowPerPlant = bench.flowPerPlant;
-        outletFlow = outlets.flow;
         inletPressure = bench.lateral.inletPressure;
         emissionUniformity = bench.uniformity;
         emissionClass = bench.emissionClass;
         frictionNote = bench.frictionNote;
         uniformityInRange = bench.uniformityInRange;
         outletsInReach = where.fewest;
-        storedPerPlant = stored.perPlant;
-        storedPerMetre = stored.perMetre;
-        fillTime = stored.fillTime;
-        pulseLength = stored.pulseLength;
-        runLength = outlets.run;
-        longestListedRun = lengths.longest;
         targetUniformity = water.target;
         pulse = water.pulse;
         viscosity = water.viscosity;
-        points = along.points;
-        pointDistance = along.distance;
-        pointPressure = along.pressure;
-        pointFlow = along.flow;
     }
 }

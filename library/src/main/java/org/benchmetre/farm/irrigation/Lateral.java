@@ -12,6 +12,7 @@ import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -137,7 +138,7 @@ final class Lateral {
     }
 
     /** A figure where there are outlets at all, else nothing. */
-    Formula whereAny(Unit unit, java.util.function.Supplier<Formula> figure) {
+    Formula whereAny(Unit unit, Supplier<Formula> figure) {
         return when(outlets.isPositive(), figure.get(), none(unit));
     }
 

@@ -44,8 +44,6 @@ public final class LineCare {
     public final Line treatment;
     /** Cost of care in a year, by way. */
     public final Line careCost;
-    /** Cost of care and loss by dry plants, for each metre of bench and year, by way. */
-    public final Line cloggingPerMetre;
 
     private final FarmEntries entries;
 
@@ -151,7 +149,7 @@ public final class LineCare {
                 ways.whereFilled(careHours.times(wage).plus(newOutlets).plus(treatment)));
         Line metres = house.benchMetres;
         s.line("way_care_cost_per_metre", "Care of the lines per metre", MONEY_A_METRE, careCost.over(metres));
-        cloggingPerMetre = s.line(
+        s.line(
                 "way_clogging_cost_per_metre",
                 "Care and loss by dry plants per metre",
                 MONEY_A_METRE,

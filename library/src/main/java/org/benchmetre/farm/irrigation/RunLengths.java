@@ -24,15 +24,8 @@ final class RunLengths {
 
     private static final List<Integer> METRES = List.of(5, 10, 15, 20, 30, 40, 60, 80, 100);
 
-    /** The lengths. */
-    final Axis axis;
-    /** Emission uniformity by way and length, %. */
-    final Line uniformity;
-    /** Longest length listed that meets the uniformity asked for, m; 0 where none does. */
-    final Line longest;
-
     RunLengths(BudgetBuilder b, Outlets outlets, Water water, InReach where) {
-        axis = Axis.periods(
+        Axis axis = Axis.periods(
                 "run_length",
                 "Length of line",
                 METRES.stream().map(m -> m + "_m").toList());
@@ -46,7 +39,7 @@ final class RunLengths {
         ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Uniformity by length of line");
         ScheduleBuilder workings = b.schedule(Sheets.IRRIGATION, "Workings of the table by length of line");
         Lateral lateral = new Lateral(workings, "run", run, outlets, water, where);
-        uniformity = result.line(
+        Line uniformity = result.line(
                 "run_emission_uniformity",
                 "Emission uniformity, new",
                 Evenness.PERCENT,
@@ -62,7 +55,7 @@ final class RunLengths {
         Formula misses = or(not(lateral.outlets.isPositive()), water.target.exceeds(inRange));
         Line enough = workings.line(
                 "run_even_enough", "Length where it is even enough, else 0", METRE, when(misses, none(METRE), run));
-        longest = best.line(
+        best.line(
                 "way_longest_listed_run",
                 "Longest line listed that meets the target, 0 for none",
                 METRE,

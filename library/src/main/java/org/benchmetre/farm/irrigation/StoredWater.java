@@ -22,15 +22,6 @@ import org.benchmetre.farm.layout.Planting;
  */
 final class StoredWater {
 
-    /** Water in a metre of line, L/m. */
-    final Line perMetre;
-    /** Water in the lines of a bench for each of its plants, mL/plant. */
-    final Line perPlant;
-    /** Time to fill the lines of a bench at its rated flow, min. */
-    final Line fillTime;
-    /** Length of one pulse, min. */
-    final Line pulseLength;
-
     StoredWater(
             BudgetBuilder b,
             Ways ways,
@@ -46,7 +37,7 @@ final class StoredWater {
         s.note(
                 "Without check valves the lines drain when the pump stops, most of it through the outlets at the low end, and the next "
                         + "pulse first fills them again.");
-        perMetre = s.line(
+        Line perMetre = s.line(
                 "way_line_volume",
                 "Water in a metre of line",
                 litresPerMetre,
@@ -59,18 +50,18 @@ final class StoredWater {
                 "Water in the lines of a bench",
                 LITRE,
                 perMetre.times(ways.lines).times(house.benchLength.plus(ways.tail)));
-        perPlant = s.line(
+        s.line(
                 "way_stored_per_plant",
                 "Water in the lines for each plant",
                 perPlantUnit,
                 onBench.over(planting.plantsPerBench).in(perPlantUnit));
         Formula flows = bench.flow.isPositive();
-        fillTime = s.line(
+        Line fillTime = s.line(
                 "way_fill_time",
                 "Time to fill the lines",
                 minute,
                 when(flows, onBench.over(bench.flow).in(minute), none(minute)));
-        pulseLength = s.line(
+        Line pulseLength = s.line(
                 "way_pulse_length",
                 "Length of a pulse",
                 minute,

@@ -42,8 +42,6 @@ public final class WaterQuality {
     public final Axis axis;
     /** Class of each cause, a text. */
     public final Line classes;
-    /** The worst class of all, a text. */
-    public final Line worst;
 
     private final ScheduleBuilder list;
     private final FarmEntries entries;
@@ -85,7 +83,7 @@ public final class WaterQuality {
                 classes.is(SEVERE),
                 "The raw water is a severe risk of clogging by this cause: treat it before the house, as the table of raw "
                         + "water says, or take water from elsewhere.");
-        worst = list.textLine("water_worst_class", "Risk of clogging, the worst of all causes", worst());
+        list.textLine("water_worst_class", "Risk of clogging, the worst of all causes", worst());
     }
 
     private void ask() {

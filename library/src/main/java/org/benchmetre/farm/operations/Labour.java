@@ -35,8 +35,6 @@ public final class Labour {
     public final Line hoursInMonth;
     /** Cost of work in each month, family work included. */
     public final Line costInMonth;
-    /** Cash for work in each month. */
-    public final Line cashInMonth;
     /** Inputs in each month. */
     public final Line inputsInMonth;
     /** Hours a year. */
@@ -45,14 +43,10 @@ public final class Labour {
     public final Line cost;
     /** Cash for work a year. */
     public final Line cash;
-    /** What family work would earn a year. */
-    public final Line familyWage;
     /** Inputs a year. */
     public final Line inputs;
     /** Work and inputs of the tasks that are counted by fruit: with what one more kg picked and packed costs, all that moves with it. */
     public final Line movesWithYield;
-    /** People in the month with most work, whole. */
-    public final Line peopleAtPeak;
 
     private final Tasks tasks;
     private final TaskWork work;
@@ -104,7 +98,7 @@ public final class Labour {
                 "Cost of work, family work included",
                 MONEY_A_MONTH,
                 costOf(work.wage, fruit.picking.wage(), fruit.packing.wage()));
-        cashInMonth = m.line(
+        m.line(
                 "labour_cash_in_month",
                 "Cash for work",
                 MONEY_A_MONTH,
@@ -121,7 +115,7 @@ public final class Labour {
         Line ofFamily = year(y, "family_hours_total", "Hours of the family", family, months);
         cost = y.line("labour_cost_total", "Cost of work, family work included", MONEY_A_YEAR, sum(groups.cost, all));
         cash = y.line("labour_cash_total", "Cash for work", MONEY_A_YEAR, sum(groups.cash, all));
-        familyWage = y.line(
+        y.line(
                 "family_wage_total",
                 "What family work would earn, no cash",
                 MONEY_A_YEAR,
@@ -134,7 +128,7 @@ public final class Labour {
                 countedByFruit(work.cost).plus(countedByFruit(work.inputs)),
                 "moves with yield, as picking and packing do");
         perMetre(y, benchMetres);
-        peopleAtPeak = people(m, y, entries, months);
+        people(m, y, entries, months);
     }
 
     private Formula hoursOf(String wageClass) {
@@ -168,7 +162,7 @@ public final class Labour {
         y.line("labour_cost_per_metre", "Cost of work per metre of bench", moneyAMetre, cost.over(benchMetres));
     }
 
-    private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
+    private void people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
         Line each = entries.add(
                 y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
                         .above(0, 744)
@@ -176,6 +170,6 @@ public final class Labour {
         Line needed = m.line("people_in_month", "People needed", PERSON, hoursInMonth.over(each));
         Line exact =
                 y.line("people_at_peak", "People in the month with most work", PERSON, greatest(needed, months.axis));
-        return y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());
+        y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());
     }
 }

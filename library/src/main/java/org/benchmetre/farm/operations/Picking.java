@@ -52,7 +52,6 @@ public final class Picking {
     /** What packing a kilogram costs. */
     public final Line packingMoves;
 
-    private final BudgetBuilder b;
     private final FarmEntries entries;
     private final Wages wages;
     private final Months months;
@@ -76,7 +75,6 @@ public final class Picking {
             Line monthYield,
             Line picked,
             Line benchMetres) {
-        this.b = b;
         this.entries = entries;
         this.wages = wages;
         this.months = months;

@@ -38,8 +38,6 @@ public final class EnterpriseBudget {
     public final Line aboveTotal;
     /** Operating costs. */
     public final Line operating;
-    /** Value of each row. */
-    public final Line value;
     /** One row for each receipt, cost and sum. */
     public final Axis axis;
 
@@ -80,7 +78,7 @@ public final class EnterpriseBudget {
         aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(all));
         List<BudgetRow> rows = items.withTotals(receipts, operating, aboveOperating, owning, overhead, all, aboveTotal);
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
-        value = table(rows, counted, house, planting, fruit);
+        table(rows, counted, house, planting, fruit);
         perUnit(house, planting);
         new BreakEvens(b, items, operating, all, planting);
     }
@@ -103,7 +101,7 @@ public final class EnterpriseBudget {
         return new Rows(axis, rows.stream().map(cell).toList());
     }
 
-    private Line table(List<BudgetRow> rows, List<BudgetRow> counted, House house, Planting planting, Line fruit) {
+    private void table(List<BudgetRow> rows, List<BudgetRow> counted, House house, Planting planting, Line fruit) {
         b.nameRows(axis, page.textLine("budget_label", "Receipts and costs", rows(axis, rows, BudgetRow::label)));
         page.textLine("budget_kind", "Kind", rows(axis, rows, row -> text(row.section())));
         Line quantity = page.line("budget_quantity", "Quantity", ONE, rows(axis, rows, BudgetRow::quantity));
@@ -129,7 +127,6 @@ public final class EnterpriseBudget {
                 Unit.parse("money/kg"),
                 onlyWhen(fruit.isPositive(), worth.over(fruit), "no yield"));
         page.entry("budget_own", "Your own figure", YEARLY, axis).given(Given.blank(YEARLY));
-        return worth;
     }
 
     private void perUnit(House house, Planting planting) {

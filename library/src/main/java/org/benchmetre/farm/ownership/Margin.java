@@ -1,10 +1,7 @@
 package org.benchmetre.farm.ownership;
 
-import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 
-import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -13,9 +10,8 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * What is left: receipts less yearly cost. Break-evens move what moves with
- * yield: the price at which nothing is left is (cost that stays / kg + what a kg takes) / (1 - commission); the yield is cost that stays
- * over what a further kilogram leaves.
+ * What is left: receipts less yearly cost, and the price and the yield at which nothing is left; see {@link MovesWithYield}. Plain
+ * sums.
  */
 public final class Margin {
 
@@ -39,7 +35,6 @@ public final class Margin {
             MovesWithYield moves,
             House house,
             Planting planting) {
-        Unit moneyPerKg = Unit.parse("money/kg");
         total = s.line("margin_total", "Margin, in total", Unit.parse("money/a"), harvest.receipts.minus(yearly.total));
         s.line(
                 "margin_per_metre",
@@ -51,7 +46,7 @@ public final class Margin {
         s.line(
                 "margin_per_kg",
                 "Margin per kg of marketable fruit",
-                moneyPerKg,
+                MovesWithYield.PER_KG,
                 onlyWhen(harvest.yield.isPositive(), total.over(harvest.yield), "no yield"));
         Line stays = s.line(
                 "stays_with_yield_total",
@@ -61,25 +56,12 @@ public final class Margin {
         s.line(
                 "break_even_price",
                 "Price at which nothing is left",
-                moneyPerKg,
-                onlyWhen(
-                        harvest.yield.isPositive(),
-                        stays.over(harvest.yield).plus(moves.perKg).over(one().minus(harvest.commission)),
-                        "no yield"));
-        Unit grams = Unit.parse("g/(plant crop)");
-        Formula needed = stays.over(moves.left)
-                .over(planting.plantCount)
-                .over(harvest.cropsPerYear)
-                .over(harvest.yieldShare)
-                .over(harvest.kept)
-                .in(grams);
+                MovesWithYield.PER_KG,
+                moves.priceThatCovers(stays));
         s.line(
                 "break_even_yield",
                 "Fruit per plant and crop at which nothing is left",
-                grams,
-                onlyWhen(
-                        and(moves.left.isPositive(), harvest.yield.isPositive(), harvest.kept.isPositive()),
-                        needed,
-                        "no yield, or a kg leaves nothing"));
+                MovesWithYield.GRAMS,
+                moves.fruitThatCovers(stays, planting));
     }
 }

@@ -40,8 +40,6 @@ public final class YearlyCost {
     public final Line wayPerMetre;
     /** Plants of the chosen stock, recovered over their life, a year. */
     public final Line plants;
-    /** Share of yearly cost by group. */
-    public final Line groupShare;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;
 
@@ -128,7 +126,7 @@ public final class YearlyCost {
         total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
         Formula share =
                 byGroup.over(when(total.isPositive(), total, number(1, YEARLY))).in(Unit.parse("%"));
-        groupShare = groupTable.line("group_yearly_share", "Share of yearly cost", Unit.parse("%"), share);
+        groupTable.line("group_yearly_share", "Share of yearly cost", Unit.parse("%"), share);
         results(s, p, harvest);
     }
 

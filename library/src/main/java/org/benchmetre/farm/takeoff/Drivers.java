@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -100,7 +101,7 @@ public final class Drivers {
         return unit.equals(Unit.METRE) ? "m" : unit.toString();
     }
 
-    private Formula words(java.util.function.Function<Driver, String> word) {
+    private Formula words(Function<Driver, String> word) {
         return new Rows(
                 axis, all.values().stream().map(d -> text(word.apply(d))).toList());
     }

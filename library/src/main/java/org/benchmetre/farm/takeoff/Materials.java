@@ -13,6 +13,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.GroupLabels;
+import org.benchmetre.farm.input.LowToHigh;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.scenario.Faults;
@@ -132,8 +133,8 @@ public final class Materials {
     }
 
     private static void checkRow(Row row, Faults faults) {
-        double price = quietly(row, "price", atLeastNothing());
-        double salvage = quietly(row, "salvage", org.benchmetre.scenario.Bounds.any());
+        double price = LowToHigh.quietly(row, "price", org.benchmetre.scenario.Bounds.atLeast(0));
+        double salvage = LowToHigh.quietly(row, "salvage", org.benchmetre.scenario.Bounds.any());
         if (salvage > price) {
             faults.add(
                     row.place("salvage"), "\"" + row.text("salvage") + "\"", "at most the price, " + row.text("price"));
@@ -144,32 +145,8 @@ public final class Materials {
                     "\"" + row.text("group") + "\"",
                     "a group of parts; this one holds what is no part");
         }
-        checkOrder(row, "price_low", "price", "price_high", faults);
-        checkOrder(row, "life_low", "life", "life_high", faults);
-    }
-
-    private static void checkOrder(Row row, String low, String middle, String high, Faults faults) {
-        if (quietly(row, low, atLeastNothing()) > quietly(row, middle, atLeastNothing())) {
-            faults.add(
-                    row.place(low),
-                    "\"" + row.text(low) + "\"",
-                    "at most the value in " + middle + ", " + row.text(middle));
-        }
-        if (quietly(row, high, atLeastNothing()) < quietly(row, middle, atLeastNothing())) {
-            faults.add(
-                    row.place(high),
-                    "\"" + row.text(high) + "\"",
-                    "at least the value in " + middle + ", " + row.text(middle));
-        }
-    }
-
-    private static org.benchmetre.scenario.Bounds atLeastNothing() {
-        return org.benchmetre.scenario.Bounds.atLeast(0);
-    }
-
-    /** A number that has been reported already if it is not one; NaN then, so that no comparison holds. */
-    private static double quietly(Row row, String column, org.benchmetre.scenario.Bounds bounds) {
-        return row.number(column, bounds, "", new Faults());
+        LowToHigh.check(row, "price_low", "price", "price_high", faults);
+        LowToHigh.check(row, "life_low", "life", "life_high", faults);
     }
 
     /**
