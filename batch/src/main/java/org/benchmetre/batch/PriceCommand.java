@@ -4,7 +4,7 @@ import org.benchmetre.Plan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Prints what a scenario costs to build. */
+/** Prints what a scenario costs to build and to run, what it brings, and the kinds of plant stock side by side. */
 @Command(
         name = "price",
         description =

@@ -9,8 +9,6 @@ import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
 import org.benchmetre.workbook.Adjustments;
 import org.benchmetre.workbook.LibreOfficeReferee;
 import org.junit.jupiter.api.Test;
@@ -19,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Heat and electricity of houses that a reader can work out on paper. */
 class EnergyTest {
 
+    /** Sums of twelve products, up to some tens of thousands of kilowatt hours. */
     private static final Offset<Double> NEAR = within(1e-9);
 
     private static final Budget SAMPLE = Energy.alone();
@@ -140,11 +139,7 @@ class EnergyTest {
 
     @Test
     void theContainerHouseStandsEmptyInJulyAndReadsCustomaryUnits() {
-        Faults faults = new Faults();
-        Budget budget = FarmBudget.of(
-                ScenarioFolder.open(Sample.TROUGH_HOUSE.resolveSibling("container-house"), faults), faults);
-        assertThat(faults.faults()).isEmpty();
-        Figures f = Figures.of(budget);
+        Figures f = Figures.of(Sample.containerHouse());
         assertThat(f.number("heat_energy", "jul")).isZero();
         assertThat(f.number("heat_energy", "jan")).isPositive();
         assertThat(f.number("design_difference")).isCloseTo((45 - 23) * 5 / 9.0, NEAR);

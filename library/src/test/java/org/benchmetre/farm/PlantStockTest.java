@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 /** Plant stock, season and receipts of the trough house, redone by hand. */
 class PlantStockTest {
 
+    /** Products of a dozen doubles, up to some thousands. */
     private static final double NEAR = 1e-9;
+
     private static final Budget SAMPLE = Sample.troughHouse();
     private static final Budget NO_DRY_PLANTS = Sample.with(
             SAMPLE,

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.assertj.core.data.Offset;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.scenario.Faults;
@@ -16,6 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Water kept by month: from {@code months.csv} where it says so, else the documented default. */
 class WaterByMonthTest {
+
+    /** Sums of twelve months, up to some hundreds. */
+    private static final Offset<Double> ROUNDING = within(1e-9);
 
     @TempDir
     private Path folder;
@@ -58,8 +62,8 @@ class WaterByMonthTest {
         double sum = Months.KEYS.stream()
                 .mapToDouble(month -> f.number("month_need_per_plant", month))
                 .sum();
-        assertThat(sum / 12 / 0.8).isCloseTo(120, within(1e-9));
-        assertThat(f.number("month_need_per_plant", "jan") / 0.8).isCloseTo(40, within(1e-9));
-        assertThat(f.number("month_need_per_plant", "jul") / 0.8).isCloseTo(220, within(1e-9));
+        assertThat(sum / 12 / 0.8).isCloseTo(120, ROUNDING);
+        assertThat(f.number("month_need_per_plant", "jan") / 0.8).isCloseTo(40, ROUNDING);
+        assertThat(f.number("month_need_per_plant", "jul") / 0.8).isCloseTo(220, ROUNDING);
     }
 }

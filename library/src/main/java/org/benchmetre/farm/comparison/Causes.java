@@ -41,9 +41,9 @@ public final class Causes {
 
     /** One row for each cause. */
     public final Axis axis;
-    /** Yearly cost per metre, by cause and way. */
+    /** Yearly cost per metre, money/(m a), by cause and way. */
     public final Line cost;
-    /** Gain per metre and year of changing to the rival. */
+    /** Gain per metre and year of changing to the rival, money/(m a). */
     public final Line net;
 
     private final List<Cause> causes;

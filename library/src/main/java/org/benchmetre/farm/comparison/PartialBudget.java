@@ -21,7 +21,7 @@ public final class PartialBudget {
      */
     public record Boxes(Formula addedReturns, Formula reducedCosts, Formula reducedReturns, Formula addedCosts) {}
 
-    /** Gain of the change; below zero where it costs more than it brings. */
+    /** Gain of the change, money/(m a); below zero where it costs more than it brings. */
     public final Line net;
 
     /**

@@ -29,23 +29,23 @@ public final class ChannelSales {
     private static final Unit KG_MONTH = Unit.parse("kg/mo");
     private static final Unit KG_YEAR = Unit.parse("kg/a");
 
-    /** What a marketable kilogram of the farm brings through each channel, by month. */
+    /** What a marketable kilogram of the farm brings through each channel, money/kg, by month. */
     public final Line partOfKg;
-    /** First grade in what a marketable kilogram of the farm brings through each channel, by month. */
+    /** First grade in what a marketable kilogram of the farm brings through each channel, money/kg, by month. */
     public final Line firstOfKg;
-    /** Receipts of first grade by channel and month. */
+    /** Receipts of first grade by channel and month, money/mo. */
     public final Line first;
-    /** Receipts of second grade by channel and month. */
+    /** Receipts of second grade by channel and month, money/mo. */
     public final Line second;
-    /** Commission by channel, a year. */
+    /** Commission by channel, money/a. */
     public final Line commission;
-    /** Packs by channel, a year. */
+    /** Packs by channel, money/a. */
     public final Line packs;
-    /** Freight by channel, a year. */
+    /** Freight by channel, money/a. */
     public final Line freight;
-    /** Packs for a kilogram sent through each channel. */
+    /** Packs for a kilogram sent through each channel, money/kg. */
     public final Line packsPerKg;
-    /** Fruit not sold by channel, a year. */
+    /** Fruit not sold by channel, kg/a. */
     public final Line unsold;
 
     /**

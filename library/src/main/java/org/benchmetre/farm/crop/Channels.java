@@ -39,17 +39,17 @@ public final class Channels {
     public final Line share;
     /** Price of second grade against first; 0 where not entered. */
     public final Line secondPrice;
-    /** Fruit in a pack; 0 without packs. */
+    /** Fruit in a pack, kg/pack; 0 without packs. */
     public final Line packSize;
-    /** Cost of a pack. */
+    /** Cost of a pack, money/pack. */
     public final Line packCost;
     /** Commission, share of receipts. */
     public final Line commission;
-    /** Freight. */
+    /** Freight, money/kg. */
     public final Line freight;
     /** Share of fruit sent that is not sold. */
     public final Line shrink;
-    /** Price of first grade by month. */
+    /** Price of first grade by month, money/kg. */
     public final Line price;
 
     /**

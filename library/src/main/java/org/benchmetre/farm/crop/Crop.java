@@ -17,7 +17,7 @@ public final class Crop {
     public final Harvest harvest;
     /** Fruit of each kind and of the chosen one. */
     public final Yield yield;
-    /** Fruit of a plant and crop, as entered. */
+    /** Fruit of a plant and crop, as entered, g/(plant crop). */
     public final Line yieldPerPlant;
     /** All prices of fruit against those entered. */
     public final Line priceLevel;

@@ -5,45 +5,45 @@ import org.benchmetre.budget.Line;
 /** Fruit, receipts and what moves with yield: the lines that other sections read. Kilograms are marketable kilograms a year. */
 public final class Harvest {
 
-    /** Crops in a year. */
+    /** Crops in a year, crop/a. */
     public final Line cropsPerYear;
-    /** Marketable fruit a year. */
+    /** Marketable fruit a year, kg/a. */
     public final Line yield;
-    /** Marketable fruit by month. */
+    /** Marketable fruit by month, kg/mo. */
     public final Line monthYield;
     /** Share of the plan's yield per plant that becomes marketable fruit, but for dry plants. */
     public final Line yieldShare;
     /** Share of marketable fruit that dry plants leave. */
     public final Line kept;
-    /** All costs per kilogram but commission. */
+    /** All costs per kilogram but commission, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
     public final Line commission;
-    /** What a further marketable kilogram leaves. */
+    /** What a further marketable kilogram leaves, money/kg. */
     public final Line netPerKg;
-    /** What a further kilogram leaves by month, before picking and packing. */
+    /** What a further kilogram leaves by month, before picking and packing, money/kg. */
     public final Line netByMonth;
-    /** Receipts a year. */
+    /** Receipts a year, money/a. */
     public final Line receipts;
-    /** Receipts by month. */
+    /** Receipts by month, money/mo. */
     public final Line receiptsByMonth;
-    /** Receipts of first grade, a year. */
+    /** Receipts of first grade, money/a. */
     public final Line firstGradeReceipts;
-    /** Receipts of second grade, a year. */
+    /** Receipts of second grade, money/a. */
     public final Line secondGradeReceipts;
-    /** Fruit of first grade, a year. */
+    /** Fruit of first grade, kg/a. */
     public final Line firstGradeKg;
-    /** Fruit of second grade, a year. */
+    /** Fruit of second grade, kg/a. */
     public final Line secondGradeKg;
-    /** Packs, a year. */
+    /** Packs, money/a. */
     public final Line packsCost;
-    /** Commission, a year. */
+    /** Commission, money/a. */
     public final Line commissionCost;
-    /** Freight of channels, a year. */
+    /** Freight of channels, money/a. */
     public final Line channelFreight;
-    /** Picking, packing and other costs by the kilogram, a year. */
+    /** Picking, packing and other costs by the kilogram, money/a. */
     public final Line otherCosts;
-    /** What moves with yield, a year. */
+    /** What moves with yield, money/a. */
     public final Line yieldCosts;
     /** Yield of the first year against a full one. */
     public final Line firstYear;

@@ -26,9 +26,9 @@ public final class Picking {
     private static final Unit KG = Unit.parse("kg/a");
     private static final Unit MONTHLY = Unit.parse("kg/mo");
 
-    /** Marketable fruit by month. */
+    /** Marketable fruit by month, kg/mo. */
     public final Line byMonth;
-    /** Marketable fruit a year. */
+    /** Marketable fruit a year, kg/a. */
     public final Line total;
     /** Share of marketable fruit that dry plants leave. */
     public final Line kept;

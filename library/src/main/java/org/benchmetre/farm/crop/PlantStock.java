@@ -48,9 +48,9 @@ public final class PlantStock {
     public final Line setOut;
     /** Plants to buy of each kind. */
     public final Line bought;
-    /** Cost of the first plants of each kind. */
+    /** Cost of the first plants of each kind, money. */
     public final Line firstCost;
-    /** Cost of an established plant of each kind. */
+    /** Cost of an established plant of each kind, money/plant. */
     public final Line perEstablished;
     /** Life, in years or crops. */
     public final Line life;

@@ -22,7 +22,7 @@ import org.benchmetre.farm.layout.House;
  */
 public final class PreGrowing {
 
-    /** Cost of growing on, for each plant set out of each kind. */
+    /** Cost of growing on, for each plant set out of each kind, money/plant. */
     public final Line perPlant;
 
     /**

@@ -26,35 +26,35 @@ public final class Receipts {
 
     /** All prices of fruit against those entered. */
     public final Line priceLevel;
-    /** Receipts by month. */
+    /** Receipts by month, money/mo. */
     public final Line byMonth;
-    /** Receipts a year. */
+    /** Receipts a year, money/a. */
     public final Line total;
-    /** Receipts of first grade, a year. */
+    /** Receipts of first grade, money/a. */
     public final Line firstGradeReceipts;
-    /** Receipts of second grade, a year. */
+    /** Receipts of second grade, money/a. */
     public final Line secondGradeReceipts;
-    /** Fruit of first grade, a year. */
+    /** Fruit of first grade, kg/a. */
     public final Line firstGradeKg;
-    /** Fruit of second grade, a year. */
+    /** Fruit of second grade, kg/a. */
     public final Line secondGradeKg;
-    /** Packs, a year. */
+    /** Packs, money/a. */
     public final Line packsCost;
-    /** Commission, a year. */
+    /** Commission, money/a. */
     public final Line commissionCost;
-    /** Freight of channels, a year. */
+    /** Freight of channels, money/a. */
     public final Line channelFreight;
-    /** Picking, packing and other costs per kilogram, a year. */
+    /** Picking, packing and other costs per kilogram, money/a. */
     public final Line otherCosts;
-    /** All that moves with yield, a year. */
+    /** All that moves with yield, money/a. */
     public final Line yieldCosts;
-    /** What a marketable kilogram costs but for commission. */
+    /** What a marketable kilogram costs but for commission, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
     public final Line commission;
-    /** What a further marketable kilogram leaves. */
+    /** What a further marketable kilogram leaves, money/kg. */
     public final Line netPerKg;
-    /** What a further marketable kilogram leaves, by month. */
+    /** What a further marketable kilogram leaves, money/kg, by month. */
     public final Line netByMonth;
 
     /**

@@ -29,9 +29,9 @@ public final class Selling {
 
     /** All prices of fruit against those entered. */
     public final Line priceLevel;
-    /** The one price. */
+    /** The one price, money/kg. */
     public final Line single;
-    /** Other costs that move with yield, per kilogram. */
+    /** Other costs that move with yield, per kilogram, money/kg. */
     public final Line otherCosts;
     /** The one commission, share of price. */
     public final Line commission;

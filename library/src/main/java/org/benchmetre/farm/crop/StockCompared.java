@@ -28,7 +28,7 @@ public final class StockCompared {
     private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Unit KG = Unit.parse("kg/a");
 
-    /** Margin over plants per metre of bench, by kind. */
+    /** Margin over plants per metre of bench, money/(m a), by kind. */
     public final Line marginPerMetre;
 
     /**

@@ -33,13 +33,13 @@ public final class StockGrowth {
     private static final Unit DEGREE = Unit.parse("degC");
     private static final Bounds WEEKS = new Bounds(0, true, 520, false);
 
-    /** Crops in a year. */
+    /** Crops in a year, crop/a. */
     public final Line cropsPerYear;
     /** Yield against yield per plant, 1 where nothing is entered. */
     public final Line yieldFactor;
-    /** Weeks the crop of each kind stands on the bench. */
+    /** Weeks the crop of each kind stands on the bench, wk/crop. */
     public final Line benchWeeks;
-    /** Weeks from planting to first ripe fruit; 0 where unknown. */
+    /** Weeks from planting to first ripe fruit, wk; 0 where unknown. */
     public final Line weeksToFruit;
 
     /**

@@ -38,7 +38,7 @@ public final class StockPrices {
     private static final String FROM = "from_quantity";
     private static final String PRICE = "price";
 
-    /** Price of a plant at the quantity bought, by kind. */
+    /** Price of a plant at the quantity bought, money/plant, by kind. */
     public final Line paid;
 
     private final List<String> keys = new ArrayList<>();

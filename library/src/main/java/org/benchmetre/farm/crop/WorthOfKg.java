@@ -21,17 +21,17 @@ public final class WorthOfKg {
 
     private static final Unit PER_KG = Unit.parse("money/kg");
 
-    /** What it brings, by month. */
+    /** What it brings, money/kg, by month. */
     public final Line byMonth;
-    /** What it leaves, by month. */
+    /** What it leaves, money/kg, by month. */
     public final Line netByMonth;
     /** Commission on a marketable kilogram by month. */
     final Line commissionByMonth;
-    /** What it costs but for commission. */
+    /** What it costs but for commission, money/kg. */
     public final Line costs;
     /** Commission, share of the average price. */
     public final Line commission;
-    /** What it leaves, on average. */
+    /** What it leaves, on average, money/kg. */
     public final Line net;
 
     /**

@@ -33,11 +33,11 @@ public final class Yield {
     private static final double LOW = 300;
     private static final double HIGH = 1350;
 
-    /** Fruit of a plant and crop, as entered. */
+    /** Fruit of a plant and crop, as entered, g/(plant crop). */
     public final Line perPlant;
-    /** Marketable fruit of each kind, before fruit lost to dry plants. */
+    /** Marketable fruit of each kind, before fruit lost to dry plants, kg/a. */
     public final Line byStock;
-    /** Marketable fruit of the chosen kind, before fruit lost to dry plants. */
+    /** Marketable fruit of the chosen kind, before fruit lost to dry plants, kg/a. */
     public final Line marketable;
     /** Marketable fruit for each gram of the plan's yield per plant, before fruit lost to dry plants, chosen kind. */
     public final Line share;

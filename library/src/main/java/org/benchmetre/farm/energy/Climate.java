@@ -28,17 +28,17 @@ public final class Climate {
     private static final double[] SUN = {1.9, 2.8, 3.9, 4.9, 5.8, 6.3, 6.2, 5.5, 4.4, 3.1, 2.0, 1.6};
     private static final double[] LIGHT = {9.5, 10.4, 11.7, 13.1, 14.2, 14.8, 14.6, 13.5, 12.2, 10.9, 9.7, 9.2};
 
-    /** Outside, mean of the light hours. */
+    /** Outside, mean of the light hours, degC. */
     public final Line outsideByDay;
-    /** Outside, mean of the dark hours. */
+    /** Outside, mean of the dark hours, degC. */
     public final Line outsideByNight;
-    /** Held inside by day. */
+    /** Held inside by day, degC. */
     public final Line heldByDay;
-    /** Held inside by night. */
+    /** Held inside by night, degC. */
     public final Line heldByNight;
-    /** Sun on level ground. */
+    /** Sun on level ground, kWh/(m2 d). */
     public final Line sun;
-    /** Hours of light. */
+    /** Hours of light, h/d. */
     public final Line light;
     /** Share of the month in which the house is heated. */
     public final Line heated;

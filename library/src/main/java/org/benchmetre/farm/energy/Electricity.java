@@ -32,11 +32,11 @@ public final class Electricity {
     private static final double[] STIRRED = {24, 24, 18, 12, 8, 4, 4, 4, 8, 12, 18, 24};
     private static final double[] NONE = {0};
 
-    /** What it costs, by month. */
+    /** What it costs, money/mo, by month. */
     public final Line cost;
-    /** What it costs in a year. */
+    /** What it costs in a year, money/a. */
     public final Line costOfYear;
-    /** Electricity in a year, without pumps. */
+    /** Electricity in a year, without pumps, kWh/a. */
     public final Line energyOfYear;
 
     private final Months months;

@@ -14,9 +14,9 @@ import org.benchmetre.farm.input.Sheets;
 /** Fuel and electricity together, by month and in a year, in all and per m² of floor. Pumps are not here. Sums. */
 public final class EnergyCost {
 
-    /** Fuel and electricity, by month. */
+    /** Fuel and electricity, money/mo, by month. */
     public final Line byMonth;
-    /** Fuel and electricity in a year. */
+    /** Fuel and electricity in a year, money/a. */
     public final Line total;
 
     /**

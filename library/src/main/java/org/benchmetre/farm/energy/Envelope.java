@@ -34,9 +34,9 @@ public final class Envelope {
 
     /** One row for each kind of surface. */
     public final Axis axis = Axis.rows("surface", "Surface", List.of("roof", "sides", "ends", "other"), 0);
-    /** Area of each surface. */
+    /** Area of each surface, m2. */
     public final Line area;
-    /** Air inside. */
+    /** Air inside, m3. */
     public final Line volume;
 
     /** The table of surfaces, for covers and losses. */

@@ -23,7 +23,7 @@ public final class Fuel {
     private static final double LITRE_OF_PROPANE =
             92_500 * Unit.parse("Btu/gal").factorTo(Unit.parse("kWh/L")).toDouble();
 
-    /** Price of a unit of fuel. */
+    /** Price of a unit of fuel, money/fuel_unit. */
     public final Line price;
 
     private final Line heat;

@@ -36,13 +36,13 @@ public final class HeatLoss {
     private static final String DOUBLE = "double";
     private static final String INSULATED = "insulated";
 
-    /** Through all surfaces, for each kelvin. */
+    /** Through all surfaces, for each kelvin, W/K. */
     public final Line surfaces;
-    /** With the air that leaks, for each kelvin. */
+    /** With the air that leaks, for each kelvin, W/K. */
     public final Line air;
-    /** By day: both. */
+    /** By day, W/K: both. */
     public final Line total;
-    /** By night: both, less what a screen keeps in. */
+    /** By night, W/K: both, less what a screen keeps in. */
     public final Line atNight;
 
     /**

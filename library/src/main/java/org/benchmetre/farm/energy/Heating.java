@@ -33,15 +33,15 @@ import org.benchmetre.farm.input.Sheets;
  */
 public final class Heating {
 
-    /** Heat the house takes, by month. */
+    /** Heat the house takes, kWh/mo, by month. */
     public final Line heat;
-    /** What it costs, by month. */
+    /** What it costs, money/mo, by month. */
     public final Line cost;
-    /** Heat of a year. */
+    /** Heat of a year, kWh/a. */
     public final Line heatOfYear;
-    /** What it costs in a year. */
+    /** What it costs in a year, money/a. */
     public final Line costOfYear;
-    /** Fuel in a year. */
+    /** Fuel in a year, fuel_unit/a. */
     public final Line fuelOfYear;
 
     private final Climate climate;

@@ -40,7 +40,7 @@ public final class Months {
 
     /** One period for each month. */
     public final Axis axis = Axis.periods("month", "Month", KEYS);
-    /** Days in each month. */
+    /** Days in each month, d/mo. */
     public final Line days;
 
     private final Table table;

@@ -18,9 +18,9 @@ public final class DryLoss {
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit MONEY_A_METRE = Unit.parse("money/(m a)");
 
-    /** Value of the fruit lost, by way. */
+    /** Value of the fruit lost, money/a, by way. */
     public final Line fruitLostValue;
-    /** Fruit and planting again, by way. */
+    /** Fruit and planting again, money/a, by way. */
     public final Line loss;
 
     /**

@@ -42,15 +42,15 @@ public final class DryPlants {
      */
     public record Plants(Line count, Line fruit, Formula newPlant) {}
 
-    /** Share of all plants that fall dry in a year, by way. */
+    /** Share of all plants that fall dry in a year, %/a, by way. */
     public final Line dryShare;
-    /** Plants that fall dry in a year, by way. */
+    /** Plants that fall dry in a year, plant/a, by way. */
     public final Line dryPlants;
-    /** Plants killed in a year, by way. */
+    /** Plants killed in a year, plant/a, by way. */
     public final Line killed;
-    /** Marketable fruit lost in a year, by way. */
+    /** Marketable fruit lost in a year, kg/a, by way. */
     public final Line fruitLost;
-    /** Planting again in a year, by way. */
+    /** Planting again in a year, money/a, by way. */
     public final Line replanting;
     /** Marketable fruit lost of a plant that falls dry, kg/plant, by way. */
     final Formula fruitOfOne;

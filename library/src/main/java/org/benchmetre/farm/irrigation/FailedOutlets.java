@@ -61,11 +61,11 @@ public final class FailedOutlets {
     public final Line outletItem;
     /** How many parts have that key, by way. */
     public final Line itemsFound;
-    /** Share of outlets failing in a year, by way. */
+    /** Share of outlets failing in a year, 1/a, by way. */
     public final Line failedPerYear;
-    /** Low end of that share, 0 where it is not given. */
+    /** Low end of that share, 0 where it is not given, 1/a. */
     public final Line failedLow;
-    /** High end of that share, 0 where it is not given. */
+    /** High end of that share, 0 where it is not given, 1/a. */
     public final Line failedHigh;
     /** {@code check} or {@code life}, by way. */
     public final Line repair;

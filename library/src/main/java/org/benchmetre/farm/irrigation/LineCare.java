@@ -34,15 +34,15 @@ public final class LineCare {
     private static final Unit OUTLETS_A_YEAR = Unit.parse("outlet/a");
     private static final Unit MONEY_AN_OUTLET = Unit.parse("money/outlet");
 
-    /** Hours of checking in a year, by way. */
+    /** Hours of checking in a year, h/a, by way. */
     public final Line checkHours;
-    /** Hours of care in a year, by way. */
+    /** Hours of care in a year, h/a, by way. */
     public final Line careHours;
-    /** Outlets replaced in a year, by way. */
+    /** Outlets replaced in a year, outlet/a, by way. */
     public final Line replaced;
-    /** Acid treatment in a year, whatever the way. */
+    /** Acid treatment in a year, whatever the way, money/a. */
     public final Line treatment;
-    /** Cost of care in a year, by way. */
+    /** Cost of care in a year, money/a, by way. */
     public final Line careCost;
 
     private final FarmEntries entries;

@@ -14,17 +14,17 @@ public final class Watering {
     public final WaterCost cost;
     /** Share of each month in crop. */
     public final Line cropShare;
-    /** Water given by way and month. */
+    /** Water given by way and month, m3/mo. */
     public final Line givenByMonth;
-    /** Water given a year, by way. */
+    /** Water given a year, m3/a, by way. */
     public final Line given;
-    /** Drain a year, by way. */
+    /** Drain a year, m3/a, by way. */
     public final Line drained;
-    /** Electricity of the pump a year, by way. */
+    /** Electricity of the pump a year, kWh/a, by way. */
     public final Line pumpEnergy;
-    /** Pumping a year, by way. */
+    /** Pumping a year, money/a, by way. */
     public final Line pumping;
-    /** Price of electricity. */
+    /** Price of electricity, money/kWh. */
     public final Line electricityPrice;
 
     /**

@@ -44,15 +44,15 @@ public final class Ways {
     public final Line outletCount;
     /** The keys a part may name; empty when the file is itself at fault. */
     public final List<String> keys;
-    /** Metres of line of the house, if watered this way. */
+    /** Metres of line of the house, if watered this way, m. */
     public final Line lineMetres;
     /** Lines on a bench. */
     public final Line lines;
-    /** Outlets a plant, where outlets follow the plants. */
+    /** Outlets a plant, where outlets follow the plants, outlet/plant. */
     public final Line perPlant;
-    /** Spacing of outlets along a line; 0 where outlets follow the plants. */
+    /** Spacing of outlets along a line, m; 0 where outlets follow the plants. */
     public final Line spacing;
-    /** Extra length of each line. */
+    /** Extra length of each line, m. */
     public final Line tail;
 
     /**

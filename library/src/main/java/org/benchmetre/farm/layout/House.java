@@ -25,17 +25,17 @@ public final class House {
 
     /** Number of benches. */
     public final Line benchCount;
-    /** Length of one bench. */
+    /** Length of one bench, m. */
     public final Line benchLength;
     /** Length of one bench between its margins. */
     public final Line benchRoom;
-    /** All benches end to end. */
+    /** All benches end to end, m. */
     public final Line benchMetres;
-    /** Length of the house. */
+    /** Length of the house, m. */
     public final Line length;
-    /** Width of the house. */
+    /** Width of the house, m. */
     public final Line width;
-    /** Floor of the house. */
+    /** Floor of the house, m2. */
     public final Line houseArea;
     /** Zones watered one after the other. */
     public final Line zoneCount;

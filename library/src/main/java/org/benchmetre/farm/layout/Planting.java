@@ -29,11 +29,11 @@ public final class Planting {
 
     /** Plants on one bench, a whole number. */
     public final Line plantsPerBench;
-    /** Plants for each metre of bench. */
+    /** Plants for each metre of bench, plant/m. */
     public final Line plantsPerMetre;
     /** Plants in the house. */
     public final Line plantCount;
-    /** Plants for each square metre of floor. */
+    /** Plants for each square metre of floor, plant/m2. */
     public final Line plantsPerArea;
 
     /**

@@ -26,7 +26,7 @@ public final class CropMonths {
     public final Line evenShare;
     /** Share of the fruit that is picked in each month. */
     public final Line yieldShare;
-    /** Weeks in crop in a year. */
+    /** Weeks in crop in a year, wk/a. */
     public final Line weeks;
 
     /**

@@ -31,21 +31,21 @@ public final class Labour {
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit PERSON = Unit.parse("person");
 
-    /** Hours in each month. */
+    /** Hours in each month, h/mo. */
     public final Line hoursInMonth;
-    /** Cost of work in each month, family work included. */
+    /** Cost of work in each month, family work included, money/mo. */
     public final Line costInMonth;
-    /** Inputs in each month. */
+    /** Inputs in each month, money/mo. */
     public final Line inputsInMonth;
-    /** Hours a year. */
+    /** Hours a year, h/a. */
     public final Line hours;
-    /** Cost of work a year, family work included. */
+    /** Cost of work a year, family work included, money/a. */
     public final Line cost;
-    /** Cash for work a year. */
+    /** Cash for work a year, money/a. */
     public final Line cash;
-    /** Inputs a year. */
+    /** Inputs a year, money/a. */
     public final Line inputs;
-    /** Work and inputs of the tasks that are counted by fruit: with what one more kg picked and packed costs, all that moves with it. */
+    /** Work and inputs of the tasks that are counted by fruit, money/a: with what one more kg picked and packed costs, all that moves with it. */
     public final Line movesWithYield;
 
     private final Tasks tasks;

@@ -32,13 +32,13 @@ public final class OperationGroups {
     public final Axis axis;
     /** Labels. */
     public final Line label;
-    /** Hours a year. */
+    /** Hours a year, h/a. */
     public final Line hours;
-    /** Cost of work a year, family work included. */
+    /** Cost of work a year, family work included, money/a. */
     public final Line cost;
-    /** Cash cost of work a year. */
+    /** Cash cost of work a year, money/a. */
     public final Line cash;
-    /** Inputs a year. */
+    /** Inputs a year, money/a. */
     public final Line inputs;
 
     private final List<String> labels;

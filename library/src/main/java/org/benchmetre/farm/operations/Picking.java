@@ -47,9 +47,9 @@ public final class Picking {
     public final Work picking;
     /** Packing. */
     public final Work packing;
-    /** What one more kilogram picked costs; walking is done anyway. */
+    /** What one more kilogram picked costs, money/kg; walking is done anyway. */
     public final Line pickingMoves;
-    /** What packing a kilogram costs. */
+    /** What packing a kilogram costs, money/kg. */
     public final Line packingMoves;
 
     private final FarmEntries entries;

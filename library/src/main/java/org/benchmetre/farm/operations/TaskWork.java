@@ -32,23 +32,23 @@ public final class TaskWork {
     private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
 
-    /** Hours of each task in each month. */
+    /** Hours of each task in each month, h/mo. */
     public final Line monthHours;
     /** Share of its year that each task has in each month. */
     public final Line monthShare;
-    /** Hours a year. */
+    /** Hours a year, h/a. */
     public final Line hours;
     /** Wage class, general where the cell is blank; blank where the row is not in use. */
     public final Line doneBy;
-    /** Cost of an hour in the economic budget. */
+    /** Cost of an hour in the economic budget, money/h. */
     public final Line wage;
-    /** Cash cost of an hour. */
+    /** Cash cost of an hour, money/h. */
     public final Line cashWage;
-    /** Cost of the work a year, family work included. */
+    /** Cost of the work a year, family work included, money/a. */
     public final Line cost;
-    /** Cash cost of the work a year. */
+    /** Cash cost of the work a year, money/a. */
     public final Line cash;
-    /** Inputs a year. */
+    /** Inputs a year, money/a. */
     public final Line inputs;
 
     private final Tasks tasks;

@@ -47,9 +47,9 @@ public final class Tasks {
     public final Line group;
     /** Driver; blank where the row is not in use. */
     public final Line driver;
-    /** Hours for each unit of the driver, each time. */
+    /** Hours for each unit of the driver, each time, h/driver. */
     public final Line hours;
-    /** Units of the driver done in an hour, in place of hours. */
+    /** Units of the driver done in an hour, in place of hours, driver/h. */
     public final Line perHour;
     /** How often; blank counts as once. */
     public final Line times;
@@ -59,7 +59,7 @@ public final class Tasks {
     public final Line pattern;
     /** Wage class; blank for general. */
     public final Line wageClass;
-    /** Money spent for each unit of the driver, each time. */
+    /** Money spent for each unit of the driver, each time, money/driver. */
     public final Line inputPrice;
     /** Share of the year in each month, for tasks that go by months. */
     public final Line monthShare;

@@ -37,7 +37,7 @@ public final class Wages {
 
     private static final String METHOD = "wage times (1 + on-costs): Commodity Costs and Returns Estimation Handbook";
 
-    /** What an hour of the family would earn elsewhere. */
+    /** What an hour of the family would earn elsewhere, money/h. */
     public final Line family;
 
     private final Line generalRate;

@@ -39,9 +39,9 @@ public final class BudgetMonths {
     public record Parts(
             Harvest harvest, Line work, Line inputs, Line energy, Formula water, Formula waterYear, Formula watering) {}
 
-    /** Receipts by month. */
+    /** Receipts by month, money/mo. */
     public final Line receipts;
-    /** Costs that have a month. */
+    /** Costs that have a month, money/mo. */
     public final Line costs;
 
     /**

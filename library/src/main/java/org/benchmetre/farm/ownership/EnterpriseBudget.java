@@ -32,11 +32,11 @@ public final class EnterpriseBudget {
 
     private static final Unit YEARLY = Unit.parse("money/a");
 
-    /** Receipts less operating costs. */
+    /** Receipts less operating costs, money/a. */
     public final Line aboveOperating;
-    /** Receipts less all costs. */
+    /** Receipts less all costs, money/a. */
     public final Line aboveTotal;
-    /** Operating costs. */
+    /** Operating costs, money/a. */
     public final Line operating;
     /** One row for each receipt, cost and sum. */
     public final Axis axis;

@@ -15,7 +15,7 @@ import org.benchmetre.farm.layout.Planting;
  */
 public final class Margin {
 
-    /** What is left in a year. */
+    /** What is left in a year, money/a. */
     public final Line total;
 
     /**

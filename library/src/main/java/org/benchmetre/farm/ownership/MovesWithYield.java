@@ -29,13 +29,13 @@ public final class MovesWithYield {
 
     private static final Unit YEARLY = Unit.parse("money/a");
 
-    /** Work that moves with yield, a year. */
+    /** Work that moves with yield, money/a. */
     public final Line work;
     /** All that moves with yield, a year. */
     final Line total;
     /** The same for a kilogram, without commission. */
     final Line perKg;
-    /** What a further kilogram leaves. */
+    /** What a further kilogram leaves, money/kg. */
     public final Line left;
 
     private final Harvest harvest;

@@ -22,9 +22,9 @@ public final class OperatingInterest {
     private static final Unit YEARLY = Unit.parse("money/a");
     private static final Unit REAL = Unit.parse("real/a");
 
-    /** Interest a year, by way to water. */
+    /** Interest a year, money/a, by way to water. */
     public final Line byWay;
-    /** What it is paid on, by way to water. */
+    /** What it is paid on, money/a, by way to water. */
     public final Line expense;
     /** Interest for each unit of expense. */
     final Line factor;

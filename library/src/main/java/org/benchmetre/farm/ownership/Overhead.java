@@ -39,9 +39,9 @@ public final class Overhead {
     final Line floor;
     /** The house by bench and week, a year; 0 where its parts are charged. */
     final Line houseCharge;
-    /** All overhead, a year. */
+    /** All overhead, money/a. */
     public final Line total;
-    /** Overhead that costs cash, a year. */
+    /** Overhead that costs cash, money/a. */
     public final Line cash;
 
     /**

@@ -26,23 +26,23 @@ public final class PartsYearly {
 
     /** Life of each part, in years. */
     public final Line life;
-    /** Salvage of a unit of each part. */
+    /** Salvage of a unit of each part, money/item. */
     public final Line unitSalvage;
-    /** Repairs of a unit of each part, a year. */
+    /** Repairs of a unit of each part, money/(a item). */
     public final Line unitRepairs;
-    /** Capital recovery of each part a year, for the chosen way. */
+    /** Capital recovery of each part a year, for the chosen way, money/a. */
     public final Line recovery;
-    /** Repairs of each part a year, for the chosen way. */
+    /** Repairs of each part a year, for the chosen way, money/a. */
     public final Line repairs;
-    /** Recovery and repairs of each part, by way to water. */
+    /** Recovery and repairs of each part, money/a, by way to water. */
     public final Line wayParts;
-    /** Installing and taking out, by way to water. */
+    /** Installing and taking out, money/a, by way to water. */
     public final Line wayLabour;
-    /** Insurance and property tax, by way to water. */
+    /** Insurance and property tax, money/a, by way to water. */
     public final Line wayCharges;
-    /** Installing and taking out, for each unit of the driver. */
+    /** Installing and taking out, for each unit of the driver, money/(a driver). */
     public final Line driverLabour;
-    /** Insurance and property tax, for each unit of the driver. */
+    /** Insurance and property tax, for each unit of the driver, money/(a driver). */
     public final Line driverCharges;
 
     private final OwnershipRates rates;

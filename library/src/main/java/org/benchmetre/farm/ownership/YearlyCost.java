@@ -28,17 +28,17 @@ public final class YearlyCost {
 
     private static final Unit YEARLY = Unit.parse("money/a");
 
-    /** Yearly cost in total. */
+    /** Yearly cost in total, money/a. */
     public final Line total;
-    /** Yearly cost by group, for the chosen way. */
+    /** Yearly cost by group, for the chosen way, money/a. */
     public final Line byGroup;
     /** Life of each kind of plant stock, in years. */
     public final Line stockLife;
-    /** Yearly cost by way to water, lost fruit counted. */
+    /** Yearly cost by way to water, lost fruit counted, money/a. */
     public final Line way;
-    /** The same per metre of bench. */
+    /** The same per metre of bench, money/(m a). */
     public final Line wayPerMetre;
-    /** Plants of the chosen stock, recovered over their life, a year. */
+    /** Plants of the chosen stock, recovered over their life, money/a. */
     public final Line plants;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;

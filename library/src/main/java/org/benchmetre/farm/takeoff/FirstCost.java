@@ -31,13 +31,13 @@ public final class FirstCost {
     /** Labels of the groups of cost. */
     public final Line groupLabel;
 
-    /** Installation labour, by way to water. */
+    /** Installation labour, money, by way to water. */
     public final Line wayLabour;
 
-    /** First cost per metre of bench, by way to water. */
+    /** First cost per metre of bench, money/m, by way to water. */
     public final Line wayPerMetre;
 
-    /** First cost of the plants of the chosen stock. */
+    /** First cost of the plants of the chosen stock, money. */
     public final Line plants;
 
     /**

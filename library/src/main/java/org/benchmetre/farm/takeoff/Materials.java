@@ -41,15 +41,15 @@ public final class Materials {
     public final Line group;
     /** Driver; blank where the row is not in use. */
     public final Line driver;
-    /** Units for each unit of the driver. */
+    /** Units for each unit of the driver, item/driver. */
     public final Line rate;
     /** Waste, share of quantity. */
     public final Line waste;
     /** Unit of the item, a word. */
     public final Line unit;
-    /** Units in a pack. */
+    /** Units in a pack, item/pack. */
     public final Line pack;
-    /** Price of a pack. */
+    /** Price of a pack, money/pack. */
     public final Line price;
     /** Freight, share of price. */
     public final Line freight;
@@ -59,21 +59,21 @@ public final class Materials {
     public final Line life;
     /** Unit of the life: {@code a} or {@code crop}. */
     public final Line lifeUnit;
-    /** Salvage of a pack; negative when disposal costs. */
+    /** Salvage of a pack, money/pack; negative when disposal costs. */
     public final Line salvage;
-    /** Repairs a year, share of cost. */
+    /** Repairs a year, share of cost, 1/a. */
     public final Line repairs;
-    /** Hours to install a unit. */
+    /** Hours to install a unit, h/item. */
     public final Line installHours;
-    /** Hours to take out a unit. */
+    /** Hours to take out a unit, h/item. */
     public final Line removeHours;
     /** Plausible life, low end; 0 when unknown. */
     public final Line lifeLow;
     /** Plausible life, high end; 0 when unknown. */
     public final Line lifeHigh;
-    /** Plausible price of a pack, low end; 0 when unknown. */
+    /** Plausible price of a pack, low end, money/pack; 0 when unknown. */
     public final Line priceLow;
-    /** Plausible price of a pack, high end; 0 when unknown. */
+    /** Plausible price of a pack, high end, money/pack; 0 when unknown. */
     public final Line priceHigh;
     /** Keys of the ways the part belongs to; blank for all. */
     public final Line option;

@@ -31,21 +31,21 @@ public final class TakeOff {
 
     /** Amount of its driver for each part, by way to water. */
     public final Line wayAmount;
-    /** Cost of the exact quantity of each part, by way to water. */
+    /** Cost of the exact quantity of each part, money, by way to water. */
     public final Line wayCost;
     /** Amount of its driver for each part, for the chosen way. */
     public final Line amount;
-    /** Exact quantity of each part, for the chosen way. */
+    /** Exact quantity of each part, for the chosen way, item. */
     public final Line quantity;
-    /** Cost of the exact quantity of each part, for the chosen way. */
+    /** Cost of the exact quantity of each part, for the chosen way, money. */
     public final Line exact;
-    /** Cost of all parts in whole packs, for the chosen way. */
+    /** Cost of all parts in whole packs, for the chosen way, money. */
     public final Line purchase;
-    /** Units in a pack, one where blank. */
+    /** Units in a pack, one where blank, item/pack. */
     public final Line packSize;
-    /** Delivered price of a unit. */
+    /** Delivered price of a unit, money/item. */
     public final Line unitCost;
-    /** Units for each unit of the driver, with waste. */
+    /** Units for each unit of the driver, with waste, item/driver. */
     public final Line perDriver;
 
     /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.benchmetre.budget.Formulas.number;
 
 import java.nio.file.Path;
+import org.assertj.core.data.Offset;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
@@ -23,6 +24,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Fruit lost to dry plants comes off the marketable fruit, never below nothing. */
 class PickingTest {
 
+    /** Sums of a dozen months, up to some thousands of kilograms. */
+    private static final Offset<Double> ROUNDING = within(1e-9);
+
     @ParameterizedTest
     @CsvSource({"0, 0", "50, 50", "-5, 0", "1e9, 1e9"})
     void dryPlantsTakeTheirPart(double lostDry, double wanted) {
@@ -31,10 +35,10 @@ class PickingTest {
         double taken = Math.min(wanted, all);
         assertThat(all).isGreaterThan(50);
         assertThat(f.troubles()).isEmpty();
-        assertThat(f.number("fruit_lost_dry")).isCloseTo(taken, within(1e-9));
-        assertThat(f.number("yield_total")).isCloseTo(all - taken, within(1e-9));
+        assertThat(f.number("fruit_lost_dry")).isCloseTo(taken, ROUNDING);
+        assertThat(f.number("yield_total")).isCloseTo(all - taken, ROUNDING);
         assertThat(f.number("fruit_kept_share")).isCloseTo((all - taken) / all, within(1e-12));
-        assertThat(f.number("receipts_total")).isCloseTo(f.number("price_average") * (all - taken), within(1e-9));
+        assertThat(f.number("receipts_total")).isCloseTo(f.number("price_average") * (all - taken), ROUNDING);
     }
 
     private static BudgetBuilder crop(double lostDry) {
