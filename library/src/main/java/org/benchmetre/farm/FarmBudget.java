@@ -178,7 +178,11 @@ public final class FarmBudget {
                 owned,
                 running.groups(),
                 clogging.loss().fruitLostValue);
-        crop.compare(b, rates.yearly(yearlyCost.stockLife, stock.firstCost, none(Unit.MONEY)), house.benchMetres);
+        crop.compare(
+                b,
+                moves.workPerKg,
+                rates.yearly(yearlyCost.stockLife, stock.firstCost, none(Unit.MONEY)),
+                house.benchMetres);
         new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(
                 ways,

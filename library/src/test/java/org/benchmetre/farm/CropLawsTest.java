@@ -129,7 +129,7 @@ class CropLawsTest {
     void theChosenPlantStockIsComparedWithItsOwnTotals(long seed) {
         Figures f = figures(seed);
         String stock = f.text("stock_choice");
-        double net = f.number("receipts_total") - f.number("yield_costs_total");
+        double net = f.number("receipts_total") - f.number("moves_with_yield_total");
         double near = RELATIVE * f.number("receipts_total");
         double margin = net - f.number("plants_yearly_cost");
         isSame(f.number("compared_fruit", stock), f.number("yield_total"));

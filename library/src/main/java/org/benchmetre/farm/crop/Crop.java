@@ -69,11 +69,11 @@ public final class Crop {
      * Adds the comparison of the kinds.
      *
      * @param b where its schedule is added
+     * @param workPerKg work that one more kilogram takes, money/kg
      * @param yearlyCost cost of the plants a year, by kind
      * @param benchMetres bench metres
-     * @return the comparison
      */
-    public StockCompared compare(BudgetBuilder b, Formula yearlyCost, Line benchMetres) {
-        return new StockCompared(b, stock, growth, yield, picking, pattern, receipts, yearlyCost, benchMetres);
+    public void compare(BudgetBuilder b, Line workPerKg, Formula yearlyCost, Line benchMetres) {
+        new StockCompared(b, stock, growth, yield, picking, pattern, receipts, workPerKg, yearlyCost, benchMetres);
     }
 }

@@ -2,7 +2,7 @@ package org.benchmetre.farm.crop;
 
 import org.benchmetre.budget.Line;
 
-/** Fruit, receipts and what moves with yield: the lines that other sections read. Kilograms are marketable kilograms a year. */
+/** Fruit, receipts and what selling takes: the lines that other sections read. Kilograms are marketable kilograms a year. */
 public final class Harvest {
 
     /** Crops in a year, crop/a. */
@@ -19,7 +19,7 @@ public final class Harvest {
     public final Line perKg;
     /** Commission, share of the average price. */
     public final Line commission;
-    /** What a further marketable kilogram leaves, money/kg. */
+    /** What a further marketable kilogram leaves before picking and packing, money/kg. */
     public final Line netPerKg;
     /** What a further kilogram leaves by month, before picking and packing, money/kg. */
     public final Line netByMonth;
@@ -41,9 +41,9 @@ public final class Harvest {
     public final Line commissionCost;
     /** Freight of channels, money/a. */
     public final Line channelFreight;
-    /** Picking, packing and other costs by the kilogram, money/a. */
+    /** Other costs by the kilogram, money/a. */
     public final Line otherCosts;
-    /** What moves with yield, money/a. */
+    /** Packs, freight, commission and other costs by the kilogram, money/a. */
     public final Line yieldCosts;
     /** Yield of the first year against a full one. */
     public final Line firstYear;

@@ -15,7 +15,7 @@ import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Table;
 
 /**
- * Receipts and what moves with yield: by channels, or all fruit at one price. Each month's receipts are fruit times price; the year
+ * Receipts and what selling takes: by channels, or all fruit at one price. Each month's receipts are fruit times price; the year
  * is their sum. Packs and freight go by the kilogram sent, commission by receipts, other costs by the kilogram. Plain arithmetic.
  */
 public final class Receipts {
@@ -44,17 +44,17 @@ public final class Receipts {
     public final Line commissionCost;
     /** Freight of channels, money/a. */
     public final Line channelFreight;
-    /** Picking, packing and other costs per kilogram, money/a. */
+    /** Other costs by the kilogram, money/a. */
     public final Line otherCosts;
-    /** All that moves with yield, money/a. */
+    /** Packs, freight, commission and other costs by the kilogram, money/a. */
     public final Line yieldCosts;
     /** What a marketable kilogram costs but for commission, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
     public final Line commission;
-    /** What a further marketable kilogram leaves, money/kg. */
+    /** What a further marketable kilogram leaves before picking and packing, money/kg. */
     public final Line netPerKg;
-    /** What a further marketable kilogram leaves, money/kg, by month. */
+    /** The same by month, money/kg. */
     public final Line netByMonth;
 
     /**

@@ -17,8 +17,8 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The kinds of plant stock side by side, each as if it were chosen: plants, their yearly cost, fruit, what receipts leave after what
- * moves with yield, margin over plants per metre of bench and per metre and week that the crop stands on it. All else is the same
- * for every kind. Plain arithmetic.
+ * moves with yield, margin over plants per metre of bench and per metre and week that the crop stands on it. All else is taken as
+ * the same for every kind. Plain arithmetic.
  */
 public final class StockCompared {
 
@@ -27,9 +27,6 @@ public final class StockCompared {
     private static final Unit WEEKLY_METRE = Unit.parse("money/(m wk)");
     private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Unit KG = Unit.parse("kg/a");
-
-    /** Margin over plants per metre of bench, money/(m a), by kind. */
-    public final Line marginPerMetre;
 
     /**
      * Declares the lines.
@@ -40,7 +37,8 @@ public final class StockCompared {
      * @param yield fruit of each kind
      * @param picking what dry plants leave
      * @param pattern months of each kind
-     * @param receipts what a kilogram leaves in each month
+     * @param receipts what a kilogram leaves in each month, before work
+     * @param workPerKg work that one more kilogram takes, picking and packing included, money/kg
      * @param yearlyCost cost of the plants a year, by kind
      * @param benchMetres bench metres
      */
@@ -52,11 +50,13 @@ public final class StockCompared {
             Picking picking,
             MonthPattern pattern,
             Receipts receipts,
+            Line workPerKg,
             Formula yearlyCost,
             Line benchMetres) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock compared, each as if it were chosen");
         s.note(
-                "Margin over plants: receipts less what moves with yield less plants. All other costs are the same for each kind.");
+                "Margin over plants: receipts less what moves with yield, picking and packing included, less plants. All else is taken "
+                        + "as the same for each kind.");
         s.line("compared_plants", "Plants to buy", PLANT, stock.whereFilled(stock.bought));
         s.line(
                 "compared_established_cost",
@@ -73,9 +73,10 @@ public final class StockCompared {
                 "compared_net_per_kg",
                 "Left of a kg after what moves with yield",
                 PER_KG,
-                stock.whereFilled(sumProduct(pattern.byStock, receipts.netByMonth, pattern.months)));
+                stock.whereFilled(sumProduct(pattern.byStock, receipts.netByMonth, pattern.months)
+                        .minus(workPerKg)));
         Line net = s.line("compared_net", "Receipts less what moves with yield", YEARLY, fruit.times(left));
-        marginPerMetre = s.line(
+        Line marginPerMetre = s.line(
                 "compared_margin_per_metre",
                 "Margin over plants, a metre and year",
                 YEARLY_METRE,

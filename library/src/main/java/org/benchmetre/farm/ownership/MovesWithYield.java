@@ -31,6 +31,8 @@ public final class MovesWithYield {
 
     /** Work that moves with yield, money/a. */
     public final Line work;
+    /** That work for a kilogram, money/kg. */
+    public final Line workPerKg;
     /** All that moves with yield, a year. */
     final Line total;
     /** The same for a kilogram, without commission. */
@@ -57,15 +59,15 @@ public final class MovesWithYield {
                 "Tasks counted by fruit",
                 PER_KG,
                 when(h.yield.isPositive(), tasks.over(h.yield), none(PER_KG)));
-        Line hands = s.line(
+        workPerKg = s.line(
                 "work_per_kg",
                 "Picking, packing and tasks counted by fruit",
                 PER_KG,
                 picking.plus(packing).plus(byTasks));
-        work = s.line("yield_work_total", "The same, a year", YEARLY, h.yield.times(hands));
+        work = s.line("yield_work_total", "The same, a year", YEARLY, h.yield.times(workPerKg));
         total = s.line("moves_with_yield_total", "All that moves with yield, a year", YEARLY, h.yieldCosts.plus(work));
-        perKg = s.line("moves_per_kg", "All that moves with yield but commission", PER_KG, h.perKg.plus(hands));
-        left = s.line("left_per_kg", "Left of a further kg after all of it", PER_KG, h.netPerKg.minus(hands));
+        perKg = s.line("moves_per_kg", "All that moves with yield but commission", PER_KG, h.perKg.plus(workPerKg));
+        left = s.line("left_per_kg", "Left of a further kg after all of it", PER_KG, h.netPerKg.minus(workPerKg));
     }
 
     /** The average price at which receipts cover a cost, of which the part that stays with yield is given, money/kg. */
