@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Work of the sample house, worked by hand: 1,300 plants on 200 m of bench. */
 class WorkTest {
 
+    /** Products of a few doubles and differences of totals, up to some ten thousands. */
     private static final double EXACT = 1e-9;
 
     private final Budget sample = Sample.troughHouse();

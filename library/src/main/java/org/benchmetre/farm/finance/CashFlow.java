@@ -35,10 +35,10 @@ import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
 
 /**
- * Yearly cash over the plan, at today's prices, before loans and tax. Year 0 is the start,
- * in whole packs; each later year earns receipts and pays what moves with yield, repairs, insurance, property tax and what wears
- * out. No capital recovery and no interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs
- * and Returns Estimation Handbook, 2000, for keeping cash apart from cost.
+ * Yearly cash over the plan, at today's prices, before loans and tax. Year 0 is the start, in whole packs; each later year earns
+ * receipts and pays for selling, for running, for repairs, insurance, property tax and what wears out. No capital recovery and no
+ * interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook,
+ * 2000, for keeping cash apart from cost.
  */
 public final class CashFlow {
 
