@@ -72,7 +72,8 @@ class RankingOfWaysTest {
         assertThat(f.text("irrigation_recommendation"))
                 .isEqualTo(
                         "Two strips of drip tape: least yearly cost per metre, but no way reaches the target uniformity.");
-        assertThat(f.text("irrigation_reason_evenness")).startsWith("Shorten the run");
+        assertThat(f.text("irrigation_reason_evenness"))
+                .startsWith("No way reaches the target uniformity: shorten the run");
         assertThat(f.text("target_finding")).isEqualTo("no way reaches it; the ranking is of cost alone.");
         assertThat(text(f, "flip_to", "material_life_tape")).isEqualTo("In-line dripline");
     }

@@ -25,7 +25,7 @@ record FlipTable(Figures figures) {
     }
 
     private TextTable table() {
-        TextTable table = new TextTable(List.of("Entry", "Now", "Flips at", "Unit", "To", "Plausible", "Margin, %"), 1)
+        TextTable table = new TextTable(List.of("Entry", "Now", "Flips at", "Unit", "To", "Plausible", "Change, %"), 1)
                 .right(1, 2, 6);
         for (int row = 0; row < line("flip_label").size(); row++) {
             table.row(List.of(

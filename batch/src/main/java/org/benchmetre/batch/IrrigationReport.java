@@ -14,6 +14,7 @@ final class IrrigationReport {
 
     private static final List<String> REASONS = List.of(
             "irrigation_reason_evenness",
+            "irrigation_reason_pulses",
             "irrigation_reason_ownership",
             "irrigation_reason_upkeep",
             "irrigation_reason_clogging",
@@ -36,7 +37,9 @@ final class IrrigationReport {
             "way_longest_run",
             "way_outlets_in_reach",
             "way_stored_per_plant",
+            "way_pulse_length",
             "way_fill_time",
+            "way_drained_share",
             "way_zones_needed",
             "way_pump_power",
             "way_gross_water",

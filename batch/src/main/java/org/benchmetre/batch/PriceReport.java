@@ -38,6 +38,9 @@ final class PriceReport {
                 + new BudgetTable(figures)
                 + heading("Returns and break-evens")
                 + margin()
+                + "\n"
+                + TextTable.wrapped(figures.text("left_out_house"))
+                + TextTable.wrapped(figures.text("left_out_management"))
                 + heading("Work, heat and electricity of a year")
                 + season()
                 + heading("Plant stock compared, each as if it were chosen; few yields are published by stock")
@@ -116,6 +119,7 @@ final class PriceReport {
         amount(table, "Exact quantity", "exact_cost");
         amount(table, "Whole packs, to pay", "purchase_cost");
         amount(table, "Left over from packs", "leftover_value");
+        amount(table, "Start-up cash: whole packs, installing, plants", "startup_cash");
         return table.toString();
     }
 

@@ -162,7 +162,7 @@ public final class FarmBudget {
                 operations.labour.movesWithYield);
         clogging.value(moves.left);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
-        Overhead overhead = new Overhead(b, entries, house);
+        Overhead overhead = new Overhead(b, entries, house, materials.driver);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, harvest, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
@@ -194,8 +194,6 @@ public final class FarmBudget {
                 first.groupLabel,
                 owned,
                 house.benchMetres);
-        EnterpriseBudget page = new EnterpriseBudget(
-                b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         new BudgetMonths(
                 b,
                 months,
@@ -207,6 +205,8 @@ public final class FarmBudget {
                         lookup(watering.givenByMonth, ways.key, wayChoice),
                         lookup(watering.given, ways.key, wayChoice),
                         lookup(watering.cost.running, ways.key, wayChoice)));
+        EnterpriseBudget page = new EnterpriseBudget(
+                b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         LineShare line = new LineShare(b, materials, takeOff, owned, wage);
         compared.compare(
                 entries,

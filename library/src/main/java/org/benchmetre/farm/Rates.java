@@ -20,8 +20,9 @@ final class Rates {
                 .from(1990, 2100)
                 .whole()
                 .typical(2020, 2026, 2035, INVENTED));
-        return entries.add(s.entry("install_wage", "Installation labour, wage with on-costs", Unit.parse("money/h"))
-                .from(0, 1_000_000)
-                .typical(10, 18, 40, INVENTED + "; " + COMMON + " for the range"));
+        return entries.add(
+                s.entry("install_wage", "Installing and care of lines, wage with on-costs", Unit.parse("money/h"))
+                        .from(0, 1_000_000)
+                        .typical(10, 18, 40, INVENTED + "; " + COMMON + " for the range"));
     }
 }

@@ -30,12 +30,13 @@ final class ListWriter {
         int row = box.table() + 1;
         for (Line line : box.schedule().lines()) {
             Entry entry = plan.budget().entry(line).orElse(null);
-            pen.words(row, 0, line.label(), Look.Role.WORDS);
             if (isSentence(line)) {
-                sentence(box, row++, line);
+                sentence(box, row, line);
+                pen.words(row++, 0, line.label(), Look.Role.WORDS);
                 continue;
             }
             source(box, row, remarks(line, entry), Look.Role.WORDS);
+            pen.words(row, 0, line.label(), Look.Role.WORDS);
             cells.write(pen, line);
             pen.words(row, Columns.LIST_UNIT, cells.unit(line), Look.Role.WORDS);
             if (withEntries) {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
@@ -127,12 +128,17 @@ public final class SeededBlocks {
         return of(line, line.axes().get(0).indexOf(key), seed);
     }
 
-    /** The sum of a line of a seed. */
-    public double sum(String id, int seed) {
+    /** All cells of a line of a seed. */
+    public double[] along(String id, int seed) {
         Line line = sample.line(id);
         return IntStream.range(0, line.size())
                 .mapToDouble(cell -> of(line, cell, seed))
-                .sum();
+                .toArray();
+    }
+
+    /** The sum of a line of a seed. */
+    public double sum(String id, int seed) {
+        return DoubleStream.of(along(id, seed)).sum();
     }
 
     /** Whether a figure has a reason in place of a number. */

@@ -1,7 +1,6 @@
 package org.benchmetre.farm;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.fail;
 
 import java.util.stream.Stream;
 import org.benchmetre.budget.Budget;
@@ -12,9 +11,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each cell of the table of price by yield is what the budget shows with both entries typed over. */
 class WhatIfTableTest {
-
-    /** Of receipts or costs, the larger. */
-    private static final double RELATIVE = 1e-9;
 
     private static final int STEPS = 5;
 
@@ -62,12 +58,9 @@ class WhatIfTableTest {
         }
     }
 
-    /** Fails also where the cell is not a number. */
     private static void near(double found, Figures typed, String what) {
         double expected = typed.number("returns_above_total");
         double size = Math.max(typed.number("receipts_total"), typed.number("total_cost"));
-        if (!(Math.abs(found - expected) <= RELATIVE * size)) {
-            fail("%s: found %s, expected %s", what, found, expected);
-        }
+        Near.near(found, expected, size, what);
     }
 }

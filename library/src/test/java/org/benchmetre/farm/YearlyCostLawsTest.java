@@ -51,8 +51,8 @@ class YearlyCostLawsTest {
         Budget budget = Seeded.figures(SAMPLE, seed).budget();
         Figures f = Figures.of(budget);
         double near = RELATIVE * 100 * f.number("yearly_cost_total");
-        Figures atPrice = Figures.of(
-                Sample.with(budget, "price_level=" + f.number("break_even_price") / f.number("price_average") + " 1"));
+        double level = f.number("price_level") * f.number("break_even_price") / f.number("price_average");
+        Figures atPrice = Figures.of(Sample.with(budget, "price_level=" + level + " 1"));
         assertThat(atPrice.number("margin_total")).isCloseTo(0, within(near));
         Line yield = budget.line("break_even_yield");
         if (!f.hasReason(yield, 0)) {

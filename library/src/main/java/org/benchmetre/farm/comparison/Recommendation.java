@@ -2,6 +2,7 @@ package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
@@ -15,6 +16,9 @@ import org.benchmetre.farm.irrigation.Ways;
 /** The answer in a sentence, with its reasons and its doubts. Each sentence is a live formula and changes with the entries. */
 public final class Recommendation {
 
+    /** Common practice, no source. */
+    private static final double MUCH_OF_A_PULSE = 30;
+
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
 
     /**
@@ -24,8 +28,9 @@ public final class Recommendation {
      * @param upkeep water, feed, pumping and care
      * @param lost value of fruit lost to dry plants
      * @param frictionNote whether friction decides, in words
+     * @param drained what drains from the lines between pulses, share of a pulse
      */
-    public record Grounds(Line ownership, Line upkeep, Line lost, Line frictionNote) {}
+    public record Grounds(Line ownership, Line upkeep, Line lost, Line frictionNote, Line drained) {}
 
     /**
      * Declares the sentences.
@@ -61,9 +66,20 @@ public final class Recommendation {
                 "Evenness",
                 when(
                         even,
-                        text("It waters the far end evenly enough: its design emission uniformity reaches the target."),
+                        text(
+                                "While it runs full it waters the far end evenly enough: its design emission uniformity reaches the target."),
                         text(
                                 "No way reaches the target uniformity: shorten the run, feed the bench from the middle, or take a larger bore.")));
+        s.textLine(
+                "irrigation_reason_pulses",
+                "Pulses",
+                when(
+                        rank.ofFirst(g.drained())
+                                .exceeds(number(MUCH_OF_A_PULSE, g.drained().unit())),
+                        text(
+                                "More than 30 % of each pulse drains from the lines before the next, most of it at the low end: fewer "
+                                        + "and longer pulses, or check valves, keep plants even."),
+                        text("Little of each pulse drains from the lines before the next.")));
         reason(
                 s,
                 rank,

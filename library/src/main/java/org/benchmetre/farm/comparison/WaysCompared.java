@@ -101,7 +101,8 @@ public final class WaysCompared {
                 ways,
                 rank,
                 s.chosen(),
-                new Recommendation.Grounds(owning, upkeep, lost, s.hydraulics().frictionNote));
+                new Recommendation.Grounds(
+                        owning, upkeep, lost, s.hydraulics().frictionNote, s.hydraulics().drainedShare));
         new SideBySide(pages.side(), rank, shown(s), s.benchMetres());
         Causes causes = new Causes(b, pages, ways, pair, causes(s), s.yearly(), s.benchMetres());
         pages.answer()

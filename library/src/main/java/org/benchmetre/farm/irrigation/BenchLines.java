@@ -119,7 +119,15 @@ final class BenchLines {
                 lateral.whereInRange(uniformity));
         Formula known = lateral.outlets.isPositive();
         emissionClass = even.textLine(
-                "way_emission_class", "Its class", when(known, Evenness.uniformityClass(uniformity), text("")));
+                "way_emission_class",
+                "Its class",
+                when(
+                        known,
+                        when(
+                                uniformityInRange.isPositive(),
+                                Evenness.uniformityClass(uniformity),
+                                text("outside its pressure range")),
+                        text("")));
         even.textLine(
                 "way_cv_class",
                 "Class of the outlet as made",

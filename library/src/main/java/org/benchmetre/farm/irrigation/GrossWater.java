@@ -9,6 +9,7 @@ import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -59,6 +60,16 @@ public final class GrossWater {
                 ONE,
                 ways.whereFilled(
                         greater(uniformity, number(LEAST_UNIFORMITY, percent)).in(ONE)));
+        Line caught = ways.columns
+                .in(s)
+                .numbers(
+                        "share_caught",
+                        "way_share_caught",
+                        "Caught by substrate, share; less where outlets drip between containers",
+                        ONE,
+                        new Bounds(0, false, 1, false),
+                        1);
+        Formula missed = when(caught.isPositive(), one().over(caught), one());
         Formula forDrain = one().over(one().minus(share.planned));
         Formula forUneven = when(even.isPositive(), one().over(even), one());
         factor = s.line(
@@ -66,8 +77,9 @@ public final class GrossWater {
                 "Water given over water kept",
                 ONE,
                 ways.whereFilled(
-                        when(share.rule.is(DrainShare.BOTH), forDrain.times(forUneven), greater(forDrain, forUneven))),
-                "1/(1 - drain fraction) and 1/uniformity: the larger, or both multiplied");
+                        when(share.rule.is(DrainShare.BOTH), forDrain.times(forUneven), greater(forDrain, forUneven))
+                                .times(missed)),
+                "1/(1 - drain fraction) and 1/uniformity: the larger, or both multiplied; over the share caught");
         byMonth = b.schedule(Sheets.IRRIGATION, "Water given by month and way to water")
                 .line("way_month_gross_water", "Water given", perMonth, factor.times(need.byMonth));
         year = s.line(

@@ -36,6 +36,8 @@ public final class Hydraulics {
     public final Line pulse;
     /** Kinematic viscosity of the water, m2/s. */
     public final Line viscosity;
+    /** What drains from the lines between pulses, share of a pulse, %. */
+    public final Line drainedShare;
 
     /**
      * Declares entries and lines.
@@ -51,7 +53,7 @@ public final class Hydraulics {
         Water water = new Water(b, entries);
         InReach where = new InReach(b, ways, outlets, house, planting);
         BenchLines bench = new BenchLines(b, ways, outlets, water, where, house, planting);
-        new StoredWater(b, ways, outlets, water, bench, house, planting);
+        StoredWater stored = new StoredWater(b, ways, outlets, water, bench, house, planting);
         new AlongTheRun(b, outlets, bench.lateral);
         new RunLengths(b, outlets, water, where);
         b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
@@ -71,6 +73,7 @@ public final class Hydraulics {
         uniformityInRange = bench.uniformityInRange;
         outletsInReach = where.fewest;
         targetUniformity = water.target;
+        drainedShare = stored.drainedShare;
         pulse = water.pulse;
         viscosity = water.viscosity;
     }

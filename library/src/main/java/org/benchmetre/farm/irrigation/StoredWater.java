@@ -22,6 +22,9 @@ import org.benchmetre.farm.layout.Planting;
  */
 final class StoredWater {
 
+    /** What drains from the lines between pulses, share of a pulse, %. */
+    final Line drainedShare;
+
     StoredWater(
             BudgetBuilder b,
             Ways ways,
@@ -71,9 +74,9 @@ final class StoredWater {
                 "Drains to the low end of a bench after each pulse",
                 LITRE,
                 when(outlets.valves.is(Outlets.YES), none(LITRE), onBench));
-        s.line(
+        drainedShare = s.line(
                 "way_drained_share",
-                "The same as a share of the pulse",
+                "Drained between pulses, share of a pulse",
                 Evenness.PERCENT,
                 drained.over(planting.plantsPerBench)
                         .in(perPlantUnit)

@@ -3,6 +3,7 @@ package org.benchmetre.farm.layout;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.farm.input.TradeUnits.BENCH;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
@@ -22,6 +23,8 @@ import org.benchmetre.farm.input.Sheets;
  * Plain geometry.
  */
 public final class House {
+
+    private static final double MOST_UNDER_BENCHES = 0.7;
 
     /** Number of benches. */
     public final Line benchCount;
@@ -76,11 +79,17 @@ public final class House {
         benchMetres = s.line(
                 "bench_metres", "Bench metres", METRE, benchCount.counting(ONE).times(benchLength));
         houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, length.times(width));
-        s.line(
+        Line share = s.line(
                 "bench_floor_share",
                 "Share of the floor under benches",
                 ONE,
                 benchMetres.times(benchWidth).over(houseArea),
                 "bench metres times bench width over floor area");
+        s.warning(
+                "bench_fit_warning",
+                "Benches in the house",
+                or(benchLength.exceeds(greater(length, width)), share.exceeds(number(MOST_UNDER_BENCHES, ONE))),
+                "The benches do not fit: one is longer than the house, or they cover more than 0.7 of the floor and leave no aisles "
+                        + "(common practice, no source). Check bench_length, bench_count, house_length and house_width.");
     }
 }

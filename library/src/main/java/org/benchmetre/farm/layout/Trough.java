@@ -25,6 +25,8 @@ import org.benchmetre.farm.input.Sheets;
  */
 public final class Trough {
 
+    private static final double LEAST_LITRES = 2.1;
+
     private static final double ROOM = 2000;
 
     /** Root zone, as it stands in the trough. */
@@ -69,12 +71,18 @@ public final class Trough {
                 "Substrate per metre of bench",
                 perMetre,
                 containers.litresOr(section.in(perMetre), house));
-        s.line(
+        Line each = s.line(
                 "litres_per_plant",
                 "Substrate per plant",
                 Unit.parse("L/plant"),
                 litresPerMetre.over(planting.plantsPerMetre),
                 "Bags for strawberries hold 2.1 to 4.3 L a plant: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012.");
+        s.warning(
+                "litres_per_plant_warning",
+                "Substrate for each plant",
+                number(LEAST_LITRES, each.unit()).exceeds(each),
+                "A plant has less than 2.1 L, the least of bags for strawberries (Acta Horticulturae 926, 2012): plant wider, or "
+                        + "take a larger section.");
         substrateVolume =
                 s.line("substrate_volume", "Substrate as filled", LITRE, litresPerMetre.times(house.benchMetres));
         wetLoad(entries, s);

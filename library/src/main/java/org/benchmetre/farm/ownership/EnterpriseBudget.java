@@ -65,6 +65,8 @@ public final class EnterpriseBudget {
                         + "last column is for figures of one's own.");
         page.roomBelow(30);
         ScheduleBuilder sums = b.schedule(Sheets.BUDGET, "Sums of the budget");
+        ScheduleBuilder units = b.schedule(Sheets.BUDGET, "Returns for each unit");
+        ScheduleBuilder evens = b.schedule(Sheets.BUDGET, "Break-evens: picking, packing and selling move with yield");
         List<BudgetRow> counted = items.counted();
         amounts(counted);
         Line receipts = sums.line("budget_receipts", "Receipts", YEARLY, sumOf(BudgetRow.RECEIPT));
@@ -78,9 +80,28 @@ public final class EnterpriseBudget {
         aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(all));
         List<BudgetRow> rows = items.withTotals(receipts, operating, aboveOperating, owning, overhead, all, aboveTotal);
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
-        table(rows, counted, house, planting, fruit);
-        perUnit(house, planting);
-        new BreakEvens(b, items, operating, all, planting);
+        table(rows, house, planting, fruit);
+        perUnit(units, house, planting);
+        breakEvens(evens, new BreakEvens(items.harvest(), items.moves(), planting), operating, all);
+    }
+
+    private static void breakEvens(ScheduleBuilder s, BreakEvens evens, Line operating, Line all) {
+        s.line(
+                "break_even_price_operating",
+                "Price that covers operating costs",
+                BreakEvens.PER_KG,
+                evens.price(operating));
+        s.line("break_even_price_total", "Price that covers total cost", BreakEvens.PER_KG, evens.price(all));
+        s.line(
+                "break_even_yield_operating",
+                "Fruit per plant and crop that covers operating costs",
+                BreakEvens.GRAMS,
+                evens.fruit(operating));
+        s.line(
+                "break_even_yield_total",
+                "Fruit per plant and crop that covers total cost",
+                BreakEvens.GRAMS,
+                evens.fruit(all));
     }
 
     /** What counts, each row with its section, before any sum. */
@@ -101,7 +122,7 @@ public final class EnterpriseBudget {
         return new Rows(axis, rows.stream().map(cell).toList());
     }
 
-    private void table(List<BudgetRow> rows, List<BudgetRow> counted, House house, Planting planting, Line fruit) {
+    private void table(List<BudgetRow> rows, House house, Planting planting, Line fruit) {
         b.nameRows(axis, page.textLine("budget_label", "Receipts and costs", rows(axis, rows, BudgetRow::label)));
         page.textLine("budget_kind", "Kind", rows(axis, rows, row -> text(row.section())));
         Line quantity = page.line("budget_quantity", "Quantity", ONE, rows(axis, rows, BudgetRow::quantity));
@@ -129,8 +150,7 @@ public final class EnterpriseBudget {
         page.entry("budget_own", "Your own figure", YEARLY, axis).given(Given.blank(YEARLY));
     }
 
-    private void perUnit(House house, Planting planting) {
-        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Returns for each unit");
+    private void perUnit(ScheduleBuilder s, House house, Planting planting) {
         Unit perMetre = Unit.parse("money/(m a)");
         Unit perPlant = Unit.parse("money/(plant a)");
         Unit perArea = Unit.parse("money/(m2 a)");

@@ -9,10 +9,7 @@ import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
-/**
- * What is left: receipts less yearly cost, and the price and the yield at which nothing is left; see {@link MovesWithYield}. Plain
- * sums.
- */
+/** What is left: receipts less yearly cost, a plain difference. Break-evens are those of {@link BreakEvens}. */
 public final class Margin {
 
     /** What is left in a year, money/a. */
@@ -35,6 +32,7 @@ public final class Margin {
             MovesWithYield moves,
             House house,
             Planting planting) {
+        Unit moneyPerKg = Unit.parse("money/kg");
         total = s.line("margin_total", "Margin, in total", Unit.parse("money/a"), harvest.receipts.minus(yearly.total));
         s.line(
                 "margin_per_metre",
@@ -46,22 +44,19 @@ public final class Margin {
         s.line(
                 "margin_per_kg",
                 "Margin per kg of marketable fruit",
-                MovesWithYield.PER_KG,
+                moneyPerKg,
                 onlyWhen(harvest.yield.isPositive(), total.over(harvest.yield), "no yield"));
-        Line stays = s.line(
+        s.line(
                 "stays_with_yield_total",
                 "Yearly cost that does not move with yield",
                 Unit.parse("money/a"),
                 yearly.total.minus(moves.total));
-        s.line(
-                "break_even_price",
-                "Price at which nothing is left",
-                MovesWithYield.PER_KG,
-                moves.priceThatCovers(stays));
+        BreakEvens evens = new BreakEvens(harvest, moves, planting);
+        s.line("break_even_price", "Price at which nothing is left", moneyPerKg, evens.price(yearly.total));
         s.line(
                 "break_even_yield",
                 "Fruit per plant and crop at which nothing is left",
-                MovesWithYield.GRAMS,
-                moves.fruitThatCovers(stays, planting));
+                BreakEvens.GRAMS,
+                evens.fruit(yearly.total));
     }
 }

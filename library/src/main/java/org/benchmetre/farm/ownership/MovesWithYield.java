@@ -1,32 +1,22 @@
 package org.benchmetre.farm.ownership;
 
-import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.when;
 
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.layout.Planting;
 
 /**
  * All that moves with yield: what one more kilogram picked and packed costs in work, tasks counted by fruit, packs, freight,
- * commission. Break-evens move it; the rest of the year's cost stays. Plain sums; a cost is covered at the price (cost that stays / kg
- * + what a kg takes) / (1 - commission), and at the yield that is cost that stays over what a further kilogram leaves.
+ * commission. Break-evens move it; the rest of the year's cost stays. Plain sums.
  */
 public final class MovesWithYield {
 
-    /** Unit of prices. */
-    static final Unit PER_KG = Unit.parse("money/kg");
-    /** Unit of yields, fruit grown per plant and crop. */
-    static final Unit GRAMS = Unit.parse("g/(plant crop)");
-
+    private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Unit YEARLY = Unit.parse("money/a");
 
     /** Work that moves with yield, money/a. */
@@ -40,8 +30,6 @@ public final class MovesWithYield {
     /** What a further kilogram leaves, money/kg. */
     public final Line left;
 
-    private final Harvest harvest;
-
     /**
      * Declares the lines.
      *
@@ -52,7 +40,6 @@ public final class MovesWithYield {
      * @param tasks work and inputs of tasks counted by fruit, a year
      */
     public MovesWithYield(BudgetBuilder b, Harvest h, Line picking, Line packing, Line tasks) {
-        harvest = h;
         ScheduleBuilder s = b.schedule(Sheets.CROP, "All that moves with yield");
         Line byTasks = s.line(
                 "yield_tasks_per_kg",
@@ -68,27 +55,5 @@ public final class MovesWithYield {
         total = s.line("moves_with_yield_total", "All that moves with yield, a year", YEARLY, h.yieldCosts.plus(work));
         perKg = s.line("moves_per_kg", "All that moves with yield but commission", PER_KG, h.perKg.plus(workPerKg));
         left = s.line("left_per_kg", "Left of a further kg after all of it", PER_KG, h.netPerKg.minus(workPerKg));
-    }
-
-    /** The average price at which receipts cover a cost, of which the part that stays with yield is given, money/kg. */
-    Formula priceThatCovers(Formula stays) {
-        return onlyWhen(
-                harvest.yield.isPositive(),
-                stays.over(harvest.yield).plus(perKg).over(one().minus(harvest.commission)),
-                "no yield");
-    }
-
-    /** The yield of the plan at which receipts cover a cost, of which the part that stays with yield is given, g/(plant crop). */
-    Formula fruitThatCovers(Formula stays, Planting planting) {
-        Formula needed = stays.over(left)
-                .over(planting.plantCount)
-                .over(harvest.cropsPerYear)
-                .over(harvest.yieldShare)
-                .over(harvest.kept)
-                .in(GRAMS);
-        return onlyWhen(
-                and(left.isPositive(), harvest.yield.isPositive(), harvest.kept.isPositive()),
-                needed,
-                "no yield, or a kg leaves nothing");
     }
 }

@@ -1,8 +1,11 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.countWhere;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
@@ -50,8 +53,9 @@ public final class Overhead {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param house benches and floor
+     * @param driver what each part is counted by
      */
-    public Overhead(BudgetBuilder b, FarmEntries entries, House house) {
+    public Overhead(BudgetBuilder b, FarmEntries entries, House house, Line driver) {
         ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Management, office, land, house");
         management = entries.add(e.entry("management_cost", "Management, a year", YEARLY)
                 .from(0, 1e12)
@@ -97,11 +101,29 @@ public final class Overhead {
                 YEARLY,
                 office.plus(when(manager.is(OWN), none(YEARLY), management))
                         .plus(when(owner.is(OWN), none(YEARLY), land)));
+        Formula byWeeks = method.is(BY_BENCH_WEEK);
+        Formula structure = countWhere(driver, text("house_area"), driver.axes().get(0));
         s.warning(
                 "house_charge_warning",
                 "House charged once",
-                and(method.is(BY_BENCH_WEEK), not(houseCharge.isPositive())),
-                "The house is to be charged by bench and week, but the charge is 0: give bench_week_charge, or charge it by its "
-                        + "parts. Where it is charged by bench and week, leave its structure out of materials.csv.");
+                and(byWeeks, or(not(houseCharge.isPositive()), structure.isPositive())),
+                "The house is charged by bench and week: give a bench_week_charge, and leave its structure, the parts counted by "
+                        + "house_area, out of materials.csv, so that it is charged once.");
+        s.textLine(
+                "left_out_house",
+                "House in total cost",
+                when(
+                        or(byWeeks, structure.isPositive()),
+                        text("The house is in total cost."),
+                        text(
+                                "Total cost leaves out the house, its heater, fans and screens: no part is counted by house_area and no "
+                                        + "bench-week charge is made.")));
+        s.textLine(
+                "left_out_management",
+                "Management in total cost",
+                when(
+                        management.plus(office).isPositive(),
+                        text("Management or office is in total cost."),
+                        text("Total cost leaves out management and office: both entries are 0.")));
     }
 }

@@ -1,13 +1,13 @@
 package org.benchmetre.farm.ownership;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.fail;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.farm.Near;
 import org.benchmetre.farm.Sample;
 import org.benchmetre.farm.SeededBlocks;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,9 +17,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BreakEvensTest {
 
     private static final int SEEDS = 200;
-
-    /** Of receipts, or of the costs where nothing is received. */
-    private static final double RELATIVE = 1e-9;
 
     private static final List<String> FIGURES = List.of(
             "receipts_total",
@@ -93,7 +90,7 @@ class BreakEvensTest {
                 assertThat(all.hasReason(id, seed)).isEqualTo(all.hasReason(id + "_total", seed));
                 if (!all.hasReason(id, seed)) {
                     double total = all.of(id + "_total", seed);
-                    near(all.of(id, seed), total, Math.abs(total), id + ", case " + seed);
+                    Near.near(all.of(id, seed), total, Math.abs(total), id + ", case " + seed);
                 }
             }
         }
@@ -115,18 +112,11 @@ class BreakEvensTest {
         String id = "break_even_yield_" + c.over();
         double found = Figures.of(c.sample()).number(id);
         Figures little = Figures.of(Sample.with(c.sample(), "yield_per_plant=0.001 g/(plant crop)"));
-        near(little.number(id), found, found, id);
+        Near.near(little.number(id), found, found, id);
     }
 
     private static void nothingIsLeft(SeededBlocks all, String over, int seed) {
         double size = Math.max(all.of("receipts_total", seed), all.of("total_cost", seed));
-        near(all.of("returns_above_" + over, seed), 0, size, "left above " + over + ", case " + seed);
-    }
-
-    /** Fails also where either is not a number. */
-    private static void near(double found, double expected, double size, String what) {
-        if (!(Math.abs(found - expected) <= RELATIVE * size)) {
-            fail("%s: found %s, expected %s", what, found, expected);
-        }
+        Near.near(all.of("returns_above_" + over, seed), 0, size, "left above " + over + ", case " + seed);
     }
 }
