@@ -23,9 +23,9 @@ public final class MovesWithYield {
     public final Line work;
     /** That work for a kilogram, money/kg. */
     public final Line workPerKg;
-    /** All that moves with yield, a year. */
+    /** All that moves with yield, money/a. */
     final Line total;
-    /** The same for a kilogram, without commission. */
+    /** The same for a kilogram, without commission, money/kg. */
     final Line perKg;
     /** What a further kilogram leaves, money/kg. */
     public final Line left;
