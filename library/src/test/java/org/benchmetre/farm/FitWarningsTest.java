@@ -1,0 +1,66 @@
+package org.benchmetre.farm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.run.Figures;
+import org.junit.jupiter.api.Test;
+
+/** What does not fit is told, and so is what total cost leaves out. */
+class FitWarningsTest {
+
+    private static final Budget SAMPLE = Sample.troughHouse();
+
+    private static Figures with(String... settings) {
+        return Figures.of(Sample.with(SAMPLE, settings));
+    }
+
+    @Test
+    void theSampleFits() {
+        Figures f = Figures.of(SAMPLE);
+        assertThat(f.text("bench_fit_warning")).isEmpty();
+        assertThat(f.text("litres_per_plant_warning")).isEmpty();
+        assertThat(f.text("house_charge_warning")).isEmpty();
+    }
+
+    @Test
+    void aBenchLongerThanTheHouseAndBenchesWithoutAislesAreTold() {
+        assertThat(with("bench_length=24.1 m").text("bench_fit_warning")).contains("do not fit");
+        assertThat(with("bench_count=27 bench").number("bench_floor_share")).isGreaterThan(0.7);
+        assertThat(with("bench_count=27 bench").text("bench_fit_warning")).contains("do not fit");
+        assertThat(with("bench_count=26 bench").text("bench_fit_warning")).isEmpty();
+    }
+
+    @Test
+    void tooLittleSubstrateForAPlantIsTold() {
+        Figures f = with("plant_spacing=0.08 m");
+        assertThat(f.number("litres_per_plant")).isLessThan(2.1);
+        assertThat(f.text("litres_per_plant_warning")).contains("2.1 L");
+    }
+
+    @Test
+    void waterThatDripsBesideTheSubstrateIsGivenOnTop() {
+        Figures all = Figures.of(SAMPLE);
+        Figures half = with("way_share_caught[tape]=0.5 1");
+        double given = all.number("way_gross_water", "tape");
+        assertThat(given).isPositive();
+        assertThat(half.number("way_gross_water", "tape")).isCloseTo(2 * given, within(1e-9 * given));
+        assertThat(half.number("way_gross_water", "emitter")).isEqualTo(all.number("way_gross_water", "emitter"));
+    }
+
+    @Test
+    void whatTotalCostLeavesOutIsSaid() {
+        Figures f = Figures.of(SAMPLE);
+        assertThat(f.text("left_out_house")).startsWith("Total cost leaves out the house");
+        assertThat(f.text("left_out_management")).startsWith("Total cost leaves out management");
+        Figures charged =
+                with("house_charge_by=bench_week", "bench_week_charge=0.3 money/(m wk)", "office_cost=500 money/a");
+        assertThat(charged.text("left_out_house")).isEqualTo("The house is in total cost.");
+        assertThat(charged.text("left_out_management")).startsWith("Management or office is in");
+        assertThat(charged.text("house_charge_warning")).isEmpty();
+        assertThat(with("house_charge_by=bench_week", "bench_week_charge=0 money/(m wk)")
+                        .text("house_charge_warning"))
+                .contains("charged once");
+    }
+}
