@@ -61,7 +61,7 @@ class IrrigationCommandTest {
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(ran.out())
                 .containsSubsequence(
-                        ": least yearly cost per metre of the ways that reach the target",
+                        ": least yearly cost per metre of the ways that",
                         "It saves ",
                         "Owning the line",
                         "Doubts",
