@@ -3,6 +3,7 @@ package org.benchmetre;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.decision.Answer;
@@ -38,7 +39,9 @@ final class LongestRunSearch {
                 .between(SHORTEST, LONGEST)
                 .answer();
         if (answer instanceof Answer.None none) {
-            return none.lesser() == Lesser.LEFT ? Solved.none("over 1000 m") : Solved.none("none meets it");
+            return none.lesser() == Lesser.LEFT
+                    ? Solved.none("over " + Numbers.plain(LONGEST) + " m")
+                    : Solved.none("none meets it");
         }
         Crossing first =
                 answer instanceof Answer.Several several ? several.crossings().get(0) : (Crossing) answer;

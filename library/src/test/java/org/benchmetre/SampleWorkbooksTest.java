@@ -24,10 +24,10 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class SampleWorkbooksTest {
 
-    private static final int SEEDS = 20;
+    private static final int SEEDS = 50;
 
     /** The library of the first referee is the slower one, and agrees with the second wherever both were asked. */
-    private static final int SEEDS_OF_POI = 3;
+    private static final int SEEDS_OF_POI = 6;
 
     @TempDir
     private Path folder;

@@ -32,7 +32,7 @@ final class RunningCosts {
             "Planting again",
             "Work",
             "Inputs of work",
-            "Packs, freight and commission",
+            "Packs, freight, commission, other by the kg",
             "Heating",
             "Electricity",
             "Management, office, land",

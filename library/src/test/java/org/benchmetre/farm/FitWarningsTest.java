@@ -63,4 +63,14 @@ class FitWarningsTest {
                         .text("house_charge_warning"))
                 .contains("charged once");
     }
+
+    @Test
+    void aRentedHouseCostsCashAndOneOfOnesOwnDoesNot() {
+        String[] charge = {"house_charge_by=bench_week", "bench_week_charge=0.3 money/(m wk)"};
+        Figures own = with(charge);
+        Figures rented = with(charge[0], charge[1], "house_of=rented");
+        assertThat(own.number("house_charge")).isCloseTo(0.3 * 200 * 52, within(1e-9));
+        assertThat(rented.number("running_cash") - own.number("running_cash")).isCloseTo(0.3 * 200 * 52, within(1e-9));
+        assertThat(rented.number("returns_above_total")).isEqualTo(own.number("returns_above_total"));
+    }
 }

@@ -95,8 +95,8 @@ public final class Recommendation {
                 "upkeep",
                 "Running it",
                 g.upkeep(),
-                "Water, feed, pumping and care cost less than with: ",
-                "Water, feed, pumping and care cost more than with: ",
+                "Water, feed, pumping, care and interest on them cost less than with: ",
+                "Water, feed, pumping, care and interest on them cost more than with: ",
                 next);
         reason(
                 s,

@@ -88,13 +88,14 @@ public final class WaysCompared {
                 s.line().parts.plus(s.line().labour).plus(s.line().charges));
         Line upkeep = sums.line(
                 "way_line_running",
-                "Water, feed, pumping, care, a year",
+                "Water, feed, pumping, care, interest, a year",
                 yearly,
                 s.watering()
                         .cost
                         .running
                         .plus(s.clogging().care().careCost)
-                        .plus(s.clogging().dry().replanting));
+                        .plus(s.clogging().dry().replanting)
+                        .plus(s.interest()));
         Line lost = s.clogging().loss().fruitLostValue;
         new Recommendation(
                 pages.answer(),

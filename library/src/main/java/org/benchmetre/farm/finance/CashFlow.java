@@ -153,7 +153,7 @@ public final class CashFlow {
                 "cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts).times(ramp));
         Line yieldCosts = flow.line(
                 "cash_yield_costs",
-                "Packs, freight, commission",
+                "Packs, freight, commission, other costs by the kg",
                 MONEY,
                 eachYear(harvest.yieldCosts).times(ramp));
         Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));

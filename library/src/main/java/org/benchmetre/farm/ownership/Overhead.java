@@ -23,7 +23,7 @@ import org.benchmetre.farm.layout.House;
 /**
  * General farm overhead: management, office, land, and the house where it is charged by the metre of bench and week in place of its
  * parts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook, 2000, for keeping overhead
- * apart from operating and ownership. Management and land of one's own cost no cash.
+ * apart from operating and ownership. Management, land and house of one's own cost no cash.
  */
 public final class Overhead {
 
@@ -31,6 +31,7 @@ public final class Overhead {
     private static final String BY_PARTS = "parts";
     private static final String BY_BENCH_WEEK = "bench_week";
     private static final String OWN = "own";
+    private static final String RENTED = "rented";
 
     /** Management, a year. */
     final Line management;
@@ -69,7 +70,7 @@ public final class Overhead {
                 .from(0, 1e6)
                 .typical(0, 0.2, 2, INVENTED));
         Line owner = entries.add(
-                e.textEntry("land_of", "Land: own (no cash) or rented").oneOf(OWN, COMMON, List.of(OWN, "rented")));
+                e.textEntry("land_of", "Land: own (no cash) or rented").oneOf(OWN, COMMON, List.of(OWN, RENTED)));
         Line method = entries.add(e.textEntry("house_charge_by", "House charged by its parts, or by bench_week")
                 .oneOf(BY_PARTS, COMMON, List.of(BY_PARTS, BY_BENCH_WEEK)));
         Line charge = entries.add(e.entry(
@@ -81,6 +82,8 @@ public final class Overhead {
         Line weeks = entries.add(e.entry("bench_weeks_charged", "Weeks charged, for bench_week", Unit.parse("wk/a"))
                 .from(0, 53)
                 .typical(20, 52, 52, COMMON));
+        Line houseOf = entries.add(e.textEntry("house_of", "House, for bench_week: own (no cash) or rented")
+                .oneOf(OWN, COMMON, List.of(OWN, RENTED)));
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Overhead");
         land = s.line("land_cost", "Land", YEARLY, rent.times(house.houseArea));
         floor = house.houseArea;
@@ -100,7 +103,8 @@ public final class Overhead {
                 "Of that, cash",
                 YEARLY,
                 office.plus(when(manager.is(OWN), none(YEARLY), management))
-                        .plus(when(owner.is(OWN), none(YEARLY), land)));
+                        .plus(when(owner.is(OWN), none(YEARLY), land))
+                        .plus(when(houseOf.is(OWN), none(YEARLY), houseCharge)));
         Formula byWeeks = method.is(BY_BENCH_WEEK);
         Formula structure = countWhere(driver, text("house_area"), driver.axes().get(0));
         s.warning(
