@@ -60,4 +60,19 @@ class LinesAndExplainTest {
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.err()).contains("group_first_cost[group]", "substrate");
     }
+
+    @Test
+    void depth_cuts_an_explanation_short_and_says_so() {
+        Ran whole = Ran.with("explain", Ran.SAMPLE, "first_cost_per_metre");
+        Ran two = Ran.with("explain", Ran.SAMPLE, "first_cost_per_metre", "--depth", "2");
+
+        assertThat(two.exit()).isZero();
+        assertThat(two.outLines().size()).isLessThan(whole.outLines().size() / 10);
+        assertThat(two.outLines().get(0)).isEqualTo(whole.outLines().get(0));
+        assertThat(two.out()).contains(" ...");
+        assertThat(whole.out()).doesNotContain(" ...");
+        assertThat(Ran.with("explain", Ran.SAMPLE, "first_cost_per_metre", "--depth", "0")
+                        .exit())
+                .isEqualTo(2);
+    }
 }

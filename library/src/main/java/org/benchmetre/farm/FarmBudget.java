@@ -152,7 +152,8 @@ public final class FarmBudget {
                 harvest.yield,
                 harvest.monthYield,
                 watering.cropShare,
-                lookup(stock.setOut, stock.key, stockChoice));
+                lookup(stock.setOut, stock.key, stockChoice),
+                lookup(growth.benchWeeks, stock.key, stockChoice).times(growth.cropsPerYear));
         Operations operations = new Operations(b, entries, folder.table(Tasks.FILE), faults, months, grounds);
         MovesWithYield moves = new MovesWithYield(
                 b,

@@ -27,12 +27,14 @@ public final class Explanation {
     private static final MathContext SHOWN = new MathContext(10);
     private static final int DEEPEST_INDENT = 48;
 
+    private final int levels;
     private final Figures figures;
     private final Budget budget;
     private final Set<CellRef> explained = new HashSet<>();
     private final StringBuilder text = new StringBuilder();
 
-    private Explanation(Figures figures) {
+    private Explanation(Figures figures, int levels) {
+        this.levels = levels;
         this.figures = figures;
         this.budget = figures.budget();
     }
@@ -46,7 +48,20 @@ public final class Explanation {
      * @return the explanation
      */
     public static Explanation of(Figures figures, Line line, int cell) {
-        Explanation explanation = new Explanation(figures);
+        return of(figures, line, cell, Integer.MAX_VALUE);
+    }
+
+    /**
+     * Explains one cell so many levels deep.
+     *
+     * @param figures a computed budget
+     * @param line one of its lines
+     * @param cell which of the line's cells, from 0
+     * @param levels how many formulas deep, at least 1; what lies deeper ends in three points
+     * @return the explanation
+     */
+    public static Explanation of(Figures figures, Line line, int cell, int levels) {
+        Explanation explanation = new Explanation(figures, levels);
         explanation.explain(new CellRef(line, cell), 0);
         return explanation;
     }
@@ -58,9 +73,13 @@ public final class Explanation {
     }
 
     private void explain(CellRef ref, int depth) {
-        boolean again = !explained.add(ref);
         Line line = ref.line();
         String head = line.label() + " (" + ref + ") = " + value(ref);
+        if (depth >= levels && budget.formula(line).isPresent()) {
+            print(head + " ...", depth);
+            return;
+        }
+        boolean again = !explained.add(ref);
         print(again ? head + " (see above)" : head, depth);
         if (again) {
             return;

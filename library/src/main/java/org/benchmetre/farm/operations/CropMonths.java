@@ -1,10 +1,16 @@
 package org.benchmetre.farm.operations;
 
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.lesser;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -22,6 +28,9 @@ public final class CropMonths {
     private static final Unit WEEKS_A_YEAR = Unit.parse("wk/a");
     private static final Unit KG_A_MONTH = Unit.parse("kg/mo");
 
+    /** Weeks that months and stock may differ. Common practice, no source. */
+    private static final double WEEKS_APART = 2;
+
     /** Share of the days in crop that falls in each month. */
     public final Line evenShare;
     /** Share of the fruit that is picked in each month. */
@@ -37,14 +46,27 @@ public final class CropMonths {
      * @param inCrop share of each month in crop
      * @param monthYield fruit picked in each month
      * @param picked fruit picked in a year
+     * @param stands weeks a year the chosen stock stands, wk/a
      */
-    public CropMonths(BudgetBuilder b, Months months, Line inCrop, Line monthYield, Line picked) {
+    public CropMonths(BudgetBuilder b, Months months, Line inCrop, Line monthYield, Line picked, Formula stands) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Months in crop");
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Weeks in crop");
         Line days = s.line("crop_days_in_month", "Days in crop", DAYS_A_MONTH, months.days.times(inCrop));
         Line cropDays = year.line(
                 "crop_days", "Days in crop", DAYS_A_YEAR, sum(days, months.axis).counting(DAYS_A_YEAR));
         weeks = year.line("weeks_in_crop", "Weeks in crop", WEEKS_A_YEAR, cropDays.in(WEEKS_A_YEAR));
+        s.warning(
+                "month_fruit_warning",
+                "Fruit and months in crop",
+                and(monthYield.isPositive(), not(inCrop.isPositive())),
+                "Fruit is picked in a month without crop: change share or crop_share in months.csv.");
+        Formula apart = greater(weeks, stands).minus(lesser(weeks, stands));
+        year.warning(
+                "weeks_in_crop_warning",
+                "Weeks in crop",
+                apart.exceeds(number(WEEKS_APART, WEEKS_A_YEAR)),
+                "The months in crop and the weeks the stock stands differ by more than two weeks; water and weekly work follow the "
+                        + "months: change crop_share in months.csv, or crop_weeks or bench_weeks_crop.");
         evenShare = s.line(
                 "month_even_share",
                 "Share of the days in crop",

@@ -34,6 +34,7 @@ public final class Operations {
      * @param monthYield marketable fruit picked in each month
      * @param cropShare share of each month in crop
      * @param setOut plants set out of the chosen stock
+     * @param stands weeks a year the chosen stock stands, wk/a
      */
     public record Grounds(
             Line benchMetres,
@@ -48,7 +49,8 @@ public final class Operations {
             Line yield,
             Line monthYield,
             Line cropShare,
-            Formula setOut) {}
+            Formula setOut,
+            Formula stands) {}
 
     /**
      * Declares entries and lines.
@@ -62,7 +64,7 @@ public final class Operations {
      */
     public Operations(BudgetBuilder b, FarmEntries entries, Table table, Faults faults, Months months, Grounds g) {
         Wages wages = new Wages(b, entries);
-        CropMonths crop = new CropMonths(b, months, g.cropShare(), g.monthYield(), g.yield());
+        CropMonths crop = new CropMonths(b, months, g.cropShare(), g.monthYield(), g.yield(), g.stands());
         Replanting again = new Replanting(b, entries, g.plantCount(), g.setOut(), g.yield());
         TaskDrivers drivers = new TaskDrivers(
                 b,
