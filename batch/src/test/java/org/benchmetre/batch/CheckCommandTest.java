@@ -29,6 +29,8 @@ class CheckCommandTest {
                 "--set",
                 "way_check_valves[tape]=yes",
                 "--set",
+                "density_response=0",
+                "--set",
                 "material_price_year[tape]=2022",
                 "--set",
                 "material_price_year[pump]=2026");
