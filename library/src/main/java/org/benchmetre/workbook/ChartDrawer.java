@@ -43,7 +43,7 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties
 final class ChartDrawer {
 
     private static final double WIDTH = 100;
-    /** Rows of a table that leave no room for a chart on the same page. */
+    /** Rows of a table that leave no room for a chart on the same page; a shorter one begins a page together with its chart. */
     private static final int LONG_TABLE = 30;
 
     private static final int TITLE_SIZE = 1200;
@@ -52,7 +52,8 @@ final class ChartDrawer {
     private static final double WHOLE_LABELS = 10;
 
     private static final int[] COLOURS = {
-        0x33515C, 0xC08A3E, 0x6E9075, 0x8A5A6B, 0x7C93A8, 0xA9A06A, 0x4F6D4A, 0xB4684D, 0x5B5F86, 0x9C8472
+        0x33515C, 0xC08A3E, 0x6E9075, 0x8A5A6B, 0x7C93A8, 0xA9A06A, 0x4F6D4A, 0xB4684D, 0x5B5F86, 0x9C8472, 0x86B0B5,
+        0xD2A3A8
     };
 
     private final Plan plan;
@@ -204,9 +205,7 @@ final class ChartDrawer {
                         + box.schedule().title() + ".");
             }
             top = box.end() + 1;
-            if (box.end() - box.table() > LONG_TABLE) {
-                drawn.setRowBreak(top - 1);
-            }
+            drawn.setRowBreak((box.end() - box.table() > LONG_TABLE ? top : box.top()) - 1);
             end = box.end() + box.schedule().roomBelow() - 1;
         }
         XSSFDrawing drawing = drawn.createDrawingPatriarch();

@@ -46,16 +46,26 @@ public final class Picking {
      */
     public Picking(BudgetBuilder b, FarmEntries entries, Yield yield, MonthPattern pattern, Formula lostDry) {
         ScheduleBuilder dry = b.schedule(Sheets.CROP, "Fruit that dry plants leave");
-        Line lost = dry.line(
-                "fruit_lost_dry",
-                "Lost to plants left dry by clogged outlets",
-                KG,
-                lesser(greater(lostDry, none(KG)), yield.marketable));
+        Line shareLost = dry.line(
+                "fruit_dry_share",
+                "Share lost to plants left dry by clogged outlets",
+                ONE,
+                when(
+                        yield.marketable.isPositive(),
+                        lesser(greater(lostDry, none(KG)), yield.marketable).over(yield.marketable),
+                        none(ONE)));
+        Formula left = one().minus(shareLost);
         kept = dry.line(
                 "fruit_kept_share",
                 "Share left",
                 ONE,
-                when(yield.marketable.isPositive(), one().minus(lost.over(yield.marketable)), one()));
+                when(left.exceeds(none(ONE)), left, none(ONE)),
+                "less than a millionth counts as none, so that rounding leaves no fruit where every plant is dry");
+        dry.line(
+                "fruit_lost_dry",
+                "Lost to plants left dry by clogged outlets",
+                KG,
+                yield.marketable.times(one().minus(kept)));
         firstGrade = entries.add(dry.entry("first_grade_share", "First grade, share of marketable fruit", ONE)
                 .from(0, 1)
                 .typical(0.85, 0.9, 0.95, COMMON));
@@ -64,7 +74,7 @@ public final class Picking {
                 "month_yield",
                 "Marketable fruit",
                 MONTHLY,
-                pattern.chosen.times(yield.marketable.minus(lost)).counting(MONTHLY),
+                pattern.chosen.times(yield.marketable.times(kept)).counting(MONTHLY),
                 "shares of a year; the sum of the months is the year");
         Line first = s.line("month_first_grade", "First grade", MONTHLY, byMonth.times(firstGrade));
         s.line("month_second_grade", "Second grade", MONTHLY, byMonth.minus(first));
