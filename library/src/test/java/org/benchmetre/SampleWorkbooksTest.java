@@ -26,9 +26,6 @@ class SampleWorkbooksTest {
 
     private static final int SEEDS = 50;
 
-    /** The library of the first referee is the slower one, and agrees with the second wherever both were asked. */
-    private static final int SEEDS_OF_POI = 6;
-
     @TempDir
     private Path folder;
 
@@ -37,7 +34,7 @@ class SampleWorkbooksTest {
     void poiAgreesOnEveryFormulaCell(String sample) throws IOException, ScenarioException {
         Budget budget = budget(sample);
         PoiReferee referee = new PoiReferee(budget);
-        assertThat(cases(budget, SEEDS_OF_POI).parallel().flatMap(changes -> referee.differences(changes).stream()))
+        assertThat(cases(budget, SEEDS).parallel().flatMap(changes -> referee.differences(changes).stream()))
                 .isEmpty();
     }
 
