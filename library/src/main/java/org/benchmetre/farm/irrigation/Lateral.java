@@ -29,12 +29,12 @@ import org.benchmetre.budget.unit.Unit;
 final class Lateral {
 
     /** Pressure of a metre of water under standard gravity, in kPa. */
-    static final Formula KPA_PER_METRE = number(9.80665, Unit.parse("kPa/m"));
+    static final Formula KPA_PER_METRE =
+            number(Unit.parse("mH2O").factorTo(Unit.parse("kPa")).toDouble(), Unit.parse("kPa/m"));
 
     private static final Unit KPA = Unit.parse("kPa");
     private static final Unit VISCOSITY = Unit.parse("m2/s");
     private static final Unit SPEED = Unit.parse("m/s");
-    private static final Formula GRAVITY = number(9.80665, Unit.parse("m/s2"));
 
     /** Outlets on the lateral, a plain whole number; 0 where anything needed is missing. */
     final Line outlets;
@@ -69,36 +69,22 @@ final class Lateral {
                 id + "_velocity",
                 "Velocity at the inlet",
                 SPEED,
-                whereAny(
-                        SPEED,
-                        () -> outlets.times(from.flow.in(Unit.parse("m3/s")))
-                                .over(number(Math.PI / 4, ONE).times(diameter).times(diameter))));
+                whereAny(SPEED, () -> PipeLoss.velocity(outlets.times(from.flow), diameter)));
         reynolds = s.line(
                 id + "_reynolds",
                 "Reynolds number at the inlet",
                 ONE,
-                velocity.times(diameter).over(water.viscosity.in(VISCOSITY)));
+                PipeLoss.reynolds(velocity, diameter, water.viscosity));
         Line j1 = s.line(
                 id + "_gradient_laminar",
                 "Laminar loss per metre at the inlet",
                 ONE,
-                whereAny(
-                        ONE,
-                        () -> number(32, ONE)
-                                .times(water.viscosity.in(VISCOSITY))
-                                .times(velocity)
-                                .over(GRAVITY.times(diameter).times(diameter))));
+                whereAny(ONE, () -> PipeLoss.laminarGradient(water.viscosity.in(VISCOSITY), velocity, diameter)));
         Line j2 = s.line(
                 id + "_gradient_turbulent",
                 "Turbulent loss per metre at the inlet",
                 ONE,
-                whereAny(
-                        ONE,
-                        () -> number(0.3164, ONE)
-                                .times(reynolds.power(number(-0.25, ONE)))
-                                .times(velocity)
-                                .times(velocity)
-                                .over(number(2, ONE).times(GRAVITY).times(diameter))));
+                whereAny(ONE, () -> PipeLoss.turbulentGradient(reynolds, velocity, diameter)));
         laminar = new Regime(1, j1, outlets, step, from.connection, from.shortfall());
         turbulent = new Regime(1.75, j2, outlets, step, from.connection, from.shortfall());
         laminarLoss = s.line(id + "_friction_laminar", "Friction if laminar", METRE, whereAny(METRE, laminar::loss));

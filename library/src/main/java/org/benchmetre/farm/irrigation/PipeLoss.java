@@ -23,10 +23,14 @@ final class PipeLoss {
 
     private PipeLoss() {}
 
+    /** Open area of a pipe, in the square of the unit of its diameter. */
+    static Formula area(Formula diameter) {
+        return number(Math.PI / 4, ONE).times(diameter.power(number(2, ONE)));
+    }
+
     /** Mean velocity in m/s: flow over the open area of a pipe. */
     static Formula velocity(Formula flow, Formula diameter) {
-        Formula area = number(Math.PI / 4, ONE).times(diameter.power(number(2, ONE)));
-        return flow.over(area).in(SPEED);
+        return flow.over(area(diameter)).in(SPEED);
     }
 
     /** Reynolds number: velocity times diameter over kinematic viscosity. */
@@ -37,8 +41,28 @@ final class PipeLoss {
     /** Friction factor; 0 in a pipe without flow. */
     static Formula factor(Formula reynolds) {
         Formula laminar = number(64, ONE).over(reynolds);
-        Formula turbulent = number(0.3164, ONE).over(reynolds.power(number(0.25, ONE)));
-        return when(reynolds.isPositive(), greater(laminar, turbulent), none(ONE));
+        return when(reynolds.isPositive(), greater(laminar, turbulentFactor(reynolds)), none(ONE));
+    }
+
+    /** Friction factor of turbulent flow in a smooth pipe; the Reynolds number is above 0. */
+    static Formula turbulentFactor(Formula reynolds) {
+        return number(0.3164, ONE).over(reynolds.power(number(0.25, ONE)));
+    }
+
+    /** Metres of water lost in a metre of pipe by turbulent flow; velocity in m/s, diameter in m. */
+    static Formula turbulentGradient(Formula reynolds, Formula velocity, Formula diameter) {
+        return turbulentFactor(reynolds)
+                .times(velocity)
+                .times(velocity)
+                .over(number(2, ONE).times(GRAVITY).times(diameter));
+    }
+
+    /** Metres of water lost in a metre of pipe by laminar flow, 64/Re put in; viscosity in m2/s, velocity in m/s, diameter in m. */
+    static Formula laminarGradient(Formula viscosity, Formula velocity, Formula diameter) {
+        return number(32, ONE)
+                .times(viscosity)
+                .times(velocity)
+                .over(GRAVITY.times(diameter).times(diameter));
     }
 
     /** Pressure lost in kPa, all the flow running the whole length. */

@@ -2,10 +2,8 @@ package org.benchmetre.farm.irrigation;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.LITRE;
-import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -44,10 +42,7 @@ final class StoredWater {
                 "way_line_volume",
                 "Water in a metre of line",
                 litresPerMetre,
-                number(Math.PI / 4, ONE)
-                        .times(outlets.diameter)
-                        .times(outlets.diameter)
-                        .in(litresPerMetre));
+                PipeLoss.area(outlets.diameter).in(litresPerMetre));
         Line onBench = s.line(
                 "way_stored_per_bench",
                 "Water in the lines of a bench",
