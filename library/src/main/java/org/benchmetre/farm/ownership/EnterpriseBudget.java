@@ -151,38 +151,25 @@ public final class EnterpriseBudget {
     }
 
     private void perUnit(ScheduleBuilder s, House house, Planting planting) {
-        Unit perMetre = Unit.parse("money/(m a)");
-        Unit perPlant = Unit.parse("money/(plant a)");
-        Unit perArea = Unit.parse("money/(m2 a)");
+        perUnit(s, "Above operating costs", aboveOperating, house, planting);
+        perUnit(s, "Above total cost", aboveTotal, house, planting);
+    }
+
+    private static void perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
         s.line(
-                "returns_above_operating_per_metre",
-                "Above operating costs, per metre of bench",
-                perMetre,
-                aboveOperating.over(house.benchMetres));
+                returns.id() + "_per_metre",
+                label + ", per metre of bench",
+                Unit.parse("money/(m a)"),
+                returns.over(house.benchMetres));
         s.line(
-                "returns_above_operating_per_plant",
-                "Above operating costs, per plant",
-                perPlant,
-                aboveOperating.over(planting.plantCount));
+                returns.id() + "_per_plant",
+                label + ", per plant",
+                Unit.parse("money/(plant a)"),
+                returns.over(planting.plantCount));
         s.line(
-                "returns_above_operating_per_area",
-                "Above operating costs, per m² of floor",
-                perArea,
-                aboveOperating.over(house.houseArea));
-        s.line(
-                "returns_above_total_per_metre",
-                "Above total cost, per metre of bench",
-                perMetre,
-                aboveTotal.over(house.benchMetres));
-        s.line(
-                "returns_above_total_per_plant",
-                "Above total cost, per plant",
-                perPlant,
-                aboveTotal.over(planting.plantCount));
-        s.line(
-                "returns_above_total_per_area",
-                "Above total cost, per m² of floor",
-                perArea,
-                aboveTotal.over(house.houseArea));
+                returns.id() + "_per_area",
+                label + ", per m² of floor",
+                Unit.parse("money/(m2 a)"),
+                returns.over(house.houseArea));
     }
 }
