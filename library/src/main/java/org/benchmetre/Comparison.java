@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.benchmetre.budget.Numbers;
+import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;

@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Solved;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.decision.Answer;
 import org.benchmetre.decision.BreakEven;
 import org.benchmetre.decision.Crossing;
 import org.benchmetre.decision.Difference;
+import org.benchmetre.scenario.Address;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Place;
 

@@ -6,9 +6,10 @@ import java.util.stream.IntStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.entry.Quoted;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Setting;
 
 /**
  * Settings that several scenarios share. A number without a unit is in the unit that each scenario's own files use; where those differ,
@@ -28,7 +29,7 @@ record SharedSettings(List<String> settings, List<Compared> scenarios) {
                     .toList();
             if (units.stream().distinct().count() > 1) {
                 faults.add(
-                        setting.place(), Fault.quoted(setting.value()), "a unit behind it, for it is in " + own(units));
+                        setting.place(), Quoted.text(setting.value()), "a unit behind it, for it is in " + own(units));
             }
         }
     }

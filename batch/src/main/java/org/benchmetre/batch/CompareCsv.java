@@ -11,7 +11,7 @@ import org.benchmetre.Result;
 import org.benchmetre.ResultsCompared;
 import org.benchmetre.Section;
 import org.benchmetre.Total;
-import org.benchmetre.budget.Numbers;
+import org.benchmetre.budget.entry.Numbers;
 
 /**
  * A comparison as comma-separated text: {@code scenario,measure,cause,value,difference,unit}, scenario by scenario, with all digits. First

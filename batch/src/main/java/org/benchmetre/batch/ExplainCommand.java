@@ -1,13 +1,13 @@
 package org.benchmetre.batch;
 
 import java.util.Optional;
-import org.benchmetre.Address;
 import org.benchmetre.Plan;
-import org.benchmetre.SettingSyntaxException;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.run.Explanation;
+import org.benchmetre.scenario.Address;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Place;
+import org.benchmetre.scenario.SettingSyntaxException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -13,6 +13,7 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.List;
 import java.util.Map;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Cases;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.run.Figures;

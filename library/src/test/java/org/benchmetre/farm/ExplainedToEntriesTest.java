@@ -13,9 +13,9 @@ import java.util.regex.Pattern;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Dependencies;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,7 +82,7 @@ class ExplainedToEntriesTest {
             for (int cell = 0; cell < line.size(); cell++) {
                 Given given = sample.given(line).get(cell);
                 if (shown.contains(line.address(cell)) && given.filled()) {
-                    assertThat(given.source() + given.place())
+                    assertThat(given.source() + given.origin())
                             .as(line.address(cell))
                             .isNotBlank();
                 }

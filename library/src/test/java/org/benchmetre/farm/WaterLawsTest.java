@@ -92,7 +92,7 @@ class WaterLawsTest {
         for (String way : WAYS) {
             double pressure = once.number("way_pump_pressure", way);
             double more = once.number("regulator_loss") + pressure;
-            Figures twice = Figures.of(Sample.with(seeded, "regulator_loss=" + more + " kPa"));
+            Figures twice = Figures.of(Sample.typedOver(seeded, "regulator_loss=" + more + " kPa"));
             double joule = once.number("way_gross_water", way) * pressure * 1000;
             double expected = joule / 3.6e6 / once.number("pump_efficiency") / once.number("motor_efficiency");
             double energy = once.number("way_pump_energy", way);

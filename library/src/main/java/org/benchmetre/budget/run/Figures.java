@@ -8,9 +8,9 @@ import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.Words;
+import org.benchmetre.budget.entry.Numbers;
 
 /** The values of all lines of a budget, for the one case that its entries make. Immutable. */
 public final class Figures {

@@ -3,11 +3,11 @@ package org.benchmetre.budget.run;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.FormulaException;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
+import org.benchmetre.budget.entry.Given;
 
 /** A budget computed as it stands: the program of its formulas, run once on what is entered and filled. */
 final class Whole {

@@ -5,18 +5,15 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Plausible;
-import org.benchmetre.farm.input.Columns;
+import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.farm.irrigation.FailedOutlets;
 import org.benchmetre.farm.irrigation.Ways;
 import org.benchmetre.farm.takeoff.Materials;
-import org.benchmetre.scenario.Row;
 
 /** Gathers the entries whose value decides between ways to water. */
 public final class DoubtfulEntries {
@@ -45,18 +42,6 @@ public final class DoubtfulEntries {
      * @return this
      */
     public DoubtfulEntries ofWays(Ways ways, Materials m, FailedOutlets failed) {
-        for (Row row : ways.columns.rows()) {
-            String way = row.text("way").toLowerCase(Locale.ROOT);
-            String item = row.text("outlet_item").toLowerCase(Locale.ROOT);
-            String name = row.isBlank("label") ? Columns.readable(way) : row.text("label");
-            if (m.keys.contains(item)) {
-                Formula unit = new Element(m.lifeUnit, m.axis, m.axis.indexOf(item));
-                add("Life, " + name, unit, item, m.life, m.lifeLow, m.lifeHigh);
-                add("Price of a pack, " + name, text(currency), item, m.price, m.priceLow, m.priceHigh);
-            }
-            Formula unit = text(failed.failedPerYear.unit().display(currency));
-            add("Outlets failed a year, " + name, unit, way, failed.failedPerYear, failed.failedLow, failed.failedHigh);
-        }
         return this;
     }
 

@@ -4,10 +4,10 @@ import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;

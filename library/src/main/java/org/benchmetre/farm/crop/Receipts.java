@@ -11,8 +11,6 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Table;
 
 /**
  * Receipts and what selling takes: by channels, or all fruit at one price. Each month's receipts are fruit times price; the year
@@ -62,22 +60,18 @@ public final class Receipts {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param table {@code channels.csv}; it may be absent
      * @param months the months
      * @param pattern shares of the months
      * @param picking marketable fruit
-     * @param faults where faults are collected
      */
     public Receipts(
             BudgetBuilder b,
             FarmEntries entries,
-            Table table,
             Months months,
             MonthPattern pattern,
-            Picking picking,
-            Faults faults) {
-        Selling selling = new Selling(b, entries, !table.rows().isEmpty());
-        Channels c = new Channels(b, table, months, faults);
+            Picking picking) {
+        Selling selling = new Selling(b, entries, !b.structure().keys(Channels.FILE).keys().isEmpty());
+        Channels c = new Channels(b, months);
         ChannelSales sales = new ChannelSales(b, entries, c, picking, months.axis, selling.priceLevel);
         selling.watch(b, c);
         WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern);

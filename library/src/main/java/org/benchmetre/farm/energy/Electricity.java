@@ -11,11 +11,11 @@ import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_YEAR;
 import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_AREA;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;

@@ -6,7 +6,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
-import org.benchmetre.scenario.Faults;
 
 /**
  * Clogging of the lines, put together in two steps: which plants fall dry and what fruit that takes, then, when it is known what a
@@ -16,7 +15,6 @@ public final class Clogging {
 
     private final BudgetBuilder b;
     private final FarmEntries entries;
-    private final Faults faults;
     private final Ways ways;
     private final Line outletsInReach;
     private final House house;
@@ -33,7 +31,6 @@ public final class Clogging {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param faults where faults are collected
      * @param ways ways to water
      * @param h hydraulics of the benches
      * @param house benches
@@ -43,7 +40,6 @@ public final class Clogging {
     public Clogging(
             BudgetBuilder b,
             FarmEntries entries,
-            Faults faults,
             Ways ways,
             Hydraulics h,
             House house,
@@ -51,7 +47,6 @@ public final class Clogging {
             Line wage) {
         this.b = b;
         this.entries = entries;
-        this.faults = faults;
         this.ways = ways;
         this.outletsInReach = h.outletsInReach;
         this.house = house;
@@ -70,7 +65,7 @@ public final class Clogging {
      */
     public Line fruitLost(FailedOutlets.Parts carriers, Line fruit, Formula newPlant) {
         parts = carriers;
-        failed = new FailedOutlets(b, entries, faults, ways, carriers, outletsInReach);
+        failed = new FailedOutlets(b, entries, ways, carriers, outletsInReach);
         dry = new DryPlants(b, entries, ways, failed, new DryPlants.Plants(planting.plantCount, fruit, newPlant), wage);
         return dry.fruitLost;
     }

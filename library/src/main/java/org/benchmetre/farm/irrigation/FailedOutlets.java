@@ -15,17 +15,15 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
-import org.benchmetre.farm.input.LowToHigh;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.scenario.Faults;
 
 /**
  * Outlets that fail, and the chance that a plant has none left. Of outlets that fail at a share p a year, f = 1 - (1 - p)^t have
@@ -51,9 +49,8 @@ public final class FailedOutlets {
      * @param key their keys, a text
      * @param lifeYears their lives, in years
      * @param unitCost their delivered price, a unit of the part
-     * @param keys the keys that the column {@code outlet_item} may hold; empty when the file of parts is itself at fault
      */
-    public record Parts(Line key, Line lifeYears, Line unitCost, List<String> keys) {}
+    public record Parts(Line key, Line lifeYears, Line unitCost) {}
 
     /** Time between checks, in months. */
     public final Line checkInterval;
@@ -85,12 +82,11 @@ public final class FailedOutlets {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param faults where faults are collected
      * @param ways ways to water
      * @param parts what carries the outlets
      * @param inReach fewest outlets in reach of a plant, by way, in outlets a plant
      */
-    public FailedOutlets(BudgetBuilder b, FarmEntries entries, Faults faults, Ways ways, Parts parts, Line inReach) {
+    public FailedOutlets(BudgetBuilder b, FarmEntries entries, Ways ways, Parts parts, Line inReach) {
         this.ways = ways;
         checkInterval = entries.add(b.schedule(Sheets.IRRIGATION, "Checks of the outlets")
                 .entry("check_interval", "Time from one check of all outlets to the next", Unit.parse("mo"))
@@ -102,7 +98,7 @@ public final class FailedOutlets {
                 "Failed outlets are replaced at the next check, or stay for the life of the line. Common causes, such as a "
                         + "filter that lets go, take every outlet of a plant at once.");
         Columns c = ways.columns.in(s);
-        outletItem = c.keyList("outlet_item", "way_outlet_item", "Part that carries the outlets", parts.keys());
+        outletItem = c.keyList("outlet_item", "way_outlet_item", "Part that carries the outlets", parts.key().id());
         failedPerYear = c.numbers(
                 "failed_per_year",
                 "way_failed_per_year",
@@ -125,7 +121,7 @@ public final class FailedOutlets {
                 "Replaced at the next check, or left for life",
                 List.of(AT_CHECK, FOR_LIFE),
                 AT_CHECK);
-        c.rows().forEach(row -> LowToHigh.check(row, "failed_low", "failed_per_year", "failed_high", faults));
+        b.range(failedPerYear, failedLow, failedHigh);
 
         itemsFound = s.line(
                 "way_outlet_items_found",

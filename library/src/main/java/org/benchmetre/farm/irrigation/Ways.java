@@ -6,22 +6,18 @@ import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.OUTLET;
 
-import java.util.List;
-import java.util.function.Function;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Row;
-import org.benchmetre.scenario.Table;
 
 /**
  * The open list of ways to water: how many lines lie on a bench and where their outlets are. Outlets follow the plants (so many
@@ -30,7 +26,7 @@ import org.benchmetre.scenario.Table;
 public final class Ways {
 
     /** The file. */
-    public static final String FILE = "irrigation.csv";
+    public static final String FILE = FarmTable.IRRIGATION.file();
 
     /** The columns of the file, for sections that ask for more of them. */
     public final Columns columns;
@@ -42,8 +38,6 @@ public final class Ways {
     public final Line label;
     /** Outlets of the house, if watered this way. */
     public final Line outletCount;
-    /** The keys a part may name; empty when the file is itself at fault. */
-    public final List<String> keys;
     /** Metres of line of the house, if watered this way, m. */
     public final Line lineMetres;
     /** Lines on a bench. */
@@ -59,23 +53,18 @@ public final class Ways {
      * Declares entries and lines.
      *
      * @param b where schedules are added
-     * @param table the file
-     * @param faults where faults are collected
      * @param house benches
      * @param planting plants
      */
-    public Ways(BudgetBuilder b, Table table, Faults faults, House house, Planting planting) {
+    public Ways(BudgetBuilder b, House house, Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ways to water");
         s.note(
                 "Every way is priced at once; the one chosen on the sheet of entries is counted. A fourth way is one more row, "
                         + "and its parts carry its key.");
-        columns = Columns.of(table, "way", "way", "Way to water", Columns.FEW_SPARE_ROWS, s, faults);
+        columns = Columns.of(b, FarmTable.IRRIGATION, s);
         axis = columns.axis();
-        keys = table.isComplete() ? axis.keys().subList(0, axis.filled()) : List.of();
-        Function<Row, String> byKey = row -> Columns.readable(row.text("way"));
-        label = columns.words("label", "way_label", "Way to water", byKey);
+        label = columns.names("way_label", "Way to water");
         key = columns.keys("way_key", "Key");
-        b.nameRows(axis, label);
         lines = columns.numbers("lines", "way_lines", "Lines on a bench", ONE, new Bounds(0, true, 20, false), 1);
         perPlant = columns.numbers(
                 "outlets_per_plant",
@@ -88,8 +77,8 @@ public final class Ways {
                 "outlet_spacing", "way_outlet_spacing", "Outlet spacing", METRE, new Bounds(0, true, 10, false), 0);
         tail = columns.numbers(
                 "tail", "way_tail", "Extra length of each line", METRE, new Bounds(0, true, 100, false), 0);
-        columns.words("source", "way_source", "Source", row -> "");
-        checkOutlets(columns, faults);
+        columns.words("source", "way_source", "Source");
+        b.rule(new OutletsGiven(key, perPlant, spacing));
 
         Formula onTheLine = house.benchCount
                 .counting(ONE)
@@ -106,15 +95,6 @@ public final class Ways {
                 "Metres of line",
                 METRE,
                 house.benchCount.counting(ONE).times(lines).times(house.benchLength.plus(tail)));
-    }
-
-    private static void checkOutlets(Columns columns, Faults faults) {
-        for (Row row : columns.rows()) {
-            if (row.isBlank("outlets_per_plant") && row.isBlank("outlet_spacing")) {
-                faults.add(
-                        row.place("outlets_per_plant"), "nothing", "outlets per plant here, or an outlet spacing in m");
-            }
-        }
     }
 
     /**

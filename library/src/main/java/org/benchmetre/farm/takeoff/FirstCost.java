@@ -1,5 +1,6 @@
 package org.benchmetre.farm.takeoff;
 
+import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.countWhere;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
@@ -79,6 +80,7 @@ public final class FirstCost {
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by way to water");
 
         groupLabel = groups.textLine("group_label", "Group", costs.labels());
+        Line groupKey = groups.textLine("group_key", "Key of the group", costs.keys());
         b.nameRows(costs.axis, groupLabel);
         Materials m = p.materials();
         Line counted = parts.textLine(
@@ -86,7 +88,12 @@ public final class FirstCost {
                 "Group counted",
                 when(
                         m.driver.isFilled(),
-                        when(countWhere(groupLabel, m.group, costs.axis).isPositive(), m.group, text(CostGroups.OTHER)),
+                        when(
+                                and(
+                                        m.group.isFilled(),
+                                        countWhere(groupKey, m.group, costs.axis).isPositive()),
+                                m.group,
+                                costs.otherKey()),
                         text("")));
         costs.countBy(counted);
         Line hoursPerDriver = parts.line(
