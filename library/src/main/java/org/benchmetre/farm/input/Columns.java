@@ -29,6 +29,12 @@ public final class Columns {
 
     /** Bounds of prices, rates and the like. */
     public static final Bounds NOT_NEGATIVE = new Bounds(0, true, Double.POSITIVE_INFINITY, false);
+    /** The highest price or wage of one unit in any currency. A choice of this project. */
+    public static final double HIGHEST_PRICE = 1_000_000;
+
+    /** Bounds of prices of one unit. */
+    public static final Bounds PRICE = new Bounds(0, true, HIGHEST_PRICE, false);
+
     /** Bounds of lives, packs and the like. */
     public static final Bounds POSITIVE = new Bounds(0, false, Double.POSITIVE_INFINITY, false);
 
@@ -281,7 +287,7 @@ public final class Columns {
     public Line years(String column, String id, String label, Function<Row, Boolean> needed) {
         Unit unit = Unit.ONE;
         return schedule.entry(id, label, unit, axis)
-                .within(new Bounds(0, true, 2100, true))
+                .within(new Bounds(1990, true, 2100, true))
                 .given(read(column, row -> {
                     int year = needed.apply(row) ? row.year(column, faults) : row.year(column, 0, faults);
                     return year == 0 ? Given.blank(unit) : Given.number(year, unit);

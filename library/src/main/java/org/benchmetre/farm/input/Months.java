@@ -23,7 +23,8 @@ import org.benchmetre.scenario.Table;
 
 /**
  * The months of a year, and {@code months.csv}: up to twelve rows, {@code jan} to {@code dec}, one column for each figure that goes
- * by month. A column or month that is left out takes the documented default. February has 28.25 days, so that a year has 365.25.
+ * by month. A column or month that is left out takes the documented default, or is blank where there is none. February has 28.25
+ * days, so that a year has 365.25.
  */
 public final class Months {
 
@@ -35,6 +36,7 @@ public final class Months {
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
     private static final String NO_SOURCE = "scenario, no source given";
+    private static final double[] NO_DEFAULT = {Double.NaN};
     private static final double[] DAYS = {31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
     private static final Unit DAYS_A_MONTH = Unit.parse("d/mo");
 
@@ -68,7 +70,13 @@ public final class Months {
                 DoubleStream.of(DAYS)
                         .mapToObj(value -> number(value, DAYS_A_MONTH))
                         .toList());
-        days = b.schedule(Sheets.OPERATIONS, "Days").line("days_in_month", "Days", DAYS_A_MONTH, each);
+        days = b.schedule(Sheets.OPERATIONS, "Days")
+                .line(
+                        "days_in_month",
+                        "Days",
+                        DAYS_A_MONTH,
+                        each,
+                        "calendar; February has 28.25, so that a year has 365.25");
     }
 
     /**
@@ -107,6 +115,41 @@ public final class Months {
     }
 
     /**
+     * A column of numbers without a default: what is left out is blank and counts as nothing.
+     *
+     * @param s where the entries are added; all its lines go by month
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param unit unit of the column
+     * @param bounds hard bounds
+     * @return the line
+     */
+    public Line numbersOrBlank(ScheduleBuilder s, String column, String id, String label, Unit unit, Bounds bounds) {
+        return numbers(s, column, id, label, unit, bounds, NO_DEFAULT, "");
+    }
+
+    /**
+     * Reports months that have some of these columns and not the others, where each is of no use alone.
+     *
+     * @param columns names in the file
+     */
+    public void together(List<String> columns) {
+        for (String key : KEYS) {
+            Row row = rows.get(key);
+            List<String> filled = row == null
+                    ? List.of()
+                    : columns.stream().filter(column -> !row.isBlank(column)).toList();
+            if (!filled.isEmpty()) {
+                columns.stream()
+                        .filter(column -> !filled.contains(column))
+                        .forEach(column -> faults.add(
+                                row.place(column), "nothing", "a value, since " + filled.get(0) + " is given"));
+            }
+        }
+    }
+
+    /**
      * The twelve values of a column, for an entry with one more axis.
      *
      * @param column name in the file
@@ -127,13 +170,17 @@ public final class Months {
 
     private Given value(Row row, String column, Unit unit, Bounds bounds, double usual, String source) {
         if (!table.hasColumn(column) || row == null || row.isBlank(column)) {
-            return Given.number(usual, unit).from(source);
+            return usually(usual, unit).from(source);
         }
         double read =
                 row.number(column, Columns.asRead(bounds), unit.equals(ONE) ? "" : unit.toString(), Double.NaN, faults);
-        return (Double.isNaN(read) ? Given.number(usual, unit) : Given.number(read, unit))
+        return (Double.isNaN(read) ? usually(usual, unit) : Given.number(read, unit))
                 .from(row.isBlank("source") ? NO_SOURCE : row.text("source"))
                 .at(row.place(column).toString());
+    }
+
+    private static Given usually(double usual, Unit unit) {
+        return Double.isNaN(usual) ? Given.blank(unit) : Given.number(usual, unit);
     }
 
     /** Reports columns that nothing read. Called when every section has asked for its own. */
