@@ -84,7 +84,8 @@ public final class YearlyCost {
                 "plants_yearly_cost",
                 "Plants, recovered over their life",
                 YEARLY,
-                rates.yearly(plantsLife, plantsFirst, none(MONEY)));
+                rates.yearly(plantsLife, plantsFirst, none(MONEY)),
+                OwnershipRates.RECOVERED);
 
         Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and way to water")
                 .line(
@@ -136,7 +137,8 @@ public final class YearlyCost {
                         "stock_life_years",
                         "Life",
                         Unit.parse("a"),
-                        OwnershipRates.years(stock.life, stock.lifeUnit, harvest.cropsPerYear));
+                        OwnershipRates.years(stock.life, stock.lifeUnit, harvest.cropsPerYear),
+                        OwnershipRates.LIFE);
     }
 
     private void results(ScheduleBuilder s, FirstCost.Parts p, Harvest harvest) {
