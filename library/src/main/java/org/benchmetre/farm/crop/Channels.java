@@ -31,6 +31,9 @@ public final class Channels {
 
     private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Bounds SHARE = new Bounds(0, true, 1, false);
+    private static final Bounds PACK = new Bounds(0, true, 10_000, false);
+    private static final org.benchmetre.scenario.Bounds READ_PRICE =
+            org.benchmetre.scenario.Bounds.between(0, Columns.HIGHEST_PRICE);
     private static final double NEAR = 5e-7;
 
     /** One row for each channel. */
@@ -73,10 +76,9 @@ public final class Channels {
         secondPrice =
                 c.numbers("second_price_share", "channel_second_price", "Second grade, share of price", ONE, SHARE, 0);
         c.years("price_year", "channel_price_year", "Price year", row -> true);
-        packSize = c.numbers(
-                "pack_kg", "channel_pack_size", "Fruit in a pack", Unit.parse("kg/pack"), Columns.NOT_NEGATIVE, 0);
+        packSize = c.numbers("pack_kg", "channel_pack_size", "Fruit in a pack", Unit.parse("kg/pack"), PACK, 0);
         packCost = c.numbers(
-                "pack_cost", "channel_pack_price", "Cost of a pack", Unit.parse("money/pack"), Columns.NOT_NEGATIVE, 0);
+                "pack_cost", "channel_pack_price", "Cost of a pack", Unit.parse("money/pack"), Columns.PRICE, 0);
         commission = c.numbers(
                 "commission",
                 "channel_commission",
@@ -84,12 +86,12 @@ public final class Channels {
                 ONE,
                 new Bounds(0, true, 0.95, false),
                 0);
-        freight = c.numbers("freight", "channel_freight", "Freight", PER_KG, Columns.NOT_NEGATIVE, 0);
+        freight = c.numbers("freight", "channel_freight", "Freight", PER_KG, Columns.PRICE, 0);
         shrink = c.numbers("shrink", "channel_shrink", "Not sold, share", ONE, new Bounds(0, true, 0.95, false), 0);
         c.words("source", "channel_source", "Source", row -> "");
         price = b.schedule(Sheets.CROP, "Channels: price of first grade by month")
                 .entry("channel_price", "Price of first grade", PER_KG, axis, months.axis)
-                .within(Columns.NOT_NEGATIVE)
+                .within(Columns.PRICE)
                 .given(prices(c, faults));
         check(table, c, faults);
         table.warnUnaskedColumns(faults);
@@ -115,7 +117,7 @@ public final class Channels {
 
     private static Given price(Row row, String own, Faults faults) {
         String column = row.isBlank(own) ? "price" : own;
-        double read = row.number(column, org.benchmetre.scenario.Bounds.atLeast(0), "money/kg", 0, faults);
+        double read = row.number(column, READ_PRICE, "money/kg", 0, faults);
         Given given = row.isBlank(column) || Double.isNaN(read) ? Given.blank(PER_KG) : Given.number(read, PER_KG);
         return given.from(row.text("source")).at(row.place(column).toString());
     }

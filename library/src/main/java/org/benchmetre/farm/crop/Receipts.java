@@ -2,6 +2,7 @@ package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.yearOf;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -98,18 +99,9 @@ public final class Receipts {
         Line second = m.line("month_receipts_second", "Receipts, second grade", MONTHLY, byMonth.minus(first));
 
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
-        total = y.line(
-                "receipts_total", "Receipts", YEARLY, sum(byMonth, months.axis).counting(YEARLY));
-        firstGradeReceipts = y.line(
-                "receipts_first",
-                "Receipts, first grade",
-                YEARLY,
-                sum(first, months.axis).counting(YEARLY));
-        secondGradeReceipts = y.line(
-                "receipts_second",
-                "Receipts, second grade",
-                YEARLY,
-                sum(second, months.axis).counting(YEARLY));
+        total = y.line("receipts_total", "Receipts", YEARLY, yearOf(byMonth, months.axis));
+        firstGradeReceipts = y.line("receipts_first", "Receipts, first grade", YEARLY, yearOf(first, months.axis));
+        secondGradeReceipts = y.line("receipts_second", "Receipts, second grade", YEARLY, yearOf(second, months.axis));
         y.line("fruit_unsold", "Fruit not sold", KG, selling.byChannels(sum(sales.unsold, c.axis)));
         firstGradeKg = y.line("fruit_first", "Fruit of first grade", KG, picking.total.times(picking.firstGrade));
         secondGradeKg = y.line("fruit_second", "Fruit of second grade", KG, picking.total.minus(firstGradeKg));

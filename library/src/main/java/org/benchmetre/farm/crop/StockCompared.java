@@ -27,6 +27,8 @@ public final class StockCompared {
     private static final Unit WEEKLY_METRE = Unit.parse("money/(m wk)");
     private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Unit KG = Unit.parse("kg/a");
+    private static final String RECOVERED =
+            "capital recovery, or straight line and average interest: Commodity Costs and Returns Estimation Handbook, 2000";
 
     /**
      * Declares the lines.
@@ -63,11 +65,14 @@ public final class StockCompared {
                 "Cost of an established plant",
                 stock.perEstablished.unit(),
                 stock.whereFilled(stock.perEstablished));
+        Line recovered = s.line(
+                "compared_plants_cost",
+                "Plants, recovered over their life",
+                YEARLY,
+                stock.whereFilled(yearlyCost),
+                RECOVERED);
         Line plants = s.line(
-                "compared_plants_per_metre",
-                "Plants, a metre and year",
-                YEARLY_METRE,
-                stock.whereFilled(yearlyCost.over(benchMetres)));
+                "compared_plants_per_metre", "Plants, a metre and year", YEARLY_METRE, recovered.over(benchMetres));
         Line fruit = s.line("compared_fruit", "Marketable fruit", KG, yield.byStock.times(picking.kept));
         Line left = s.line(
                 "compared_net_per_kg",
@@ -97,7 +102,10 @@ public final class StockCompared {
                 Unit.parse("wk"),
                 stock.whereFilled(growth.weeksToFruit));
         Formula differs = or(growth.yieldFactor.exceeds(one()), one().exceeds(growth.yieldFactor));
-        Formula words = when(differs, text("Doubt: " + StockGrowth.DOUBT + "."), text("Taken to yield as planned."));
+        Line doubt = b.schedule(Sheets.CROP, "Plant stock compared: doubt")
+                .textLine(
+                        "stock_yield_doubt", "Yield by kind of plant stock", text("Doubt: " + StockGrowth.DOUBT + "."));
+        Formula words = when(differs, doubt, text("Taken to yield as planned."));
         s.textLine("compared_doubt", "How far to trust the yield", when(stock.key.isFilled(), words, text("")));
     }
 }

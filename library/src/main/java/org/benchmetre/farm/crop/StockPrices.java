@@ -37,6 +37,7 @@ public final class StockPrices {
     private static final String KIND = "stock";
     private static final String FROM = "from_quantity";
     private static final String PRICE = "price";
+    private static final double MOST_PLANTS = 1e9;
 
     /** Price of a plant at the quantity bought, money/plant, by kind. */
     public final Line paid;
@@ -69,10 +70,10 @@ public final class StockPrices {
         Axis axis = Axis.rows("break", "Price break", keys, Columns.SPARE_ROWS);
         Line of = s.textEntry("break_stock", "Plant stock, by its key", axis).given(kinds);
         Line from = s.entry("break_from", "From this many plants", PLANT, axis)
-                .within(Columns.NOT_NEGATIVE)
+                .from(0, MOST_PLANTS)
                 .given(quantities);
         Line price = s.entry("break_price", "Price of a plant", PER_PLANT, axis)
-                .within(Columns.NOT_NEGATIVE)
+                .within(Columns.PRICE)
                 .given(prices);
         ScheduleBuilder result = b.schedule(Sheets.CROP, "Plant stock: price at the quantity bought");
         Formula counts = and(kind.isFilled(), kind.is(of), not(from.exceeds(bought)));
@@ -92,13 +93,14 @@ public final class StockPrices {
                 "stock_price_paid",
                 "Price of a plant at the quantity bought",
                 PER_PLANT,
-                when(largest.isPositive(), greatest(set, axis), listPrice));
+                when(largest.isPositive(), greatest(set, axis), listPrice),
+                "the largest quantity reached sets the price of every plant: common practice, no source");
     }
 
     private void read(Row row, List<String> known, Faults faults) {
         String kind = row.key(KIND, faults);
-        double from = row.number(FROM, Bounds.atLeast(0), "plants", faults);
-        double price = row.number(PRICE, Bounds.atLeast(0), "money/plant", faults);
+        double from = row.number(FROM, Bounds.between(0, MOST_PLANTS), "plants", faults);
+        double price = row.number(PRICE, Bounds.between(0, Columns.HIGHEST_PRICE), "money/plant", faults);
         if (kind.isEmpty() || Double.isNaN(from) || Double.isNaN(price)) {
             return;
         }

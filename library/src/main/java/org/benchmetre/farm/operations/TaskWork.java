@@ -9,6 +9,7 @@ import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 import static org.benchmetre.farm.input.TradeUnits.HOUR;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -94,11 +95,7 @@ public final class TaskWork {
                 "Hours in the month",
                 HOURS_A_MONTH,
                 eachTime.times(often).times(monthShare).counting(HOURS_A_MONTH));
-        hours = s.line(
-                "task_hours",
-                "Hours",
-                HOURS_A_YEAR,
-                sum(monthHours, months.axis).counting(HOURS_A_YEAR));
+        hours = s.line("task_hours", "Hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         doneBy = s.textLine("task_done_by", "Done by", doneBy());
         wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)));
         cashWage = s.line("task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)));
