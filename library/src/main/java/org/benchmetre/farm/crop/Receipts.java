@@ -1,7 +1,6 @@
 package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.yearOf;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -98,6 +97,9 @@ public final class Receipts {
                 selling.either(firstAtOnePrice, picking.byMonth.times(sum(sales.firstOfKg, c.axis))));
         Line second = m.line("month_receipts_second", "Receipts, second grade", MONTHLY, byMonth.minus(first));
 
+        Line fee =
+                m.line("month_commission_cost", "Commission", MONTHLY, picking.byMonth.times(worth.commissionByMonth));
+
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
         total = y.line("receipts_total", "Receipts", YEARLY, yearOf(byMonth, months.axis));
         firstGradeReceipts = y.line("receipts_first", "Receipts, first grade", YEARLY, yearOf(first, months.axis));
@@ -108,12 +110,7 @@ public final class Receipts {
         packsCost = y.line("packs_cost", "Packs", YEARLY, selling.byChannels(sum(sales.packs, c.axis)));
         channelFreight =
                 y.line("channel_freight_total", "Freight", YEARLY, selling.byChannels(sum(sales.freight, c.axis)));
-        commissionCost = y.line(
-                "commission_cost",
-                "Commission",
-                YEARLY,
-                sumProduct(picking.byMonth, worth.commissionByMonth, months.axis)
-                        .counting(YEARLY));
+        commissionCost = y.line("commission_cost", "Commission", YEARLY, yearOf(fee, months.axis));
         otherCosts = y.line(
                 "other_yield_costs",
                 "Other costs that move with yield",

@@ -27,8 +27,6 @@ public final class StockCompared {
     private static final Unit WEEKLY_METRE = Unit.parse("money/(m wk)");
     private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Unit KG = Unit.parse("kg/a");
-    private static final String RECOVERED =
-            "capital recovery, or straight line and average interest: Commodity Costs and Returns Estimation Handbook, 2000";
 
     /**
      * Declares the lines.
@@ -53,7 +51,7 @@ public final class StockCompared {
             MonthPattern pattern,
             Receipts receipts,
             Line workPerKg,
-            Formula yearlyCost,
+            Line yearlyCost,
             Line benchMetres) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock compared, each as if it were chosen");
         s.note(
@@ -65,14 +63,11 @@ public final class StockCompared {
                 "Cost of an established plant",
                 stock.perEstablished.unit(),
                 stock.whereFilled(stock.perEstablished));
-        Line recovered = s.line(
-                "compared_plants_cost",
-                "Plants, recovered over their life",
-                YEARLY,
-                stock.whereFilled(yearlyCost),
-                RECOVERED);
         Line plants = s.line(
-                "compared_plants_per_metre", "Plants, a metre and year", YEARLY_METRE, recovered.over(benchMetres));
+                "compared_plants_per_metre",
+                "Plants, a metre and year",
+                YEARLY_METRE,
+                stock.whereFilled(yearlyCost.over(benchMetres)));
         Line fruit = s.line("compared_fruit", "Marketable fruit", KG, yield.byStock.times(picking.kept));
         Line left = s.line(
                 "compared_net_per_kg",

@@ -99,7 +99,8 @@ final class Acid {
                 "acid_volume",
                 "Acid as sold",
                 ACID_PER_VOLUME,
-                dose.times(mass).over(strength).over(density).in(ACID_PER_VOLUME));
+                dose.times(mass).over(strength).over(density).in(ACID_PER_VOLUME),
+                "dose times molar mass over strength and density: plain chemistry");
         Line costs = t.line(
                 "acid_cost", "Cost", MONEY_PER_VOLUME, volume.times(price).in(MONEY_PER_VOLUME));
         s.textLine("acid_label_chosen", "Acid chosen", lookup(label, key, choice));

@@ -160,9 +160,14 @@ public final class Picking {
     }
 
     private Work work(ScheduleBuilder y, String id, String label, Line workers, Line monthHours) {
-        Line wage = y.line(id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers));
-        Line cashWage =
-                y.line(id + "_cash_wage", label + ", cash for an hour", Wages.MONEY_AN_HOUR, wages.cash(workers));
+        Line wage = y.line(
+                id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers), Wages.OF_FAMILY);
+        Line cashWage = y.line(
+                id + "_cash_wage",
+                label + ", cash for an hour",
+                Wages.MONEY_AN_HOUR,
+                wages.cash(workers),
+                Wages.OF_FAMILY);
         Line hours = y.line(id + "_hours", label + ", hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         Line cost = y.line(
                 id + "_cost_total",

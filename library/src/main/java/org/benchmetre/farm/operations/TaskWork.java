@@ -97,8 +97,9 @@ public final class TaskWork {
                 eachTime.times(often).times(monthShare).counting(HOURS_A_MONTH));
         hours = s.line("task_hours", "Hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         doneBy = s.textLine("task_done_by", "Done by", doneBy());
-        wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)));
-        cashWage = s.line("task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)));
+        wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)), Wages.OF_FAMILY);
+        cashWage = s.line(
+                "task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)), Wages.OF_FAMILY);
         cost = s.line(
                 "task_cost", "Cost of work", MONEY_A_YEAR, hours.times(wage).in(MONEY_A_YEAR));
         cash = s.line(

@@ -36,8 +36,9 @@ public final class OwnershipRates {
 
     private static final String HANDBOOK = "Commodity Costs and Returns Estimation Handbook, 2000";
 
-    /** Where {@link #yearly} comes from, as a note of a line. */
-    public static final String RECOVERED = "capital recovery, or straight line and average interest: " + HANDBOOK;
+    private static final String RECOVERED = "capital recovery, or straight line where that is chosen: " + HANDBOOK;
+    private static final String STRAIGHTENED = "(cost - salvage) / life + (cost + salvage) / 2 rate: " + HANDBOOK;
+
     /** Where {@link #charges} come from, as a note of a line. */
     static final String CHARGED = "shares of average value, half of cost and salvage: " + HANDBOOK;
     /** Where {@link #years} come from, as a note of a line. */
@@ -46,6 +47,7 @@ public final class OwnershipRates {
     private static final Unit YEAR = Unit.parse("a");
     private static final Unit REAL = Unit.parse("real/a");
     private static final Unit PER_YEAR = Unit.parse("1/a");
+    private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
 
     private final Line rate;
     private final Line method;
@@ -83,17 +85,25 @@ public final class OwnershipRates {
     }
 
     /**
-     * Yearly amount that pays for a thing over its life.
+     * Adds the yearly amount that pays for a thing over its life, by the rule chosen; before it the one by straight line, whose name
+     * ends in {@code _straight}.
      *
+     * @param s where the lines are added
+     * @param id identifier
+     * @param label what a reader sees
      * @param life in years, above zero
      * @param cost money
      * @param salvage money of the same unit
-     * @return money a year, by the rule chosen
+     * @return money a year
      */
-    public Formula yearly(Formula life, Formula cost, Formula salvage) {
-        Formula straight =
-                cost.minus(salvage).over(life).plus(average(cost, salvage).times(rate.counting(PER_YEAR)));
-        return when(method.is(STRAIGHT), straight, recovery(rate, life, cost, salvage));
+    Line recovered(ScheduleBuilder s, String id, String label, Line life, Formula cost, Formula salvage) {
+        Unit yearly = MONEY_A_YEAR.times(cost.unit()).over(Unit.MONEY);
+        Formula depreciation = cost.minus(salvage).over(life);
+        Formula interest = average(cost, salvage).times(rate.counting(PER_YEAR));
+        Line straight = s.line(
+                id + "_straight", label + ", by straight line", yearly, depreciation.plus(interest), STRAIGHTENED);
+        Formula chosen = when(method.is(STRAIGHT), straight, recovery(rate, life, cost, salvage));
+        return s.line(id, label, yearly, chosen, RECOVERED);
     }
 
     /**

@@ -70,12 +70,8 @@ public final class PartsYearly {
         unitSalvage =
                 table.line("material_unit_salvage", "Salvage of a unit", MONEY.over(ITEM), m.salvage.over(t.packSize));
         Unit perItem = YEARLY.over(ITEM);
-        Line recovered = table.line(
-                "material_unit_recovery",
-                "Capital recovery",
-                perItem,
-                rates.yearly(life, t.unitCost, unitSalvage),
-                OwnershipRates.RECOVERED);
+        Line recovered =
+                rates.recovered(table, "material_unit_recovery", "Capital recovery", life, t.unitCost, unitSalvage);
         unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         repairs = table.line("material_repairs_yearly", "Repairs, chosen way", YEARLY, t.quantity.times(unitRepairs));
         recovery = table.line(
@@ -117,11 +113,7 @@ public final class PartsYearly {
                 "Taking out a unit, as negative salvage",
                 perItem,
                 none(perItem).minus(m.removeHours.times(wage)));
-        return table.line(
-                "material_unit_labour",
-                "Installing and taking out, a unit",
-                YEARLY.over(ITEM),
-                rates.yearly(life, install, remove),
-                OwnershipRates.RECOVERED);
+        return rates.recovered(
+                table, "material_unit_labour", "Installing and taking out, a unit", life, install, remove);
     }
 }
