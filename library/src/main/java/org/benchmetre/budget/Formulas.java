@@ -8,6 +8,7 @@ public final class Formulas {
 
     private static final int MONTHS_OF_A_YEAR = 12;
     private static final Unit MONTH_COUNTED = Unit.parse("mo/a");
+    private static final Unit YEAR_COUNTED = Unit.parse("a/mo");
 
     private Formulas() {}
 
@@ -182,6 +183,22 @@ public final class Formulas {
                     + months.size() + (months.isPeriods() ? " periods." : " rows."));
         }
         return sum(monthly, months).times(number(1, MONTH_COUNTED));
+    }
+
+    /**
+     * What falls in a month of a yearly amount: the amount times the month's share, with {@code /a} turned into {@code /mo}. The
+     * number stays; only the unit changes.
+     *
+     * @param ofMonth a yearly amount times the share that falls in the month, in a unit with {@code /a}
+     * @return the same number with {@code /mo} in place of {@code /a}
+     * @throws FormulaException when the unit has no {@code a} to the power -1
+     */
+    public static Formula monthOf(Formula ofMonth) {
+        if (ofMonth.unit().exponentOf("a") != -1) {
+            throw new FormulaException("What falls in a month is a share of a yearly amount, in a unit with /a, but "
+                    + Words.of(ofMonth) + " is in " + ofMonth.unit() + ".");
+        }
+        return ofMonth.times(number(1, YEAR_COUNTED));
     }
 
     /**

@@ -2,6 +2,7 @@ package org.benchmetre.budget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.yearOf;
 
 import java.util.List;
@@ -35,6 +36,19 @@ class YearOfMonthsTest {
         assertThatThrownBy(() -> yearOf(stock, months))
                 .isInstanceOf(FormulaException.class)
                 .hasMessage("A yearly total is made of figures by month, in a unit with /mo, but by_month is in kg.");
+    }
+
+    @Test
+    void the_year_after_the_slash_becomes_a_month() {
+        Line yearly = s.entry("a_year", "x", Unit.parse("h/a")).given(Given.number(1, Unit.parse("h/a")));
+        Line share = s.entry("a_share", "x", Unit.ONE, months).given(Given.number(0.5, Unit.ONE));
+        Formula month = monthOf(yearly.times(share));
+        assertThat(month.unit()).isEqualTo(Unit.parse("h/mo"));
+        assertThat(Words.of(month)).isEqualTo("a_year*a_share");
+        assertThatThrownBy(() -> monthOf(share))
+                .isInstanceOf(FormulaException.class)
+                .hasMessage(
+                        "What falls in a month is a share of a yearly amount, in a unit with /a, but a_share is in 1.");
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.benchmetre.farm.operations;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lesser;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.sum;
@@ -27,7 +28,6 @@ public final class CropMonths {
     private static final Unit DAYS_A_MONTH = Unit.parse("d/mo");
     private static final Unit DAYS_A_YEAR = Unit.parse("d/a");
     private static final Unit WEEKS_A_YEAR = Unit.parse("wk/a");
-    private static final Unit KG_A_MONTH = Unit.parse("kg/mo");
 
     /** Weeks that months and stock may differ. */
     private static final double WEEKS_APART = 2;
@@ -81,12 +81,12 @@ public final class CropMonths {
                 ONE,
                 when(
                         cropDays.isPositive(),
-                        days.over(cropDays.counting(DAYS_A_MONTH)),
+                        days.over(monthOf(cropDays)),
                         months.days.over(sum(months.days, months.axis))));
         yieldShare = s.line(
                 "month_yield_share",
                 "Share of the fruit",
                 ONE,
-                when(picked.isPositive(), monthYield.over(picked.counting(KG_A_MONTH)), evenShare));
+                when(picked.isPositive(), monthYield.over(monthOf(picked)), evenShare));
     }
 }

@@ -1,6 +1,7 @@
 package org.benchmetre.farm.operations;
 
 import static org.benchmetre.budget.Formulas.greatest;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
@@ -109,7 +110,7 @@ public final class Labour {
                 "inputs_cost_in_month",
                 "Inputs",
                 MONEY_A_MONTH,
-                sumProduct(work.inputs, work.monthShare, tasks.axis).counting(MONEY_A_MONTH));
+                monthOf(sumProduct(work.inputs, work.monthShare, tasks.axis)));
 
         Axis all = groups.axis;
         hours = y.line("labour_hours_total", "Hours of work", HOURS_A_YEAR, sum(groups.hours, all));

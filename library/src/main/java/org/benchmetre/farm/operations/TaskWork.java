@@ -2,6 +2,7 @@ package org.benchmetre.farm.operations;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
@@ -94,7 +95,7 @@ public final class TaskWork {
                 "task_month_hours",
                 "Hours in the month",
                 HOURS_A_MONTH,
-                eachTime.times(often).times(monthShare).counting(HOURS_A_MONTH));
+                monthOf(eachTime.times(often).times(monthShare)));
         hours = s.line("task_hours", "Hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         doneBy = s.textLine("task_done_by", "Done by", doneBy());
         wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)), Wages.OF_FAMILY);
