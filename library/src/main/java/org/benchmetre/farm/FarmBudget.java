@@ -1,7 +1,6 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.none;
 
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
@@ -10,7 +9,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
 import org.benchmetre.budget.WhatIf;
-import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
@@ -173,16 +171,11 @@ public final class FarmBudget {
                 parts,
                 chosen,
                 groups,
-                first.plants,
                 harvest,
                 owned,
                 running.groups(),
                 clogging.loss().fruitLostValue);
-        crop.compare(
-                b,
-                moves.workPerKg,
-                rates.yearly(yearlyCost.stockLife, stock.firstCost, none(Unit.MONEY)),
-                house.benchMetres);
+        crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(
                 ways,

@@ -172,6 +172,23 @@ class CropFaultsTest {
     }
 
     @Test
+    void aMonthHasAllOfAClimateOrNone() throws IOException {
+        String months = "month,day_temperature,night_temperature,day_hours\njan,5,-3,9\nfeb,,,\nmar,5,,9\napr,,,9\n";
+        assertThat(faults("months.csv", months))
+                .containsExactly(
+                        "months.csv, row 4, column night_temperature: found nothing, expected a value, since day_temperature is given.",
+                        "months.csv, row 5, column day_temperature: found nothing, expected a value, since day_hours is given.",
+                        "months.csv, row 5, column night_temperature: found nothing, expected a value, since day_hours is given.");
+    }
+
+    @Test
+    void temperaturesWithoutHoursOfLightAreNoClimate() throws IOException {
+        assertThat(faults("months.csv", "month,day_temperature,night_temperature\njan,5,-3\n"))
+                .containsExactly(
+                        "months.csv, row 2, column day_hours: found nothing, expected a value, since day_temperature is given.");
+    }
+
+    @Test
     void withoutAnyOptionalFileTheDefaultsStand() throws IOException {
         scenario("months.csv", "");
         for (String file : List.of("months.csv", "channels.csv", "stock_prices.csv")) {
@@ -183,6 +200,10 @@ class CropFaultsTest {
         assertThat(faults.faults()).isEmpty();
         assertThat(f.troubles()).isEmpty();
         assertThat(f.text("receipts_by")).isEqualTo("one_price");
+        assertThat(f.number("heat_energy_total")).isZero();
+        assertThat(f.number("heating_cost_total")).isZero();
+        assertThat(f.number("boiler_size")).isZero();
+        assertThat(f.text("heating_warning")).startsWith("No climate is given for months that are heated");
         assertThat(f.number("stock_price_paid", "tray_plant")).isEqualTo(0.62);
         assertThat(f.number("receipts_total")).isEqualTo(f.number("yield_total") * 7, Offset.offset(1e-9));
     }

@@ -29,6 +29,7 @@ public final class Channels {
 
     private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Bounds SHARE = new Bounds(0, true, 1, false);
+    private static final Bounds PACK = new Bounds(0, true, 10_000, false);
 
     /** One row for each channel. */
     public final Axis axis;
@@ -68,9 +69,9 @@ public final class Channels {
                 c.numbers("second_price_share", "channel_second_price", "Second grade, share of price", ONE, SHARE, 0);
         Line year = c.years("price_year", "channel_price_year", "Price year", share);
         packSize = c.numbers(
-                "pack_kg", "channel_pack_size", "Fruit in a pack", Unit.parse("kg/pack"), Columns.NOT_NEGATIVE, 0);
+                "pack_kg", "channel_pack_size", "Fruit in a pack", Unit.parse("kg/pack"), PACK, 0);
         packCost = c.numbers(
-                "pack_cost", "channel_pack_price", "Cost of a pack", Unit.parse("money/pack"), Columns.NOT_NEGATIVE, 0);
+                "pack_cost", "channel_pack_price", "Cost of a pack", Unit.parse("money/pack"), Columns.PRICE, 0);
         commission = c.numbers(
                 "commission",
                 "channel_commission",
@@ -78,12 +79,12 @@ public final class Channels {
                 ONE,
                 new Bounds(0, true, 0.95, false),
                 0);
-        freight = c.numbers("freight", "channel_freight", "Freight", PER_KG, Columns.NOT_NEGATIVE, 0);
+        freight = c.numbers("freight", "channel_freight", "Freight", PER_KG, Columns.PRICE, 0);
         shrink = c.numbers("shrink", "channel_shrink", "Not sold, share", ONE, new Bounds(0, true, 0.95, false), 0);
         c.words("source", "channel_source", "Source");
         price = b.schedule(Sheets.CROP, "Channels: price of first grade by month")
                 .entry("channel_price", "Price of first grade", PER_KG, axis, months.axis)
-                .within(Columns.NOT_NEGATIVE)
+                .within(Columns.PRICE)
                 .keptAt(Home.of(FILE, axis.name(), "price_*", "price"))
                 .meaning(Meaning.price(year.id(), "channel_source"))
                 .given(List.of());

@@ -67,7 +67,7 @@ public final class Crop {
      * @param yearlyCost cost of the plants a year, by kind
      * @param benchMetres bench metres
      */
-    public void compare(BudgetBuilder b, Line workPerKg, Formula yearlyCost, Line benchMetres) {
+    public void compare(BudgetBuilder b, Line workPerKg, Line yearlyCost, Line benchMetres) {
         new StockCompared(b, stock, growth, yield, picking, pattern, receipts, workPerKg, yearlyCost, benchMetres);
     }
 }

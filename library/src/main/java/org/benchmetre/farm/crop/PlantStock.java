@@ -26,7 +26,14 @@ import org.benchmetre.farm.layout.Planting;
 /**
  * Plant stock: what an established plant costs. Three losses, each by its own cause: culls are delivered and not set out; losses die
  * before they are established; replacements take the place of established plants that fail during the crop (crown rot, bent roots).
- * Plants set out are plants (1 + replacements) / (1 - losses), plants bought are those over (1 - culls). Common practice, no source.
+ *
+ * <pre>
+ * S = P (1 + r) / (1 - l)     B = S / (1 - c)
+ * P  plants that stand     S  plants to set out     B  plants to buy
+ * r  replaced, l  lost before they are established, c  culled, shares
+ * </pre>
+ *
+ * Common practice, no source.
  */
 public final class PlantStock {
 
@@ -34,6 +41,9 @@ public final class PlantStock {
     public static final String FILE = FarmTable.PLANT_STOCK.file();
 
     private static final Unit PER_PLANT = Unit.parse("money/plant");
+    private static final String LOSSES =
+            "plants (1 + replaced) / (1 - lost) are set out, over (1 - culled) bought: common practice, no source";
+    private static final Bounds LIFE = new Bounds(0, false, 100, false);
     private static final Bounds LOST = new Bounds(0, true, 0.95, false);
 
     /** The columns of the file, for sections that ask for more of them. */
@@ -82,12 +92,12 @@ public final class PlantStock {
         Line losses = share("losses", "stock_losses", "Lost before established", LOST);
         Line culls = share("culls", "stock_culls", "Culled on delivery", LOST);
         Line replaced = share("replacement", "stock_replacement", "Replaced during the crop", LOST);
-        life = columns.numbers("life", "stock_life", "Life", ONE, Columns.POSITIVE, 1);
+        life = columns.numbers("life", "stock_life", "Life", ONE, LIFE, 1);
         lifeUnit = columns.choice("life_unit", "stock_life_unit", "Life in", List.of("a", "crop"), "crop");
         columns.words("source", "stock_source", "Source");
         Formula toSet = planting.plantCount.times(one().plus(replaced)).over(one().minus(losses));
-        setOut = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet));
-        bought = s.line("stock_plants_bought", "Plants to buy", PLANT, setOut.over(one().minus(culls)));
+        setOut = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet), LOSSES);
+        bought = s.line("stock_plants_bought", "Plants to buy", PLANT, setOut.over(one().minus(culls)), LOSSES);
 
         Line growing = new PreGrowing(b, entries, columns, house).perPlant;
         Line price = new StockPrices(b, key, listPrice, bought).paid;

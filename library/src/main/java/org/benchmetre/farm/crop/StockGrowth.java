@@ -107,7 +107,8 @@ public final class StockGrowth {
                 "stock_first_fruit_weeks",
                 "To first fruit",
                 WEEK,
-                when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))));
+                when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))),
+                "heat sum over (mean temperature - base): Lemiere et al., Journal of Horticultural Science and Biotechnology 73(6), 1998");
         s.warning(
                 "stock_season_warning",
                 "Season",

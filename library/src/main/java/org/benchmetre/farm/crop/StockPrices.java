@@ -13,6 +13,7 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
@@ -32,6 +33,7 @@ public final class StockPrices {
     private static final String KIND = "stock";
     private static final String FROM = "from_quantity";
     private static final String PRICE = "price";
+    private static final double MOST_PLANTS = 1e9;
 
     /** Price of a plant at the quantity bought, money/plant, by kind. */
     public final Line paid;
@@ -52,7 +54,7 @@ public final class StockPrices {
         Columns c = Columns.of(b, FarmTable.STOCK_PRICES, s);
         Axis axis = c.axis();
         Line of = c.keyList(KIND, "break_stock", "Plant stock, by its key", kind.id());
-        Line from = c.numbers(FROM, "break_from", "From this many plants", PLANT, Columns.NOT_NEGATIVE, Double.NaN);
+        Line from = c.numbers(FROM, "break_from", "From this many plants", PLANT, new Bounds(0, true, MOST_PLANTS, false), Double.NaN);
         Line price = c.prices(PRICE, "break_price", "Price of a plant", PER_PLANT, Meaning.PLAIN);
         ScheduleBuilder result = b.schedule(Sheets.CROP, "Plant stock: price at the quantity bought");
         Formula counts = and(kind.isFilled(), kind.is(of), not(from.exceeds(bought)));
@@ -72,6 +74,7 @@ public final class StockPrices {
                 "stock_price_paid",
                 "Price of a plant at the quantity bought",
                 PER_PLANT,
-                when(largest.isPositive(), greatest(set, axis), listPrice));
+                when(largest.isPositive(), greatest(set, axis), listPrice),
+                "the largest quantity reached sets the price of every plant: common practice, no source");
     }
 }

@@ -28,6 +28,12 @@ public final class Columns {
 
     /** Bounds of prices, rates and the like. */
     public static final Bounds NOT_NEGATIVE = new Bounds(0, true, Double.POSITIVE_INFINITY, false);
+    /** The highest price or wage of one unit in any currency. A choice of this project. */
+    public static final double HIGHEST_PRICE = 1_000_000;
+
+    /** Bounds of prices of one unit. */
+    public static final Bounds PRICE = new Bounds(0, true, HIGHEST_PRICE, false);
+
     /** Bounds of lives, packs and the like. */
     public static final Bounds POSITIVE = new Bounds(0, false, Double.POSITIVE_INFINITY, false);
     /** Bounds of calendar years. */
@@ -204,7 +210,7 @@ public final class Columns {
      * @return the line
      */
     public Line prices(String column, String id, String label, Unit unit, Meaning meaning) {
-        return numbers(column, id, label, unit, NOT_NEGATIVE, Double.NaN, meaning);
+        return numbers(column, id, label, unit, PRICE, Double.NaN, meaning);
     }
 
     private Line numbers(

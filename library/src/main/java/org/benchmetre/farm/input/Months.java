@@ -19,7 +19,8 @@ import org.benchmetre.budget.unit.Unit;
 
 /**
  * The months of a year, and {@code months.csv}: up to twelve rows, {@code jan} to {@code dec}, one column for each figure that goes
- * by month. A column or month that is left out takes the documented default. February has 28.25 days, so that a year has 365.25.
+ * by month. A column or month that is left out takes the documented default, or is blank where there is none. February has 28.25
+ * days, so that a year has 365.25.
  */
 public final class Months {
 
@@ -52,7 +53,13 @@ public final class Months {
                 DoubleStream.of(DAYS)
                         .mapToObj(value -> number(value, DAYS_A_MONTH))
                         .toList());
-        days = b.schedule(Sheets.OPERATIONS, "Days").line("days_in_month", "Days", DAYS_A_MONTH, each);
+        days = b.schedule(Sheets.OPERATIONS, "Days")
+                .line(
+                        "days_in_month",
+                        "Days",
+                        DAYS_A_MONTH,
+                        each,
+                        "calendar; February has 28.25, so that a year has 365.25");
     }
 
     /**
@@ -82,6 +89,24 @@ public final class Months {
                 .keptAt(Home.of(FILE, AXIS, column))
                 .whenBlank(Blank.DEFAULT)
                 .given(usual(defaults, unit, source));
+    }
+
+    /**
+     * A column of numbers without a default: what is left out is blank and counts as nothing.
+     *
+     * @param s where the entries are added; all its lines go by month
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param unit unit of the column
+     * @param bounds hard bounds
+     * @return the line
+     */
+    public Line numbersOrBlank(ScheduleBuilder s, String column, String id, String label, Unit unit, Bounds bounds) {
+        return s.entry(id, label, unit, axis)
+                .within(bounds)
+                .keptAt(Home.of(FILE, AXIS, column))
+                .given(List.of());
     }
 
     /**

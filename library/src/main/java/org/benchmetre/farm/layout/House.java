@@ -75,7 +75,8 @@ public final class House {
                 "bench_room",
                 "Length of a bench between its margins",
                 METRE,
-                greater(benchLength.minus(number(2, ONE).times(margin)), none(METRE)));
+                greater(benchLength.minus(number(2, ONE).times(margin)), none(METRE)),
+                "a margin at each end");
         benchMetres = s.line(
                 "bench_metres", "Bench metres", METRE, benchCount.counting(ONE).times(benchLength));
         houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, length.times(width));

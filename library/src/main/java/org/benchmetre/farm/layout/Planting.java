@@ -52,7 +52,11 @@ public final class Planting {
                 .from(0.02, 2)
                 .typical(0.1, 0.15, 0.35, COMMON));
         Line rows = s.line(
-                "rows_per_bench", "Rows of plants on a bench", ONE, when(pattern.is(TWO_ROW), number(2, ONE), one()));
+                "rows_per_bench",
+                "Rows of plants on a bench",
+                ONE,
+                when(pattern.is(TWO_ROW), number(2, ONE), one()),
+                "staggered plants are one row whose neighbours stand on alternate sides");
         Formula inTrough = rows.times(house.benchRoom.over(spacing).wholeDown().plus(one()))
                 .counting(PLANT);
         plantsPerBench = s.line("plants_per_bench", "Plants on a bench", PLANT, containers.plantsOr(inTrough));

@@ -77,10 +77,16 @@ public final class Trough {
                 Unit.parse("L/plant"),
                 litresPerMetre.over(planting.plantsPerMetre),
                 "Bags for strawberries hold 2.1 to 4.3 L a plant: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012.");
+        Line least = s.line(
+                "litres_per_plant_least",
+                "Substrate per plant, least of bags",
+                each.unit(),
+                number(LEAST_LITRES, each.unit()),
+                "Palha, Campo, Oliveira, Acta Horticulturae 926, 2012");
         s.warning(
                 "litres_per_plant_warning",
                 "Substrate for each plant",
-                number(LEAST_LITRES, each.unit()).exceeds(each),
+                least.exceeds(each),
                 "A plant has less than 2.1 L, the least of bags for strawberries (Acta Horticulturae 926, 2012): plant wider, or "
                         + "take a larger section.");
         substrateVolume =

@@ -41,6 +41,15 @@ public final class Tasks {
     /** All patterns. */
     static final List<String> PATTERNS = List.of(EVEN, YIELD, MONTHS);
 
+    /** Hours a driver: for the whole house, eleven people round the clock for a year. */
+    private static final Bounds HOURS = new Bounds(0, true, 100_000, false);
+    /** Drivers an hour: substrate is counted in litres. */
+    private static final Bounds RATE = new Bounds(0, false, 10_000_000, false);
+    /** How often: once an hour, day and night, for a year of 366 days. */
+    private static final Bounds TIMES = new Bounds(0, false, 8784, false);
+    /** Money a driver: for the whole house, in any currency. */
+    private static final Bounds SPENT = new Bounds(0, true, 1e9, false);
+
     /** One row for each task. */
     public final Axis axis;
     /** Groups in order of first use. */
@@ -90,16 +99,14 @@ public final class Tasks {
                 OTHER);
         group = c.groups("group", "task_group", "Group", groups);
         driver = c.choice("driver", "task_driver", "Driver", drivers.names(), null);
-        hours = c.numbers(
-                "hours", "task_hours_per_driver", "Hours a driver", HOUR.over(DRIVER), Columns.NOT_NEGATIVE, 0);
-        perHour = c.numbers(
-                "per_hour", "task_drivers_per_hour", "Drivers an hour", DRIVER.over(HOUR), Columns.POSITIVE, 0);
-        times = c.numbers("times", "task_times", "How often", ONE, Columns.POSITIVE, 1);
+        hours = c.numbers("hours", "task_hours_per_driver", "Hours a driver", HOUR.over(DRIVER), HOURS, 0);
+        perHour = c.numbers("per_hour", "task_drivers_per_hour", "Drivers an hour", DRIVER.over(HOUR), RATE, 0);
+        times = c.numbers("times", "task_times", "How often", ONE, TIMES, 1);
         timesUnit = c.choice("times_unit", "task_times_unit", "Often in", TIMES_UNITS, "a");
         pattern = c.choice("pattern", "task_pattern", "Spread over months", PATTERNS, "");
         wageClass = c.choice("wage_class", "task_wage_class", "Done by", Wages.CLASSES, Wages.GENERAL);
         inputPrice = c.numbers(
-                "input_cost", "task_input_price", "Input a driver", MONEY.over(DRIVER), Columns.NOT_NEGATIVE, 0);
+                "input_cost", "task_input_price", "Input a driver", MONEY.over(DRIVER), SPENT, 0);
         c.years("price_year", "task_price_year", "Price year", inputPrice);
         c.words("source", "task_source", "Source");
         ScheduleBuilder block = b.schedule(Sheets.OPERATIONS, "Tasks: shares of the months as entered");

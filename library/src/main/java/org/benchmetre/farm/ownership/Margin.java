@@ -52,11 +52,17 @@ public final class Margin {
                 Unit.parse("money/a"),
                 yearly.total.minus(moves.total));
         BreakEvens evens = new BreakEvens(harvest, moves, planting);
-        s.line("break_even_price", "Price at which nothing is left", moneyPerKg, evens.price(yearly.total));
+        s.line(
+                "break_even_price",
+                "Price at which nothing is left",
+                moneyPerKg,
+                evens.price(yearly.total),
+                BreakEvens.PRICE_RULE);
         s.line(
                 "break_even_yield",
                 "Fruit per plant and crop at which nothing is left",
                 BreakEvens.GRAMS,
-                evens.fruit(yearly.total));
+                evens.fruit(yearly.total),
+                BreakEvens.FRUIT_RULE);
     }
 }
