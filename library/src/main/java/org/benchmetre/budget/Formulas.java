@@ -6,6 +6,9 @@ import org.benchmetre.budget.unit.Unit;
 /** Words to write formulas with, meant for a static import: conditions, choices between alternatives, sums along an axis. */
 public final class Formulas {
 
+    private static final int MONTHS_OF_A_YEAR = 12;
+    private static final Unit MONTH_COUNTED = Unit.parse("mo/a");
+
     private Formulas() {}
 
     /**
@@ -158,6 +161,27 @@ public final class Formulas {
      */
     public static Formula sum(Line line, Axis axis) {
         return new Fold(Fold.Gather.SUM, axis, List.of(line), null);
+    }
+
+    /**
+     * The yearly total of a figure that is told by month: the sum over the twelve months, with {@code /mo} turned into {@code /a}. The
+     * number is that of the sum, since each month counts once; only the unit changes.
+     *
+     * @param monthly what is summed, in a unit with {@code /mo}, such as {@code kg/mo}
+     * @param months twelve periods
+     * @return the total, in the same unit with {@code /a} in place of {@code /mo}
+     * @throws FormulaException when the unit has no {@code mo} to the power -1, or there are not twelve periods
+     */
+    public static Formula yearOf(Line monthly, Axis months) {
+        if (monthly.unit().exponentOf("mo") != -1) {
+            throw new FormulaException("A yearly total is made of figures by month, in a unit with /mo, but " + monthly
+                    + " is in " + monthly.unit() + ".");
+        }
+        if (!months.isPeriods() || months.size() != MONTHS_OF_A_YEAR) {
+            throw new FormulaException("A yearly total is made of twelve months, but " + months + " has "
+                    + months.size() + (months.isPeriods() ? " periods." : " rows."));
+        }
+        return sum(monthly, months).times(number(1, MONTH_COUNTED));
     }
 
     /**
