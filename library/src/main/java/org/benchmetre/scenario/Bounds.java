@@ -1,5 +1,7 @@
 package org.benchmetre.scenario;
 
+import org.benchmetre.budget.Numbers;
+
 /**
  * The range in which a number makes sense. Only finite numbers lie in any range; NaN lies in none.
  *
@@ -88,10 +90,10 @@ public record Bounds(double least, boolean leastIncluded, double most, boolean m
         boolean low = least > Double.NEGATIVE_INFINITY;
         boolean high = most < Double.POSITIVE_INFINITY;
         if (low && high && leastIncluded && mostIncluded) {
-            return "from " + Words.number(least) + " to " + Words.number(most);
+            return "from " + Numbers.shown(least) + " to " + Numbers.shown(most);
         }
-        String lowWords = low ? (leastIncluded ? "at least " : "above ") + Words.number(least) : "";
-        String highWords = high ? (mostIncluded ? "at most " : "below ") + Words.number(most) : "";
+        String lowWords = low ? (leastIncluded ? "at least " : "above ") + Numbers.shown(least) : "";
+        String highWords = high ? (mostIncluded ? "at most " : "below ") + Numbers.shown(most) : "";
         return lowWords + (low && high ? " and " : "") + highWords;
     }
 

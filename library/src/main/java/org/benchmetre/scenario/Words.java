@@ -1,6 +1,5 @@
 package org.benchmetre.scenario;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -55,11 +54,6 @@ final class Words {
         return last < 1
                 ? String.join("", texts)
                 : String.join(", ", texts.subList(0, last)) + " " + lastWord + " " + texts.get(last);
-    }
-
-    /** A finite number without exponent, grouping or needless zeros. */
-    static String number(double value) {
-        return BigDecimal.valueOf(value + 0.0).stripTrailingZeros().toPlainString();
     }
 
     /** Cut of spaces at both ends, no-break spaces and the like included. */
