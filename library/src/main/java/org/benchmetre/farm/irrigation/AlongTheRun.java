@@ -27,30 +27,40 @@ final class AlongTheRun {
 
     private static final int TENTHS = 10;
 
-    AlongTheRun(BudgetBuilder b, Outlets outlets, Lateral lateral) {
+    AlongTheRun(BudgetBuilder b, Outlets outlets, Lateral lateral, BenchPressure bench) {
         Axis points = Axis.periods("point", "Point", keys());
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Points along a lateral");
         b.nameRows(points, list.textLine("point_label", "Point", new Rows(points, names())));
-        Line share =
-                list.line("point_share", "Share of the way from first outlet to last", ONE, new Rows(points, shares()));
+        Line share = list.line(
+                "point_share",
+                "Share of the way from first outlet to last",
+                ONE,
+                new Rows(points, shares()),
+                "tenths, a choice of this table");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Pressure and flow along a lateral");
         s.note("Each point is the outlet at that tenth of the way from the first outlet to the last.");
         Formula number = one().plus(lateral.outlets.minus(one()).times(share)).wholeDown();
         Line outlet =
                 s.line("point_outlet", "Outlet, counted from the inlet", ONE, lateral.whereAny(ONE, () -> number));
-        Formula beyond = lateral.outlets.minus(outlet);
-        s.line(
+        Line beyond = s.line("point_outlets_beyond", "Outlets beyond it", ONE, lateral.outlets.minus(outlet));
+        Line distance = s.line(
                 "point_distance",
                 "Distance from the inlet",
                 METRE,
-                lateral.whereAny(METRE, () -> lateral.distanceBefore(beyond)));
-        Unit kPa = Unit.parse("kPa");
+                lateral.whereAny(METRE, () -> lateral.spaced.distanceBefore(beyond)));
+        Line friction = lateral.frictionBefore(s, "point", "it", beyond);
         Line pressure = s.line(
                 "point_pressure",
                 "Pressure",
-                kPa,
-                lateral.whereAny(kPa, () -> lateral.pressureBefore(beyond, lateral.slope())));
-        Line flow = s.line("point_flow", "Flow of the outlet", Unit.parse("L/h"), lateral.flowAt(pressure));
+                Unit.parse("kPa"),
+                bench.lateral.at(friction, distance, bench.slope.steepest),
+                LateralPressure.SOURCE);
+        Line flow = s.line(
+                "point_flow",
+                "Flow of the outlet",
+                Unit.parse("L/h"),
+                bench.lateral.flowAt(pressure),
+                LateralPressure.FLOW);
         ScheduleBuilder relative = b.schedule(Sheets.IRRIGATION, "The same against the average of the line");
         relative.roomBelow(24);
         Unit percent = Unit.parse("%");

@@ -50,6 +50,7 @@ public final class DryLoss {
                         .plus(dry.replantOfOne)
                         .times(number(0.01, Unit.parse("1/a")))
                         .times(plantCount)
-                        .over(house.benchMetres));
+                        .over(house.benchMetres),
+                "one of a hundred plants: fruit and planting again of one, times plants");
     }
 }

@@ -2,6 +2,7 @@ package org.benchmetre.farm.irrigation;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lesser;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
@@ -17,11 +18,20 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Plants that fall dry, and the fruit lost with them. Over the time T in which failures add up a plant falls dry with chance P, so P / T plants
- * of each plant fall dry in a year. Assumed: a dry plant is seen after a few days and is given water again at once; until then it may
- * die, in a straight line from none at no days to all at the fatal days; the others are set back. Plants killed are replanted. Each
- * time counts in full, so the figures hold for shares well below all plants. Where no outlet is in reach every plant is dry for all of
- * the year: once a year, killed, and its fruit lost. Common practice, no source.
+ * Plants that fall dry, and the fruit lost with them.
+ *
+ * <pre>
+ * D = P / T            K = min(ds / df, 1)            L = K lk + (1 - K) ls            F = D n L Y
+ * D  plants of each plant that fall dry in a year, 1/a      P  chance of no outlet left      T  time in which failures add up, a
+ * K  killed of those that fall dry, share      ds days until a dry plant is seen      df days without water that kill every plant
+ * L  fruit lost of a plant that falls dry, share of its year      lk, ls  of one killed, of one set back
+ * F  fruit lost, kg/a      n  plants      Y  marketable fruit of a plant in a year, kg
+ * </pre>
+ *
+ * Assumed: a dry plant is seen after a few days and is given water again at once; until then it may die, in a straight line from
+ * none at no days to all at the fatal days; the others are set back. Plants killed are replanted. Each time counts in full, so the
+ * figures hold for shares well below all plants. Where no outlet is in reach every plant is dry for all of the year: once a year,
+ * killed, and its fruit lost. Common practice, no source.
  */
 public final class DryPlants {
 
@@ -81,7 +91,18 @@ public final class DryPlants {
                 e, "set_back_fruit_lost", "Fruit lost of a plant set back, share of its year", ONE, 0.05, 0.15, 0.4, 1);
         Line hours =
                 asked(e, "replant_hours", "Hours to plant one again", Unit.parse("h/plant"), 0.005, 0.01, 0.03, 10);
-        Line dies = e.line("dry_killed_share", "Killed of those that fall dry", ONE, lesser(seen.over(fatal), one()));
+        Line dies = e.line(
+                "dry_killed_share",
+                "Killed of those that fall dry",
+                ONE,
+                lesser(seen.over(fatal), one()),
+                "days until seen over fatal days, at most all: " + COMMON);
+        Line rough = e.line(
+                "dry_share_rough",
+                "Plants falling dry above which the loss is a rough figure",
+                SHARE_A_YEAR,
+                number(20, SHARE_A_YEAR),
+                COMMON);
         Line lost = e.line(
                 "dry_plant_loss",
                 "Fruit lost of a plant that falls dry, share of its year",
@@ -92,7 +113,8 @@ public final class DryPlants {
                 "plant_year_fruit",
                 "Marketable fruit of a plant in a year",
                 kg,
-                plants.fruit().over(plants.count()).times(number(1, YEAR)));
+                when(plants.count().isPositive(), plants.fruit().over(plants.count()), none(kg.over(YEAR)))
+                        .times(number(1, YEAR)));
         Line replant = e.line(
                 "replant_cost",
                 "Cost of planting one again",
@@ -134,7 +156,7 @@ public final class DryPlants {
         s.warning(
                 "way_dry_warning",
                 "Dry plants",
-                and(ways.key.isFilled(), dryShare.exceeds(number(20, SHARE_A_YEAR))),
+                and(ways.key.isFilled(), dryShare.exceeds(rough)),
                 "More than a fifth of the plants fall dry in a year: bring more outlets in reach of each plant, check more "
                         + "often, or treat the water; beyond this the loss is a rough figure.");
     }

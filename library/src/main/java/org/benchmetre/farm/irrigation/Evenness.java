@@ -13,30 +13,50 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.unit.Unit;
 
 /**
- * How evenly a line waters. Design emission uniformity (Keller and Karmeli, Transactions of the ASAE, 1974; ASAE EP405) is
- * 100 (1 - 1.27 cv / sqrt(n)) times lowest over average flow, n the outlets in reach of a plant, at least one where plants share an
- * outlet. Nothing is even where a plant has no outlet: then it is 0.
+ * How evenly a line waters: design emission uniformity (Keller and Karmeli, Transactions of the ASAE, 1974; ASAE EP405).
+ *
+ * <pre>
+ * EU = 100 (1 - 1.27 cv / sqrt(n)) q(min) / q
+ * EU  emission uniformity, %          cv  maker's coefficient of variation, 0 to 0.5
+ * n   outlets in reach of a plant, at least one where plants share an outlet
+ * q(min), q  lowest and average flow of an outlet
+ * </pre>
+ *
+ * Nothing is even where a plant has no outlet: then it is 0.
  */
 final class Evenness {
 
     static final Unit PERCENT = Unit.parse("%");
+
+    /** Where the formula of emission uniformity comes from. */
+    static final String SOURCE = "100 (1 - 1.27 cv / sqrt(n)) q(min) / q: Keller and Karmeli 1974, ASAE EP405";
 
     private static final double LOWEST_QUARTER = 1.27;
 
     private Evenness() {}
 
     /**
+     * Evenness of outlets as made: 1 - 1.27 cv / sqrt(n).
+     *
+     * @param variation cv, 0 to 0.5
+     * @param inReach n, a plain number
+     * @return a plain number; 0 where no outlet is in reach
+     */
+    static Formula asMade(Formula variation, Formula inReach) {
+        Formula shared = greater(inReach, one()).power(number(0.5, ONE));
+        Formula maker = one().minus(number(LOWEST_QUARTER, ONE).times(variation).over(shared));
+        return when(inReach.isPositive(), maker, none(ONE));
+    }
+
+    /**
      * Design emission uniformity.
      *
-     * @param variation maker's coefficient of variation, 0 to 0.5
-     * @param inReach fewest outlets in reach of a plant, a plain number
+     * @param asMade evenness of outlets as made
      * @param lowestOverAverage lowest flow over average flow
      * @return in %
      */
-    static Formula emissionUniformity(Formula variation, Formula inReach, Formula lowestOverAverage) {
-        Formula shared = greater(inReach, one()).power(number(0.5, ONE));
-        Formula maker = one().minus(number(LOWEST_QUARTER, ONE).times(variation).over(shared));
-        return when(inReach.isPositive(), maker.times(lowestOverAverage).in(PERCENT), none(PERCENT));
+    static Formula emissionUniformity(Formula asMade, Formula lowestOverAverage) {
+        return asMade.times(lowestOverAverage).in(PERCENT);
     }
 
     /**
@@ -69,30 +89,26 @@ final class Evenness {
     }
 
     /**
-     * The class of a maker's coefficient of variation, by ASAE EP405.1 table 1, from memory. A value on a limit is of the worse
-     * class.
+     * The class of a maker's coefficient of variation of outlets that wet a strip, by ASAE EP405.1 table 1, from memory. A value on a
+     * limit is of the worse class.
      *
      * @param variation the coefficient
-     * @param isLineSource whether the outlets wet a strip, a truth
      * @return a text
      */
-    static Formula variationClass(Formula variation, Formula isLineSource) {
-        return when(
-                isLineSource,
-                under(variation, 0.10, "good", under(variation, 0.20, "average", text("marginal to unacceptable"))),
-                under(
-                        variation,
-                        0.05,
-                        "excellent",
-                        under(
-                                variation,
-                                0.07,
-                                "average",
-                                under(
-                                        variation,
-                                        0.11,
-                                        "marginal",
-                                        under(variation, 0.15, "poor", text("unacceptable"))))));
+    static Formula lineClass(Formula variation) {
+        return under(variation, 0.10, "good", under(variation, 0.20, "average", text("marginal to unacceptable")));
+    }
+
+    /**
+     * The same of outlets that stand apart.
+     *
+     * @param variation the coefficient
+     * @return a text
+     */
+    static Formula pointClass(Formula variation) {
+        Formula poor = under(variation, 0.15, "poor", text("unacceptable"));
+        Formula marginal = under(variation, 0.11, "marginal", poor);
+        return under(variation, 0.05, "excellent", under(variation, 0.07, "average", marginal));
     }
 
     private static Formula under(Formula variation, double limit, String is, Formula otherwise) {

@@ -2,13 +2,11 @@ package org.benchmetre.farm.irrigation;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.countWhere;
-import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -28,11 +26,15 @@ import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.scenario.Faults;
 
 /**
- * Outlets that fail, and the chance that a plant has none left. Of outlets that fail at a share p a year, f = 1 - (1 - p)^t have
- * failed after t years: t is the time between checks where failed outlets are replaced at the next check, the life of the line where
- * they stay. With n outlets in reach and a share s of failures of common cause, which take all n at once, none is left with chance
- * (1 - s) f^n + s f: the independent and the common part mixed linearly. Exact arithmetic of chances. A plant with no outlet in
- * reach has none left from the start: chance 1.
+ * Outlets that fail, and the chance that a plant has none left.
+ *
+ * <pre>
+ * f = 1 - (1 - p)^t
+ * f  share of outlets that have failed after the time t      p  share that fails in a year, 1/a
+ * t  a: the time between checks where failed outlets are replaced at the next check, the life of the line where they stay
+ * </pre>
+ *
+ * Exact arithmetic of chances. What is left to a plant then: {@link NoOutletLeft}.
  */
 public final class FailedOutlets {
 
@@ -143,32 +145,11 @@ public final class FailedOutlets {
                 "way_failed_at_end",
                 "Failed by then, share",
                 ONE,
-                ways.whereFilled(one().minus(working.power(years.counting(ONE)))));
-        livesOn = s.line(
-                "way_outlets_lived_on",
-                "Whole outlets that a plant lives on",
-                inReach.unit(),
-                when(
-                        inReach.isPositive(),
-                        greater(inReach.wholeDown(), number(1, inReach.unit())),
-                        none(inReach.unit())),
-                "the fewest in reach; an outlet that several plants share is one outlet to each of them");
-        Formula independent = failedAtEnd.power(livesOn.counting(ONE));
-        noOutletLeft = s.line(
-                "way_no_outlet_left",
-                "Chance of no working outlet, at repair or end of life",
-                ONE,
-                ways.whereFilled(when(
-                        livesOn.isPositive(),
-                        one().minus(common).times(independent).plus(common.times(failedAtEnd)),
-                        one())),
-                "(1 - s) f^n + s f; a plant with no outlet in reach is dry from the start");
-        s.line(
-                "way_standing_reserve",
-                "Fewer dry plants than with one outlet in reach, times",
-                ONE,
-                onlyWhen(and(livesOn.isPositive(), noOutletLeft.isPositive()), failedAtEnd.over(noOutletLeft), "none"),
-                "f over the chance above: what a second outlet in reach holds in reserve");
+                ways.whereFilled(one().minus(working.power(years.counting(ONE)))),
+                "1 - (1 - share failing in a year)^years, chances multiplied");
+        NoOutletLeft left = new NoOutletLeft(s, ways, failedAtEnd, common, inReach);
+        livesOn = left.livesOn;
+        noOutletLeft = left.chance;
         warn(s);
     }
 

@@ -3,10 +3,12 @@ package org.benchmetre.farm.irrigation;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.Bounds;
@@ -19,10 +21,16 @@ import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Water given, by way to water, so that the driest plant has its need: need / (1 - drain fraction) for the drain (University of
- * Florida, IFAS Extension, ENH1268) and need / emission uniformity for uneven outlets (Keller and Karmeli, Transactions of the ASAE
- * 17(4), 1974; from memory). The water that drains under well-watered plants is the same water that the driest plant lacks, so the
- * larger of the two is enough; the user may ask for both multiplied. What is given and not kept drains.
+ * Water given, by way to water, so that the driest plant has its need. What is given and not kept drains.
+ *
+ * <pre>
+ * G = K a / c,  a = the larger of 1/(1 - D) and 1/EU, or both multiplied
+ * G  water given    K  water kept    D  drain fraction    EU  emission uniformity, a share    c  share caught by the substrate
+ * </pre>
+ *
+ * For the drain: University of Florida, IFAS Extension, ENH1268; for uneven outlets: Keller and Karmeli, Transactions of the ASAE
+ * 17(4), 1974; from memory. The water that drains under well-watered plants is the same water that the driest plant lacks, so the
+ * larger of the two is enough; the user may ask for both multiplied.
  */
 public final class GrossWater {
 
@@ -43,23 +51,42 @@ public final class GrossWater {
      *
      * @param b where schedules are added
      * @param ways ways to water
-     * @param uniformity emission uniformity in %, by way
+     * @param h hydraulics of the benches
      * @param share drain share and rule
      * @param need water kept
      * @param months months
      */
-    public GrossWater(BudgetBuilder b, Ways ways, Line uniformity, DrainShare share, WaterNeed need, Months months) {
+    public GrossWater(BudgetBuilder b, Ways ways, Hydraulics h, DrainShare share, WaterNeed need, Months months) {
+        Line uniformity = h.emissionUniformity;
         Unit perMonth = Unit.parse("m3/mo");
         Unit perYear = Unit.parse("m3/a");
         Unit percent = uniformity.unit();
+        ScheduleBuilder single = b.schedule(Sheets.IRRIGATION, "Allowance for drain");
+        Line forDrain = single.line(
+                "drain_allowance",
+                "Water given over water kept, for the drain",
+                ONE,
+                one().over(one().minus(share.planned)),
+                "1/(1 - drain fraction): University of Florida, IFAS Extension, ENH1268");
+        Line least = single.line(
+                "least_uniformity",
+                "Least uniformity that is counted",
+                percent,
+                number(LEAST_UNIFORMITY, percent),
+                COMMON);
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water given, by way to water");
         s.note("Water given so that the driest plant has what it needs; what plants do not keep drains.");
         Line even = s.line(
                 "way_uniformity_counted",
                 "Uniformity counted",
                 ONE,
-                ways.whereFilled(
-                        greater(uniformity, number(LEAST_UNIFORMITY, percent)).in(ONE)));
+                ways.whereFilled(greater(uniformity, least).in(ONE)));
+        Line forUneven = s.line(
+                "way_uneven_allowance",
+                "Water given over water kept, for uneven outlets",
+                ONE,
+                when(even.isPositive(), one().over(even), one()),
+                "1/uniformity: Keller and Karmeli 1974, from memory");
         Line caught = ways.columns
                 .in(s)
                 .numbers(
@@ -70,8 +97,6 @@ public final class GrossWater {
                         new Bounds(0, false, 1, false),
                         1);
         Formula missed = when(caught.isPositive(), one().over(caught), one());
-        Formula forDrain = one().over(one().minus(share.planned));
-        Formula forUneven = when(even.isPositive(), one().over(even), one());
         factor = s.line(
                 "way_gross_factor",
                 "Water given over water kept",
@@ -79,14 +104,14 @@ public final class GrossWater {
                 ways.whereFilled(
                         when(share.rule.is(DrainShare.BOTH), forDrain.times(forUneven), greater(forDrain, forUneven))
                                 .times(missed)),
-                "1/(1 - drain fraction) and 1/uniformity: the larger, or both multiplied; over the share caught");
+                "the larger of both allowances, or both multiplied; over the share caught");
         byMonth = b.schedule(Sheets.IRRIGATION, "Water given by month and way to water")
                 .line("way_month_gross_water", "Water given", perMonth, factor.times(need.byMonth));
         year = s.line(
                 "way_gross_water",
                 "Water given, a year",
                 perYear,
-                sum(byMonth, months.axis).counting(perYear));
+                yearOf(byMonth, months.axis));
         drain = s.line("way_drain_water", "Drain, a year", perYear, year.minus(ways.whereFilled(need.year)));
         s.line(
                 "way_drain_share",
@@ -94,11 +119,18 @@ public final class GrossWater {
                 ONE,
                 when(year.isPositive(), drain.over(year), none(ONE)),
                 "more than the drain fraction where uneven outlets need more water");
+        Formula known = and(h.lateralOutlets.isPositive(), h.outletsInReach.isPositive());
         s.warning(
                 "way_uniformity_warning",
                 "Uniformity",
-                and(ways.key.isFilled(), number(LEAST_UNIFORMITY, percent).exceeds(uniformity)),
+                and(ways.key.isFilled(), known, least.exceeds(uniformity)),
                 "Outlets are so uneven that water is counted as if their uniformity were 20 %: shorten the run, widen the "
                         + "line, or take compensating outlets.");
+        s.warning(
+                "way_uniformity_unknown_warning",
+                "Uniformity that is not known",
+                and(ways.key.isFilled(), not(known)),
+                "The way has no uniformity, since its flow or pipe is not known or no outlet reaches some plants; its water is "
+                        + "counted as if it were 20 %. Mend that first.");
     }
 }

@@ -1,6 +1,5 @@
 package org.benchmetre.farm.irrigation;
 
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.MILLIMETRE;
@@ -19,9 +18,8 @@ import org.benchmetre.farm.input.Sheets;
  */
 public final class Header {
 
-    /** Usual limit of velocity in plastic pipe, m/s. */
-    private static final double USUAL_VELOCITY = 1.5;
-
+    /** Pipe from the pump to the far bench, m. */
+    public final Line length;
     /** Pressure lost, kPa, by way. */
     public final Line loss;
 
@@ -31,12 +29,12 @@ public final class Header {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param zoneFlow flow of the largest zone in L/h, by way
-     * @param viscosity kinematic viscosity of water, m2/s
+     * @param h viscosity of the water and limit of velocity
      */
-    public Header(BudgetBuilder b, FarmEntries entries, Line zoneFlow, Line viscosity) {
+    public Header(BudgetBuilder b, FarmEntries entries, Line zoneFlow, Hydraulics h) {
         Unit speed = Unit.parse("m/s");
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Header");
-        Line length = entries.add(s.entry("header_length", "Pipe from pump to the far bench", METRE)
+        length = entries.add(s.entry("header_length", "Pipe from pump to the far bench", METRE)
                 .from(0, 10_000)
                 .typical(2, 25, 150, COMMON));
         Line diameter = entries.add(s.entry("header_diameter", "Inner diameter of that pipe", MILLIMETRE)
@@ -45,12 +43,13 @@ public final class Header {
 
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Header, by way to water");
         Line velocity = ways.line(
-                "way_header_velocity", "Velocity in the header", speed, PipeLoss.velocity(zoneFlow, diameter));
+                "way_header_velocity", "Velocity in the header", speed, PipeLoss.velocity(zoneFlow, diameter), "flow over the open area pi d²/4 of the pipe");
         Line reynolds = ways.line(
                 "way_header_reynolds",
                 "Reynolds number of the header",
                 ONE,
-                PipeLoss.reynolds(velocity, diameter, viscosity));
+                PipeLoss.reynolds(velocity, diameter, h.viscosity),
+                "velocity x inner diameter / kinematic viscosity");
         Line factor = ways.line(
                 "way_header_friction",
                 "Friction factor of the header",
@@ -66,8 +65,8 @@ public final class Header {
         ways.warning(
                 "way_header_warning",
                 "Velocity in the header",
-                velocity.exceeds(number(USUAL_VELOCITY, speed)),
-                "Water in the header runs faster than the usual 1.5 m/s (NRCS conservation practice standard 430 and ASAE "
-                        + "S376, from memory): raise header_diameter, or raise zone_count so that fewer benches run at once.");
+                velocity.exceeds(h.velocityLimit),
+                "Water in the header runs faster than velocity_limit, usually 1.5 m/s: raise header_diameter, or raise "
+                        + "zone_count so that fewer benches run at once.");
     }
 }

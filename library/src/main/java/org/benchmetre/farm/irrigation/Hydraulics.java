@@ -30,6 +30,10 @@ public final class Hydraulics {
     public final Line uniformityInRange;
     /** Fewest outlets in reach of any plant, outlet/plant. */
     public final Line outletsInReach;
+    /** Outlets on a lateral; 0 where anything needed to work out flow and friction is missing. */
+    public final Line lateralOutlets;
+    /** Usual limit of velocity in pipe, m/s. */
+    public final Line velocityLimit;
     /** Emission uniformity asked for, %. */
     public final Line targetUniformity;
     /** Water for a plant in one pulse, mL/plant. */
@@ -52,10 +56,12 @@ public final class Hydraulics {
         Outlets outlets = new Outlets(b, ways);
         Water water = new Water(b, entries);
         InReach where = new InReach(b, ways, outlets, house, planting);
-        BenchLines bench = new BenchLines(b, ways, outlets, water, where, house, planting);
+        BenchLines bench = new BenchLines(b, outlets, water, where, house, planting);
+        BenchPressure pressure = new BenchPressure(b, bench.lateral, outlets, water);
+        BenchEvenness even = new BenchEvenness(b, ways, outlets, water, where, bench.lateral, pressure);
         StoredWater stored = new StoredWater(b, ways, outlets, water, bench, house, planting);
-        new AlongTheRun(b, outlets, bench.lateral);
-        new RunLengths(b, outlets, water, where);
+        new AlongTheRun(b, outlets, bench.lateral, pressure);
+        new RunLengths(b, outlets, water, where, pressure.slope, even.asMade);
         b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
                 .solved(
                         "way_longest_run",
@@ -66,12 +72,14 @@ public final class Hydraulics {
                         ways.axis);
         flowPerBench = bench.flow;
         flowPerPlant = bench.flowPerPlant;
-        inletPressure = bench.lateral.inletPressure;
-        emissionUniformity = bench.uniformity;
-        emissionClass = bench.emissionClass;
+        inletPressure = pressure.lateral.inlet;
+        emissionUniformity = even.uniformity;
+        emissionClass = even.emissionClass;
         frictionNote = bench.frictionNote;
-        uniformityInRange = bench.uniformityInRange;
+        uniformityInRange = even.uniformityInRange;
         outletsInReach = where.fewest;
+        lateralOutlets = bench.lateral.outlets;
+        velocityLimit = water.velocityLimit;
         targetUniformity = water.target;
         drainedShare = stored.drainedShare;
         pulse = water.pulse;

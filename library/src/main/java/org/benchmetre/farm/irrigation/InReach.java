@@ -19,9 +19,15 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * Where the outlets are: how far apart along a line, how many to a bench, and the fewest in reach of any plant. A line that lies
- * {@code offset} beside a plant has that plant within {@code reach} over a chord of twice c, c = sqrt(reach^2 - offset^2). However
- * the outlets fall, at least wholeDown(2c / spacing) of them lie on the chord, and some plant has no more. Plain geometry.
+ * Where the outlets are: how far apart along a line, how many to a bench, and the fewest in reach of any plant.
+ *
+ * <pre>
+ * 2c = 2 sqrt(r² - o²)              stretch of a line that is in reach of a plant beside it
+ * n  = lines wholeDown(2c / s)      fewest outlets in reach of a plant
+ * r  reach of an outlet's wetting, m    o  sideways from plant to line, m    s  spacing of outlets, m
+ * </pre>
+ *
+ * However the outlets fall, at least wholeDown(2c / s) of them lie on the stretch, and some plant has no more. Plain geometry.
  *
  * <p>Every line of a bench is taken to lie at the same offset from each plant it serves; a line further away than its reach counts
  * for nothing. Where outlets follow the plants each plant has its own.
@@ -51,23 +57,27 @@ final class InReach {
                 "Outlets on a bench",
                 ONE,
                 ways.outletCount.counting(ONE).over(house.benchCount.counting(ONE)));
-        Formula chord = number(2, ONE)
-                .times(greater(square(outlets.reach).minus(square(outlets.offset)), none(ONE))
-                        .power(number(0.5, ONE)))
-                .counting(METRE);
-        Formula alongTheLine = ways.lines.times(chord.over(ways.spacing).wholeDown());
+        Formula aside = greater(square(outlets.reach).minus(square(outlets.offset)), none(ONE));
+        Line stretch = s.line(
+                "way_stretch_in_reach",
+                "Stretch of a line in reach of a plant",
+                METRE,
+                number(2, ONE).times(aside.power(number(0.5, ONE))).counting(METRE),
+                "2 sqrt(reach² - offset²), plane geometry");
+        Formula alongTheLine = ways.lines.times(stretch.over(ways.spacing).wholeDown());
         Unit perPlant = Unit.parse("outlet/plant");
         fewest = s.line(
                 "way_outlets_in_reach",
                 "Fewest outlets in reach of a plant",
                 perPlant,
                 when(ways.spacing.isPositive(), alongTheLine.counting(perPlant), ways.perPlant),
-                "lines times wholeDown(2 sqrt(reach² - offset²) / spacing)");
+                "lines times wholeDown(stretch / spacing)");
         s.warning(
                 "way_reach_warning",
                 "Outlets in reach of every plant",
                 and(ways.key.isFilled(), outlets.flow.isPositive(), not(fewest.isPositive())),
-                "Some plants have no outlet in reach. Choose a closer outlet_spacing, or bring the line nearer (strip_offset).");
+                "Some plants have no outlet in reach and stay dry. Choose a closer outlet_spacing (or raise "
+                        + "outlets_per_plant), or bring the line nearer (strip_offset).");
         s.warning(
                 "way_spacing_warning",
                 "Outlet spacing against the bench",
@@ -86,6 +96,6 @@ final class InReach {
     }
 
     private static Formula square(Line length) {
-        return length.over(number(1, METRE)).power(number(2, ONE));
+        return length.counting(ONE).power(number(2, ONE));
     }
 }

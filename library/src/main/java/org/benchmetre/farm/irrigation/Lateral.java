@@ -1,17 +1,13 @@
 package org.benchmetre.farm.irrigation;
 
-import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
-import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -19,108 +15,138 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 
 /**
- * Friction and pressure along one lateral, the pipe from a feed to its last outlet. Darcy-Weisbach; the friction factor is the
- * larger of 64/Re (laminar) and 0.3164 Re^-0.25 (Blasius 1913, smooth pipe, to Reynolds 100,000), applied to the whole lateral: its
- * loss is the larger of what each law gives for all of it, see {@link Regime}. Pressure falls by friction and by the rise of the
- * bench; outlets are taken to give equal flow where friction is computed.
+ * Friction of one lateral, the pipe from a feed to its last outlet. A line fed in the middle is two laterals of half the outlets.
  *
- * <p>A line fed in the middle is two laterals of half the outlets; on a slope one of them rises, and the lowest pressure is there.
+ * <pre>
+ * v  = N q / (pi d²/4)                     J1 = 32 nu v / (g d²)              laminar, 64/Re put in
+ * Re = v d / nu                            J2 = 0.3164 Re^-0.25 v² / (2 g d)  turbulent (Blasius 1913)
+ * hf = the larger of J1 L(F1) and J2 L(F1.75), L the equivalent length of {@link EqualOutlets}
+ * N  outlets on the lateral        q  flow of an outlet, L/h    d  inner diameter, mm
+ * v  velocity at the inlet, m/s    nu kinematic viscosity, mm²/s    g  9.80665 m/s²
+ * J  loss of a metre at the inlet, m/m      Re Reynolds number there, to 100,000
+ * F  {@link OutletFactor}, of exponent 1 laminar, 1.75 turbulent; one more for the average over outlets
+ * hf friction from inlet to last outlet, m
+ * </pre>
+ *
+ * Darcy and Weisbach in smooth pipe. One law is applied to the whole lateral, the one with the larger total; outlets are taken to
+ * give equal flow.
  */
 final class Lateral {
 
-    /** Pressure of a metre of water under standard gravity, in kPa. */
-    static final Formula KPA_PER_METRE =
-            number(Unit.parse("mH2O").factorTo(Unit.parse("kPa")).toDouble(), Unit.parse("kPa/m"));
+    /** The symbols in the sources of its lines, for the note of a schedule. */
+    static final String SYMBOLS = "In the formulas N is outlets on a lateral and n those beyond a point, q their flow, s their spacing, d "
+            + "inner diameter, nu viscosity, g gravity, v velocity, Re Reynolds number, J loss per metre at the inlet, m the exponent "
+            + "of flow, F multiple-outlet factor, hf friction, c pipe that loses as much as one connection, and h 0.5 where the "
+            + "first outlet stands at half a spacing.";
 
-    private static final Unit KPA = Unit.parse("kPa");
     private static final Unit VISCOSITY = Unit.parse("m2/s");
     private static final Unit SPEED = Unit.parse("m/s");
+    private static final double LAMINAR = 1;
+    private static final double TURBULENT = 1.75;
 
     /** Outlets on the lateral, a plain whole number; 0 where anything needed is missing. */
     final Line outlets;
-    /** Velocity at the inlet. */
+    /** The same with their spacing. */
+    final EqualOutlets spaced;
+    /** Velocity at the inlet, m/s. */
     final Line velocity;
-    /** Reynolds number at the inlet. */
-    final Line reynolds;
     /** Friction from inlet to last outlet, m. */
     final Line frictionHead;
-    /** Pressure at the inlet that gives the outlets their rated pressure on average, kPa. */
-    final Line inletPressure;
-    /** Lowest pressure at any outlet, kPa, not below zero. */
-    final Line lowestPressure;
-    /** Flow of that outlet, L/h. */
-    final Line lowestFlow;
-
-    private final Outlets from;
-    private final Water water;
-    private final Line step;
-    private final Line laminarLoss;
-    private final Line turbulentLoss;
-    private final Regime laminar;
-    private final Regime turbulent;
+    /** Friction from the inlet to an outlet, averaged over all outlets, m. */
+    final Line averageFriction;
+    /** Exponent of flow in the law that governs. */
+    final Line exponent;
+    /** Loss of a metre at the inlet by that law. */
+    final Line gradient;
 
     Lateral(ScheduleBuilder s, String id, Formula run, Outlets from, Water water, InReach where) {
-        this.from = from;
-        this.water = water;
-        this.step = where.step;
+        Line step = where.step;
         Formula diameter = from.diameter.in(METRE);
-        outlets = s.line(id + "_lateral_outlets", "Outlets on a lateral", ONE, count(run));
+        Line onTheLine = s.line(
+                id + "_line_outlets",
+                "Outlets on a line",
+                ONE,
+                when(step.isPositive(), run.over(step).wholeDown(), none(ONE)));
+        Formula half = onTheLine.over(number(2, ONE)).wholeUp();
+        outlets = s.line(
+                id + "_lateral_outlets",
+                "Outlets on a lateral",
+                ONE,
+                when(from.areKnown(), when(from.isFedInTheMiddle(), half, onTheLine), none(ONE)),
+                "half of them, rounded up, where the line is fed in the middle; 0 where the outlet is not known");
+        spaced = new EqualOutlets(outlets, step, from.connection, from.shortfall);
         velocity = s.line(
                 id + "_velocity",
                 "Velocity at the inlet",
                 SPEED,
-                whereAny(SPEED, () -> PipeLoss.velocity(outlets.times(from.flow), diameter)));
-        reynolds = s.line(
+                whereAny(SPEED, () -> PipeLoss.velocity(outlets.times(from.flow), diameter)),
+                "N q / (pi d²/4)");
+        Line reynolds = s.line(
                 id + "_reynolds",
                 "Reynolds number at the inlet",
                 ONE,
-                PipeLoss.reynolds(velocity, diameter, water.viscosity));
+                PipeLoss.reynolds(velocity, diameter, water.viscosity),
+                "v d / nu");
         Line j1 = s.line(
                 id + "_gradient_laminar",
                 "Laminar loss per metre at the inlet",
                 ONE,
-                whereAny(ONE, () -> PipeLoss.laminarGradient(water.viscosity.in(VISCOSITY), velocity, diameter)));
+                whereAny(ONE, () -> PipeLoss.laminarGradient(water.viscosity.in(VISCOSITY), velocity, diameter)),
+                "32 nu v / (g d²): Hagen and Poiseuille");
         Line j2 = s.line(
                 id + "_gradient_turbulent",
                 "Turbulent loss per metre at the inlet",
                 ONE,
-                whereAny(ONE, () -> PipeLoss.turbulentGradient(reynolds, velocity, diameter)));
-        laminar = new Regime(1, j1, outlets, step, from.connection, from.shortfall());
-        turbulent = new Regime(1.75, j2, outlets, step, from.connection, from.shortfall());
-        laminarLoss = s.line(id + "_friction_laminar", "Friction if laminar", METRE, whereAny(METRE, laminar::loss));
-        turbulentLoss =
-                s.line(id + "_friction_turbulent", "Friction if turbulent", METRE, whereAny(METRE, turbulent::loss));
+                whereAny(ONE, () -> PipeLoss.turbulentGradient(reynolds, velocity, diameter)),
+                "0.3164 Re^-0.25 v² / (2 g d): Darcy and Weisbach, Blasius 1913");
+        Line laminar = total(s, id, "laminar", LAMINAR, j1);
+        Line turbulent = total(s, id, "turbulent", TURBULENT, j2);
         frictionHead = s.line(
                 id + "_friction_head",
                 "Friction, in metres of water",
                 METRE,
-                greater(laminarLoss, turbulentLoss),
+                greater(laminar, turbulent),
                 "the larger of the laminar and the turbulent total");
-        Formula averageDrop = governing(Regime::averageLoss).plus(averageRise());
-        inletPressure = s.line(
-                id + "_inlet_pressure",
-                "Pressure needed at the inlet",
-                KPA,
-                whereAny(KPA, () -> from.pressure.plus(averageDrop.times(KPA_PER_METRE))));
-        Line beyond = s.line(
-                id + "_outlets_beyond_lowest",
-                "Outlets beyond the lowest pressure",
+        exponent = s.line(
+                id + "_friction_exponent",
+                "Exponent of flow in the law that governs",
                 ONE,
-                whereAny(ONE, this::beyondLowest));
-        lowestPressure = s.line(
-                id + "_lowest_pressure",
-                "Lowest pressure at an outlet",
-                KPA,
-                whereAny(KPA, () -> pressureBefore(beyond, slope())));
-        Unit perHour = Unit.parse("L/h");
-        lowestFlow = s.line(id + "_lowest_outlet_flow", "Flow of that outlet", perHour, flowAt(lowestPressure));
+                when(turbulent.exceeds(laminar), number(TURBULENT, ONE), number(LAMINAR, ONE)),
+                "1.75 where the turbulent total is the larger (Blasius 1913), else 1");
+        gradient = s.line(id + "_gradient", "Loss per metre at the inlet by that law", ONE, governing(j2, j1));
+        Line averageTurbulent = s.line(
+                id + "_average_factor_turbulent",
+                "Multiple-outlet factor of exponent 2.75",
+                ONE,
+                OutletFactor.of(TURBULENT + 1, outlets),
+                OutletFactor.SOURCE);
+        Line averageFactor = s.line(
+                id + "_average_factor",
+                "Multiple-outlet factor of the next higher exponent",
+                ONE,
+                governing(averageTurbulent, OutletFactor.of(LAMINAR + 1, outlets)),
+                OutletFactor.SOURCE);
+        averageFriction = s.line(
+                id + "_average_friction",
+                "Friction up to an outlet, averaged over all",
+                METRE,
+                whereAny(METRE, () -> gradient.times(spaced.equivalentLength(averageFactor))),
+                EqualOutlets.SOURCE + "; F of the next higher exponent");
     }
 
-    private Formula count(Formula run) {
-        Formula onTheLine = run.over(step).wholeDown();
-        Formula half = onTheLine.over(number(2, ONE)).wholeUp();
-        Formula all = when(from.isFedInTheMiddle(), half, onTheLine);
-        return when(step.isPositive(), when(from.areKnown(), all, none(ONE)), none(ONE));
+    private Line total(ScheduleBuilder s, String id, String law, double power, Line atTheInlet) {
+        Line factor = s.line(
+                id + "_factor_" + law,
+                "Multiple-outlet factor, " + law,
+                ONE,
+                OutletFactor.of(power, outlets),
+                OutletFactor.SOURCE);
+        return s.line(
+                id + "_friction_" + law,
+                "Friction if " + law,
+                METRE,
+                whereAny(METRE, () -> atTheInlet.times(spaced.equivalentLength(factor))),
+                EqualOutlets.SOURCE);
     }
 
     /** A figure where there are outlets at all, else nothing. */
@@ -128,66 +154,38 @@ final class Lateral {
         return when(outlets.isPositive(), figure.get(), none(unit));
     }
 
-    private Formula governing(Function<Regime, Formula> part) {
-        return when(turbulentLoss.exceeds(laminarLoss), part.apply(turbulent), part.apply(laminar));
+    private Formula governing(Formula ifTurbulent, Formula ifLaminar) {
+        return when(exponent.exceeds(one()), ifTurbulent, ifLaminar);
     }
 
-    /** The slope that makes for the lowest pressure: of two laterals fed in the middle, that of the rising one. */
-    Formula slope() {
-        return when(from.isFedInTheMiddle(), water.steepness(), water.rise());
-    }
-
-    /** The slope that makes for the highest pressure: of two laterals fed in the middle, that of the falling one. */
-    Formula kindestSlope() {
-        return when(from.isFedInTheMiddle(), none(ONE).minus(water.steepness()), water.rise());
-    }
-
-    private Formula averageRise() {
-        Formula outletsToTheMiddle = outlets.plus(one()).over(number(2, ONE)).minus(from.shortfall());
-        return when(
-                from.isFedInTheMiddle(), none(METRE), water.rise().times(step).times(outletsToTheMiddle));
-    }
-
-    private Formula beyondLowest() {
-        Formula fall = none(ONE).minus(slope());
-        Formula turning = governing(regime -> regime.beyondTurningPoint(fall)).wholeDown();
-        return when(fall.isPositive(), lesser(outlets.minus(one()), turning), none(ONE));
-    }
-
-    /** How far from the inlet the outlet stands that has so many beyond it, m. */
-    Formula distanceBefore(Formula beyond) {
-        return step.times(outlets.minus(beyond).minus(from.shortfall()));
-    }
-
-    /** Pressure at the outlet that has so many beyond it, kPa, not below zero. */
-    Formula pressureBefore(Formula beyond, Formula slope) {
-        Formula friction = when(
-                turbulentLoss.exceeds(laminarLoss),
-                turbulent.lossBefore(turbulentLoss, beyond),
-                laminar.lossBefore(laminarLoss, beyond));
-        Formula drop = friction.plus(slope.times(distanceBefore(beyond)));
-        return greater(inletPressure.minus(drop.times(KPA_PER_METRE)), none(KPA));
-    }
-
-    /** Flow of an outlet under a pressure, q = k H^x, L/h. */
-    Formula flowAt(Line pressure) {
-        Formula ratio = pressure.over(from.pressure).power(from.exponent);
-        Formula given = when(from.pressure.isPositive(), ratio.times(from.flow), none(from.flow.unit()));
-        return when(pressure.isPositive(), given, none(from.flow.unit()));
-    }
-
-    /** Whether the lowest pressure is below the outlet's range, where that is given. */
-    Formula isTooLow() {
-        return from.lowPressure.exceeds(lowestPressure);
-    }
-
-    /** Whether the inlet is above the outlet's range or the line's rating, where that is given. */
-    Formula isTooHigh() {
-        return and(from.highPressure.isPositive(), inletPressure.exceeds(from.highPressure));
-    }
-
-    /** A figure where the whole lateral keeps to its pressure range, else nothing. */
-    Formula whereInRange(Line figure) {
-        return when(or(isTooLow(), isTooHigh()), none(figure.unit()), figure);
+    /**
+     * Friction from the inlet to one outlet, in three lines.
+     *
+     * @param s where they are added
+     * @param id what their names begin with
+     * @param place the outlet in words, such as {@code the first outlet}
+     * @param beyond how many outlets lie beyond it
+     * @return m
+     */
+    Line frictionBefore(ScheduleBuilder s, String id, String place, Line beyond) {
+        Line turbulent = s.line(
+                id + "_factor_turbulent",
+                "Turbulent factor of the outlets beyond " + place,
+                ONE,
+                OutletFactor.of(TURBULENT, beyond),
+                OutletFactor.SOURCE);
+        Line factor = s.line(
+                id + "_factor",
+                "Factor of the outlets beyond " + place,
+                ONE,
+                governing(turbulent, OutletFactor.of(LAMINAR, beyond)),
+                OutletFactor.SOURCE);
+        return s.line(
+                id + "_friction",
+                "Friction up to " + place,
+                METRE,
+                whereAny(
+                        METRE, () -> frictionHead.minus(spaced.lossBeyond(beyond, factor, gradient, exponent))),
+                "hf - J (s + c) n F(n) (n/N)^m, n the outlets beyond");
     }
 }

@@ -18,6 +18,10 @@ import org.benchmetre.budget.Formula;
  */
 final class OutletFactor {
 
+    /** Where the factor comes from. */
+    static final String SOURCE =
+            "sum of (i/N)^m over N outlets, divided by N: Christiansen 1942, in closed form by Euler and Maclaurin";
+
     private static final int SUMMED = 12;
     private static final double TWELVE_DECIMALS = 1e12;
 

@@ -65,8 +65,8 @@ final class Outlets {
     final Line connection;
     /** End or middle. */
     final Line feed;
-    /** Full or half. */
-    final Line first;
+    /** What the first spacing is short of, 0 or half of one. */
+    final Line shortfall;
     /** Length of one line from its feed, 0 for that of the bench. */
     final Line run;
     /** Yes or no. */
@@ -104,7 +104,7 @@ final class Outlets {
         connection = c.numbers(
                 "connection_loss", "way_connection_loss", "Pipe that loses as much as one barb", METRE, upTo(10), 0);
         feed = c.choice("feed_point", "way_feed_point", "Fed at: end or middle", List.of("end", MIDDLE), "end");
-        first = c.choice(
+        Line first = c.choice(
                 "first_outlet",
                 "way_first_outlet",
                 "First outlet at: full or half spacing",
@@ -112,6 +112,12 @@ final class Outlets {
                 "full");
         run = c.numbers("run_length", "way_run_length", "Length of a line, blank for the bench", METRE, upTo(2000), 0);
         valves = c.choice("check_valves", "way_check_valves", "Check valves", List.of(YES, "no"), "no");
+        shortfall = s.line(
+                "way_first_shortfall",
+                "Short of a whole first spacing, share of it",
+                ONE,
+                when(first.is(HALF), number(0.5, ONE), none(ONE)),
+                "one half where the first outlet stands at half a spacing");
     }
 
     private static Bounds upTo(double most) {
@@ -126,10 +132,5 @@ final class Outlets {
     /** Whether lines are fed half way along. */
     Formula isFedInTheMiddle() {
         return feed.is(MIDDLE);
-    }
-
-    /** What the first spacing is short of, 0 or half of one. */
-    Formula shortfall() {
-        return when(first.is(HALF), number(0.5, ONE), none(ONE));
     }
 }

@@ -10,9 +10,17 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.unit.Unit;
 
 /**
- * Friction in a full smooth round pipe by Darcy and Weisbach: h = f (L/d) v²/(2g), with f the larger of 64/Re (Hagen and Poiseuille)
- * and 0.3164 Re^-0.25 (Blasius, 1913). The larger of the two is continuous and on the safe side where flow is neither laminar nor
- * turbulent; above Re 100,000 Blasius gives too little.
+ * Friction in a full smooth round pipe by Darcy and Weisbach.
+ *
+ * <pre>
+ * h  = f (L/d) v² / (2 g)          v = Q / (pi d²/4)          Re = v d / nu
+ * f  = the larger of 64/Re (Hagen and Poiseuille) and 0.3164 Re^-0.25 (Blasius 1913)
+ * h  friction, m of water    f  friction factor    L  length    d  inner diameter    v  mean velocity
+ * Q  flow                    Re Reynolds number    nu kinematic viscosity            g  9.80665 m/s²
+ * </pre>
+ *
+ * The larger of the two factors is continuous and on the safe side where flow is neither laminar nor turbulent; above Re 100,000
+ * Blasius gives too little.
  */
 final class PipeLoss {
 

@@ -24,7 +24,8 @@ final class RunLengths {
 
     private static final List<Integer> METRES = List.of(5, 10, 15, 20, 30, 40, 60, 80, 100);
 
-    RunLengths(BudgetBuilder b, Outlets outlets, Water water, InReach where) {
+    RunLengths(
+            BudgetBuilder b, Outlets outlets, Water water, InReach where, Slope slope, Line asMade) {
         Axis axis = Axis.periods(
                 "run_length",
                 "Length of line",
@@ -33,25 +34,28 @@ final class RunLengths {
         List<Formula> names = METRES.stream().map(m -> text(m + " m")).toList();
         b.nameRows(axis, list.textLine("run_label", "Length of line", new Rows(axis, names)));
         List<Formula> metres = METRES.stream().map(m -> number(m, METRE)).toList();
-        Line run = list.line("run_metres", "Length of line", METRE, new Rows(axis, metres));
+        Line run = list.line(
+                "run_metres", "Length of line", METRE, new Rows(axis, metres), "a choice of this table");
 
         ScheduleBuilder best = b.schedule(Sheets.IRRIGATION, "Longest line listed that is even enough");
         ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Uniformity by length of line");
         ScheduleBuilder workings = b.schedule(Sheets.IRRIGATION, "Workings of the table by length of line");
+        workings.note(Lateral.SYMBOLS + " " + LateralPressure.SYMBOLS);
         Lateral lateral = new Lateral(workings, "run", run, outlets, water, where);
+        LateralPressure pressure = new LateralPressure(workings, "run", lateral, slope, outlets);
         Line uniformity = result.line(
                 "run_emission_uniformity",
                 "Emission uniformity, new",
                 Evenness.PERCENT,
                 lateral.whereAny(
                         Evenness.PERCENT,
-                        () -> Evenness.emissionUniformity(
-                                outlets.variation, where.fewest.counting(ONE), lateral.lowestFlow.over(outlets.flow))));
+                        () -> Evenness.emissionUniformity(asMade, pressure.lowestFlow.over(outlets.flow))),
+                Evenness.SOURCE);
         Line inRange = workings.line(
                 "run_uniformity_in_range",
                 "Emission uniformity where the pressure range is kept, else 0",
                 Evenness.PERCENT,
-                lateral.whereInRange(uniformity));
+                pressure.whereInRange(uniformity));
         Formula misses = or(not(lateral.outlets.isPositive()), water.target.exceeds(inRange));
         Line enough = workings.line(
                 "run_even_enough", "Length where it is even enough, else 0", METRE, when(misses, none(METRE), run));

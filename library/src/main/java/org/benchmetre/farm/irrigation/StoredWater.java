@@ -15,8 +15,18 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * Water stored in the lines against the pulse. A full line holds pi D²/4 for each metre. Without check valves it runs out of the
- * outlets, most of it at the low end, whenever the pump stops, and has to be filled again before the pulse is even. Plain geometry.
+ * Water stored in the lines against the pulse.
+ *
+ * <pre>
+ * V = (pi d²/4) L             t = V / Q             tp = p / qp             D = V / (plants p)
+ * V  water in the lines of a bench, L      d  inner diameter, mm     L  metres of line on a bench
+ * t  time to fill them, min                Q  flow of a bench, L/h
+ * tp length of a pulse, min                p  water for a plant in a pulse, mL    qp flow for a plant, L/h
+ * D  drained between pulses, share of a pulse; 0 with check valves
+ * </pre>
+ *
+ * Without check valves a line runs out of the outlets, most of it at the low end, whenever the pump stops, and has to be filled
+ * again before the pulse is even. Plain geometry.
  */
 final class StoredWater {
 
@@ -42,7 +52,8 @@ final class StoredWater {
                 "way_line_volume",
                 "Water in a metre of line",
                 litresPerMetre,
-                PipeLoss.area(outlets.diameter).in(litresPerMetre));
+                PipeLoss.area(outlets.diameter).in(litresPerMetre),
+                "pi d²/4, plane geometry");
         Line onBench = s.line(
                 "way_stored_per_bench",
                 "Water in the lines of a bench",
@@ -52,7 +63,7 @@ final class StoredWater {
                 "way_stored_per_plant",
                 "Water in the lines for each plant",
                 perPlantUnit,
-                onBench.over(planting.plantsPerBench).in(perPlantUnit));
+                planting.eachOnABench(onBench).in(perPlantUnit));
         Formula flows = bench.flow.isPositive();
         Line fillTime = s.line(
                 "way_fill_time",
@@ -73,7 +84,7 @@ final class StoredWater {
                 "way_drained_share",
                 "Drained between pulses, share of a pulse",
                 Evenness.PERCENT,
-                drained.over(planting.plantsPerBench)
+                planting.eachOnABench(drained)
                         .in(perPlantUnit)
                         .over(water.pulse)
                         .in(Evenness.PERCENT));

@@ -18,16 +18,26 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The water, the lie of the bench, and what the grower asks of the lines. Kinematic viscosity is that of pure water at its
- * temperature unless one was measured: dynamic viscosity by Kestin, Sokolov and Wakeham, Journal of Physical and Chemical
- * Reference Data 7:941, 1978, over density by McCutcheon, Martin and Barnwell, Handbook of Hydrology, 1993 (both from memory);
- * valid from 0 to 40 degrees Celsius or more, and 1.004 mm2/s at 20.
+ * temperature unless one was measured; valid from 0 to 40 degrees Celsius or more, and 1.004 mm²/s at 20.
+ *
+ * <pre>
+ * nu  = mu / rho
+ * mu  = 1.002e-3 10^e,  e = (20 - t) / (t + 96) (1.2364 - 0.00137 (20 - t) + 5.7e-6 (20 - t)²)
+ * rho = 1000 (1 - (t + 288.9414) / (508929.2 (t + 68.12963)) (t - 3.9863)²)
+ * nu  kinematic viscosity, mm²/s    mu  dynamic viscosity, Pa s    rho  density, kg/m³    t  temperature, degC
+ * </pre>
+ *
+ * Dynamic viscosity: Kestin, Sokolov and Wakeham, Journal of Physical and Chemical Reference Data 7:941, 1978; density: McCutcheon,
+ * Martin and Barnwell, Handbook of Hydrology, 1993; both from memory.
  */
 final class Water {
 
     /** Kinematic viscosity, mm2/s. */
     final Line viscosity;
-    /** Slope along the run, positive where it rises from the inlet, %. */
-    final Line slope;
+    /** Rise of a bench from the inlet for each metre, below zero where it falls, a plain number. */
+    final Line rise;
+    /** The same, rising. */
+    final Line steepness;
     /** Emission uniformity asked for, %. */
     final Line target;
     /** Flow variation allowed along a line, %. */
@@ -51,7 +61,7 @@ final class Water {
                         measured)
                 .from(0, 1000)
                 .typical(0, 0, 0, "from temperature"));
-        slope = entries.add(s.entry("bench_slope", "Slope of a bench, positive where it rises from the inlet", percent)
+        Line slope = entries.add(s.entry("bench_slope", "Slope of a bench, positive where it rises from the inlet", percent)
                 .from(-20, 20)
                 .typical(-1, 0, 1, COMMON));
         target = entries.add(s.entry("target_uniformity", "Emission uniformity asked for", percent)
@@ -66,38 +76,55 @@ final class Water {
         pulse = entries.add(s.entry("pulse_per_plant", "Water for a plant in one pulse", Unit.parse("mL/plant"))
                 .above(0, 10_000)
                 .typical(40, 80, 150, COMMON));
+        rise = s.line("bench_rise", "Rise of a bench for each metre of it", ONE, slope.in(ONE));
+        steepness = s.line(
+                "bench_steepness",
+                "Rise of its rising half where it is fed in the middle",
+                ONE,
+                greater(rise, none(ONE).minus(rise)));
+        Formula t = temperature.counting(ONE);
+        Unit dynamicUnit = Unit.parse("Pa s");
+        Line power = s.line(
+                "water_viscosity_exponent",
+                "Power of ten that viscosity is above that at 20 °C",
+                ONE,
+                viscosityExponent(t),
+                "Kestin, Sokolov and Wakeham 1978, from memory");
+        Line dynamic = s.line(
+                "water_dynamic_viscosity",
+                "Dynamic viscosity of pure water",
+                dynamicUnit,
+                number(1.002e-3, dynamicUnit).times(plain(10).power(power)),
+                "Kestin, Sokolov and Wakeham 1978, from memory");
+        Unit densityUnit = Unit.parse("kg/m3");
+        Line density = s.line(
+                "water_density",
+                "Density of pure water",
+                densityUnit,
+                number(1000, densityUnit).times(one().minus(lighter(t))),
+                "McCutcheon, Martin and Barnwell 1993, from memory");
         viscosity = s.line(
                 "water_viscosity",
                 "Kinematic viscosity of the water",
                 measured,
-                when(given.isPositive(), given, ofTemperature(temperature.over(number(1, celsius)))),
-                "dynamic viscosity by Kestin, Sokolov and Wakeham 1978 over density by McCutcheon and others 1993, from memory");
+                when(given.isPositive(), given, dynamic.over(density).in(measured)),
+                "as measured, else dynamic viscosity over density");
     }
 
-    private static Formula ofTemperature(Formula t) {
+    private static Formula viscosityExponent(Formula t) {
         Formula below = plain(20).minus(t);
-        Formula power = below.over(t.plus(plain(96)))
+        return below.over(t.plus(plain(96)))
                 .times(plain(1.2364)
                         .minus(plain(0.00137).times(below))
                         .plus(plain(5.7e-6).times(below).times(below)));
-        Formula dynamic = plain(1.002e-3).times(plain(10).power(power));
+    }
+
+    private static Formula lighter(Formula t) {
         Formula away = t.minus(plain(3.9863));
-        Formula lighter = t.plus(plain(288.9414))
+        return t.plus(plain(288.9414))
                 .over(plain(508929.2).times(t.plus(plain(68.12963))))
                 .times(away)
                 .times(away);
-        Formula density = plain(1000).times(one().minus(lighter));
-        return dynamic.over(density).counting(Unit.parse("m2/s")).in(Unit.parse("mm2/s"));
-    }
-
-    /** Slope as a plain number. */
-    Formula rise() {
-        return slope.in(ONE);
-    }
-
-    /** The same slope, rising. */
-    Formula steepness() {
-        return greater(rise(), none(ONE).minus(rise()));
     }
 
     private static Formula plain(double value) {

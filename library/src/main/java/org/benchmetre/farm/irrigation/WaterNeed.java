@@ -1,7 +1,7 @@
 package org.benchmetre.farm.irrigation;
 
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -78,17 +78,20 @@ public final class WaterNeed {
                         .times(months.days)
                         .times(cropShare)
                         .in(perMonth));
+        ScheduleBuilder single = b.schedule(Sheets.OPERATIONS, "Water the plants keep in a year");
+        Line most = single.line(
+                "most_water_published",
+                "Most water published as given to a plant",
+                perPlantDay,
+                number(MOST_PUBLISHED, perPlantDay),
+                GIVEN);
         s.warning(
                 "month_need_warning",
                 "Water kept against the published range",
-                perPlant.exceeds(number(MOST_PUBLISHED, perPlantDay)),
+                perPlant.exceeds(most),
                 "Plants are said to keep more than the 240 mL a plant and day that is the most published as given to them ("
                         + GIVEN + "): check the unit of water_need in months.csv, which is mL, and lower it.");
-        year = b.schedule(Sheets.OPERATIONS, "Water the plants keep in a year")
-                .line(
-                        "year_water_need",
-                        "Water kept by the house, a year",
-                        perYear,
-                        sum(byMonth, months.axis).counting(perYear));
+        year = single.line(
+                "year_water_need", "Water kept by the house, a year", perYear, yearOf(byMonth, months.axis));
     }
 }

@@ -24,6 +24,8 @@ public final class Watering {
     public final Line pumpEnergy;
     /** Pumping a year, money/a, by way. */
     public final Line pumping;
+    /** Pipe from the pump to the far bench, m. */
+    public final Line headerLength;
     /** Price of electricity, money/kWh. */
     public final Line electricityPrice;
 
@@ -52,9 +54,9 @@ public final class Watering {
             Line feedPerVolume) {
         WaterNeed need = new WaterNeed(b, months, planting);
         DrainShare drain = new DrainShare(b, entries);
-        GrossWater gross = new GrossWater(b, ways, h.emissionUniformity, drain, need, months);
+        GrossWater gross = new GrossWater(b, ways, h, drain, need, months);
         Supply supply = new Supply(b, entries, ways, house, h.flowPerBench, wayChoice);
-        Header header = new Header(b, entries, supply.zoneFlow, h.viscosity);
+        Header header = new Header(b, entries, supply.zoneFlow, h);
         Pumping pump = new Pumping(b, entries, ways, supply, h.inletPressure, header, gross.year);
         new FilterOpening(b, entries, ways);
         new WateringHours(b, entries, ways, months, h.flowPerPlant, h.pulse, need, gross, supply.zonesRun);
@@ -66,5 +68,6 @@ public final class Watering {
         givenByMonth = gross.byMonth;
         given = gross.year;
         electricityPrice = pump.electricityPrice;
+        headerLength = header.length;
     }
 }

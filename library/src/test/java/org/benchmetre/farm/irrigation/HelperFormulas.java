@@ -42,10 +42,9 @@ public final class HelperFormulas {
         BudgetBuilder b = new BudgetBuilder("Factor", "USD");
         ScheduleBuilder s = b.schedule("Sheet", "Factor");
         Line n = s.entry("outlets_n", "Outlets", Unit.ONE).given(Given.number(outlets, Unit.ONE));
-        Line gradient = s.entry("gradient_j", "Loss per metre", Unit.ONE).given(Given.number(1, Unit.ONE));
         double shortfall = half ? 0.5 : 0;
-        Regime regime = new Regime(exponent, gradient, n, number(1, METRE), none(METRE), number(shortfall, Unit.ONE));
-        s.line("loss_total", "Loss", METRE, regime.loss());
+        EqualOutlets spaced = new EqualOutlets(n, number(1, METRE), none(METRE), number(shortfall, Unit.ONE));
+        s.line("loss_total", "Loss where a metre loses one", METRE, spaced.equivalentLength(OutletFactor.of(exponent, n)));
         return Figures.of(b.build()).number("loss_total") / (outlets - shortfall);
     }
 
@@ -53,15 +52,15 @@ public final class HelperFormulas {
     public static double emissionUniformity(double variation, double inReach, double lowestOverAverage) {
         return value(
                 Evenness.PERCENT,
-                Evenness.emissionUniformity(plain(variation), plain(inReach), plain(lowestOverAverage)));
+                Evenness.emissionUniformity(
+                        Evenness.asMade(plain(variation), plain(inReach)), plain(lowestOverAverage)));
     }
 
     /** The class of a maker's coefficient of variation. */
     static String variationClass(double variation, boolean line) {
         BudgetBuilder b = new BudgetBuilder("Class", "USD");
-        Formula isLine = number(line ? 1 : 0, Unit.ONE).isPositive();
-        b.schedule("Sheet", "Class")
-                .textLine("class_found", "Class", Evenness.variationClass(plain(variation), isLine));
+        Formula found = line ? Evenness.lineClass(plain(variation)) : Evenness.pointClass(plain(variation));
+        b.schedule("Sheet", "Class").textLine("class_found", "Class", found);
         return Figures.of(b.build()).text("class_found");
     }
 
