@@ -18,9 +18,18 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Pressure, power, energy and money of the pump, by way to water. Pressure = bench inlet + header + filter + regulator and fittings
- * + lift - pressure of the source, never below nothing. Power drawn = flow x pressure / (pump efficiency x motor efficiency); any
- * text of hydraulics. A water column of 1 m is 9.80665 kPa.
+ * Pressure, power, energy and money of the pump, by way to water.
+ *
+ * <pre>
+ * p = p(bench inlet) + p(header) + p(filter) + p(regulator and fittings) + w z - p(source), never below 0
+ * P = Q p / (ep em)        E = G p / (ep em)        T = G / Qz
+ * p  pressure the pump adds, kPa     z  lift, m       w  a metre of water, 9.80665 kPa
+ * P  power drawn, kW                 Q  flow of the largest zone, L/h    ep, em  efficiency of pump and motor
+ * E  electricity, kWh/a              G  water given, m³/a
+ * T  hours run, h/a                  Qz flow of a zone on average, L/h: zones run one after the other, small ones as long as large
+ * </pre>
+ *
+ * Any text of hydraulics. The pressure of the largest zone is counted for all of them.
  */
 public final class Pumping {
 
@@ -90,18 +99,25 @@ public final class Pumping {
                 "Power the pump draws",
                 kilowatt,
                 supply.zoneFlow.times(pressure).over(pump.times(motor)).in(kilowatt),
-                "flow x pressure / (pump efficiency x motor efficiency)");
+                "flow of the largest zone x pressure / (pump efficiency x motor efficiency)");
         hours = list.line(
                 "way_pump_hours",
                 "Hours the supply runs, a year",
                 hoursPerYear,
-                when(supply.zoneFlow.isPositive(), gross.over(supply.zoneFlow).in(hoursPerYear), none(hoursPerYear)),
-                "water given over the flow of the largest zone");
+                when(
+                        supply.averageZoneFlow.isPositive(),
+                        gross.over(supply.averageZoneFlow).in(hoursPerYear),
+                        none(hoursPerYear)),
+                "water given over the flow of a zone on average: all zones, one after the other");
         energy = list.line(
                 "way_pump_energy",
                 "Electricity of the pump, a year",
                 energyPerYear,
-                power.times(hours).in(energyPerYear));
+                when(
+                        supply.zoneFlow.isPositive(),
+                        gross.times(pressure).over(pump.times(motor)).in(energyPerYear),
+                        none(energyPerYear)),
+                "water given x pressure / (pump efficiency x motor efficiency)");
         cost = list.line("way_pumping_cost", "Pumping, a year", Unit.parse("money/a"), energy.times(electricityPrice));
     }
 

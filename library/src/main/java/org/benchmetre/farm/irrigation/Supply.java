@@ -37,6 +37,8 @@ public final class Supply {
     public final Line zonesRun;
     /** Flow of the largest zone, L/h, by way. */
     public final Line zoneFlow;
+    /** Flow of a zone on average, L/h, by way. */
+    public final Line averageZoneFlow;
 
     /**
      * Declares entries and lines.
@@ -88,6 +90,15 @@ public final class Supply {
                         none(BENCH)));
         zoneFlow = zones.line(
                 "way_zone_flow", "Flow of the largest zone", litresPerHour, perBench.times(together.counting(ONE)));
+        averageZoneFlow = zones.line(
+                "way_average_zone_flow",
+                "Flow of a zone on average",
+                litresPerHour,
+                when(
+                        zonesRun.isPositive(),
+                        perBench.times(house.benchCount.counting(ONE)).over(zonesRun.counting(ONE)),
+                        none(litresPerHour)),
+                "flow of all benches over the zones, which run one after the other");
         zones.warning(
                 "way_supply_warning",
                 "Supply against one bench",
