@@ -110,7 +110,7 @@ public final class FarmBudget {
         Feed feed = new Feed(b, entries);
         Watering watering =
                 new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feed.costPerVolume);
-        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways);
+        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways, watering.headerLength);
         Materials materials = new Materials(b, folder.table(Materials.FILE), faults, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
@@ -135,7 +135,7 @@ public final class FarmBudget {
                         clogging.fruitLost(
                                 new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost, materials.keys),
                                 fruit,
-                                first.plants.over(planting.plantCount)),
+                                planting.each(first.plants)),
                         ways.key,
                         wayChoice));
         Harvest harvest = crop.harvest;
