@@ -40,7 +40,9 @@ class FitWarningsTest {
         assertThat(fits.text("plants_per_bench_warning")).isEmpty();
         Figures none = with("bench_length=0.19 m");
         assertThat(none.number("plants_per_bench")).isEqualTo(0);
-        assertThat(none.text("plants_per_bench_warning")).contains("shorter than its two margins").contains("bench_length");
+        assertThat(none.text("plants_per_bench_warning"))
+                .contains("shorter than its two margins")
+                .contains("bench_length");
         assertThat(none.troubles()).isEmpty();
         assertThat(none.number("first_cost_per_plant")).isEqualTo(0);
         assertThat(none.text("litres_per_plant_warning")).isEmpty();
@@ -52,7 +54,9 @@ class FitWarningsTest {
         assertThat(with("mulch_lap=500 mm").text("mulch_width_warning")).isEmpty();
         Figures wide = with("mulch_lap=600 mm");
         assertThat(wide.number("mulch_width")).isEqualTo(1400);
-        assertThat(wide.text("mulch_width_warning")).contains("mulch_stock_width").contains("lower mulch_lap");
+        assertThat(wide.text("mulch_width_warning"))
+                .contains("mulch_stock_width")
+                .contains("lower mulch_lap");
         assertThat(with("mulch_lap=600 mm", "mulch_stock_width=1400 mm").text("mulch_width_warning"))
                 .isEmpty();
     }

@@ -120,7 +120,9 @@ class WaterWarningsTest {
     @Test
     void whereNoOutletReachesAPlantThatIsTheCauseThatIsSaid() {
         Figures f = with("way_strip_offset[tape]=0.2 m");
-        assertThat(text(f, "way_reach_warning", "tape")).contains("no outlet in reach").contains("strip_offset");
+        assertThat(text(f, "way_reach_warning", "tape"))
+                .contains("no outlet in reach")
+                .contains("strip_offset");
         assertThat(text(f, "way_emission_class", "tape")).isEqualTo("no outlet in reach of some plants");
         assertThat(text(f, "way_uniformity_unknown_warning", "tape")).contains("20 %");
         for (String pressure :
@@ -138,7 +140,8 @@ class WaterWarningsTest {
 
     @Test
     void linesSoUnevenThatLessIsCountedAreSaid() {
-        Figures f = with("way_coefficient_of_variation[emitter]=0.5 1", "way_outlets_per_plant[emitter]=0.5 outlet/plant");
+        Figures f =
+                with("way_coefficient_of_variation[emitter]=0.5 1", "way_outlets_per_plant[emitter]=0.5 outlet/plant");
         assertThat(f.number("way_emission_uniformity", "emitter")).isGreaterThan(20);
         assertThat(text(f, "way_uniformity_warning", "emitter")).isEmpty();
         Figures uneven = with("bench_slope=-20 %", "way_outlet_pressure[tape]=20 kPa", "way_run_length[tape]=60 m");

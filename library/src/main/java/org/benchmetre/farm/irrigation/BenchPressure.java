@@ -46,10 +46,7 @@ final class BenchPressure {
                 LateralPressure.SOURCE);
         Formula allButOne = friction.outlets.minus(one());
         Line beyond = s.line(
-                "way_outlets_beyond_first",
-                "Outlets beyond the first",
-                ONE,
-                friction.whereAny(ONE, () -> allButOne));
+                "way_outlets_beyond_first", "Outlets beyond the first", ONE, friction.whereAny(ONE, () -> allButOne));
         Line toTheFirst = friction.frictionBefore(s, "way_first", "the first outlet", beyond);
         Line first = s.line(
                 "way_first_pressure",

@@ -61,26 +61,22 @@ public final class GrossWater {
         Unit perMonth = Unit.parse("m3/mo");
         Unit perYear = Unit.parse("m3/a");
         Unit percent = uniformity.unit();
-        ScheduleBuilder single = b.schedule(Sheets.IRRIGATION, "Allowance for drain");
-        Line forDrain = single.line(
-                "drain_allowance",
-                "Water given over water kept, for the drain",
-                ONE,
-                one().over(one().minus(share.planned)),
-                "1/(1 - drain fraction): University of Florida, IFAS Extension, ENH1268");
-        Line least = single.line(
-                "least_uniformity",
-                "Least uniformity that is counted",
-                percent,
-                number(LEAST_UNIFORMITY, percent),
-                COMMON);
+        Line forDrain = b.schedule(Sheets.IRRIGATION, "Allowance for drain")
+                .line(
+                        "drain_allowance",
+                        "Water given over water kept, for the drain",
+                        ONE,
+                        one().over(one().minus(share.planned)),
+                        "1/(1 - drain fraction): University of Florida, IFAS Extension, ENH1268");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water given, by way to water");
         s.note("Water given so that the driest plant has what it needs; what plants do not keep drains.");
         Line even = s.line(
                 "way_uniformity_counted",
                 "Uniformity counted",
                 ONE,
-                ways.whereFilled(greater(uniformity, least).in(ONE)));
+                ways.whereFilled(
+                        greater(uniformity, number(LEAST_UNIFORMITY, percent)).in(ONE)),
+                "at least 20 %: " + COMMON);
         Line forUneven = s.line(
                 "way_uneven_allowance",
                 "Water given over water kept, for uneven outlets",
@@ -107,11 +103,7 @@ public final class GrossWater {
                 "the larger of both allowances, or both multiplied; over the share caught");
         byMonth = b.schedule(Sheets.IRRIGATION, "Water given by month and way to water")
                 .line("way_month_gross_water", "Water given", perMonth, factor.times(need.byMonth));
-        year = s.line(
-                "way_gross_water",
-                "Water given, a year",
-                perYear,
-                yearOf(byMonth, months.axis));
+        year = s.line("way_gross_water", "Water given, a year", perYear, yearOf(byMonth, months.axis));
         drain = s.line("way_drain_water", "Drain, a year", perYear, year.minus(ways.whereFilled(need.year)));
         s.line(
                 "way_drain_share",
@@ -123,7 +115,7 @@ public final class GrossWater {
         s.warning(
                 "way_uniformity_warning",
                 "Uniformity",
-                and(ways.key.isFilled(), known, least.exceeds(uniformity)),
+                and(ways.key.isFilled(), known, even.exceeds(uniformity.in(ONE))),
                 "Outlets are so uneven that water is counted as if their uniformity were 20 %: shorten the run, widen the "
                         + "line, or take compensating outlets.");
         s.warning(

@@ -43,7 +43,11 @@ public final class Header {
 
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Header, by way to water");
         Line velocity = ways.line(
-                "way_header_velocity", "Velocity in the header", speed, PipeLoss.velocity(zoneFlow, diameter), "flow over the open area pi d²/4 of the pipe");
+                "way_header_velocity",
+                "Velocity in the header",
+                speed,
+                PipeLoss.velocity(zoneFlow, diameter),
+                "flow over the open area pi d²/4 of the pipe");
         Line reynolds = ways.line(
                 "way_header_reynolds",
                 "Reynolds number of the header",

@@ -34,10 +34,11 @@ import org.benchmetre.budget.unit.Unit;
 final class Lateral {
 
     /** The symbols in the sources of its lines, for the note of a schedule. */
-    static final String SYMBOLS = "In the formulas N is outlets on a lateral and n those beyond a point, q their flow, s their spacing, d "
-            + "inner diameter, nu viscosity, g gravity, v velocity, Re Reynolds number, J loss per metre at the inlet, m the exponent "
-            + "of flow, F multiple-outlet factor, hf friction, c pipe that loses as much as one connection, and h 0.5 where the "
-            + "first outlet stands at half a spacing.";
+    static final String SYMBOLS =
+            "In the formulas N is outlets on a lateral and n those beyond a point, q their flow, s their spacing, d "
+                    + "inner diameter, nu viscosity, g gravity, v velocity, Re Reynolds number, J loss per metre at the inlet, m the exponent "
+                    + "of flow, F multiple-outlet factor, hf friction, c pipe that loses as much as one connection, and h 0.5 where the "
+                    + "first outlet stands at half a spacing.";
 
     private static final Unit VISCOSITY = Unit.parse("m2/s");
     private static final Unit SPEED = Unit.parse("m/s");
@@ -184,8 +185,7 @@ final class Lateral {
                 id + "_friction",
                 "Friction up to " + place,
                 METRE,
-                whereAny(
-                        METRE, () -> frictionHead.minus(spaced.lossBeyond(beyond, factor, gradient, exponent))),
+                whereAny(METRE, () -> frictionHead.minus(spaced.lossBeyond(beyond, factor, gradient, exponent))),
                 "hf - J (s + c) n F(n) (n/N)^m, n the outlets beyond");
     }
 }

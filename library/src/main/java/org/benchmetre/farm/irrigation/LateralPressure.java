@@ -44,8 +44,9 @@ final class LateralPressure {
     static final String FLOW = "q (H(n) / H)^a, the law of the outlet: Keller and Karmeli 1974, from memory";
 
     /** The symbols in the sources of its lines, for the note of a schedule. */
-    static final String SYMBOLS = "In the formulas H is rated pressure, H0 that at the inlet, H(n), hf(n) and x(n) pressure, friction and "
-            + "distance where n outlets lie beyond, i the rise for each metre, q the rated flow and a the exponent of pressure.";
+    static final String SYMBOLS =
+            "In the formulas H is rated pressure, H0 that at the inlet, H(n), hf(n) and x(n) pressure, friction and "
+                    + "distance where n outlets lie beyond, i the rise for each metre, q the rated flow and a the exponent of pressure.";
 
     private static final Unit KPA = Unit.parse("kPa");
 
@@ -96,8 +97,7 @@ final class LateralPressure {
                 KPA,
                 at(friction, spaced.distanceBefore(beyond), slope.steepest),
                 SOURCE);
-        lowestFlow = s.line(
-                id + "_lowest_outlet_flow", "Flow of that outlet", Unit.parse("L/h"), flowAt(lowest), FLOW);
+        lowestFlow = s.line(id + "_lowest_outlet_flow", "Flow of that outlet", Unit.parse("L/h"), flowAt(lowest), FLOW);
     }
 
     /** Pressure after so much friction, so far from the inlet on such a rise, kPa, not below zero. */

@@ -45,7 +45,7 @@ final class NoOutletLeft {
                 "way_all_failed",
                 "Chance that all of them fail each by itself",
                 ONE,
-                failed.power(livesOn.counting(ONE)),
+                ways.whereFilled(when(livesOn.isPositive(), failed.power(livesOn.counting(ONE)), one())),
                 "failed share to the power of the outlets lived on: chances of independent failures multiplied");
         chance = s.line(
                 "way_no_outlet_left",

@@ -74,7 +74,10 @@ final class StoredWater {
                 "way_pulse_length",
                 "Length of a pulse",
                 minute,
-                when(flows, water.pulse.over(bench.flowPerPlant).in(minute), none(minute)));
+                when(
+                        bench.flowPerPlant.isPositive(),
+                        water.pulse.over(bench.flowPerPlant).in(minute),
+                        none(minute)));
         Line drained = s.line(
                 "way_drained_per_bench",
                 "Drains to the low end of a bench after each pulse",

@@ -61,9 +61,10 @@ final class Water {
                         measured)
                 .from(0, 1000)
                 .typical(0, 0, 0, "from temperature"));
-        Line slope = entries.add(s.entry("bench_slope", "Slope of a bench, positive where it rises from the inlet", percent)
-                .from(-20, 20)
-                .typical(-1, 0, 1, COMMON));
+        Line slope =
+                entries.add(s.entry("bench_slope", "Slope of a bench, positive where it rises from the inlet", percent)
+                        .from(-20, 20)
+                        .typical(-1, 0, 1, COMMON));
         target = entries.add(s.entry("target_uniformity", "Emission uniformity asked for", percent)
                 .above(0, 99)
                 .typical(80, 85, 90, COMMON));

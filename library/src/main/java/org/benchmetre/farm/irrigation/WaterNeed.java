@@ -91,7 +91,6 @@ public final class WaterNeed {
                 perPlant.exceeds(most),
                 "Plants are said to keep more than the 240 mL a plant and day that is the most published as given to them ("
                         + GIVEN + "): check the unit of water_need in months.csv, which is mL, and lower it.");
-        year = single.line(
-                "year_water_need", "Water kept by the house, a year", perYear, yearOf(byMonth, months.axis));
+        year = single.line("year_water_need", "Water kept by the house, a year", perYear, yearOf(byMonth, months.axis));
     }
 }

@@ -55,7 +55,10 @@ public final class Planting {
                 .from(0.02, 2)
                 .typical(0.1, 0.15, 0.35, COMMON));
         Line rows = s.line(
-                "rows_per_bench", "Rows of plants on a bench", ONE, when(pattern.is(TWO_ROW), number(2, ONE), one()),
+                "rows_per_bench",
+                "Rows of plants on a bench",
+                ONE,
+                when(pattern.is(TWO_ROW), number(2, ONE), one()),
                 "two where the pattern is two_row");
         Formula inTrough = when(
                 house.benchMargins.exceeds(house.benchLength),

@@ -138,7 +138,11 @@ public final class FirstCost {
         Line metre = s.line(
                 "first_cost_per_metre", "First cost per metre of bench", perMetre, total.over(p.house().benchMetres));
         s.line("first_cost_per_foot", "First cost per foot of bench", perFoot, metre.in(perFoot));
-        s.line("first_cost_per_plant", "First cost per plant", perPlant, p.planting().each(total));
+        s.line(
+                "first_cost_per_plant",
+                "First cost per plant",
+                perPlant,
+                p.planting().each(total));
         Line area =
                 s.line("first_cost_per_area", "First cost per m² of floor", perArea, total.over(p.house().houseArea));
         s.line(

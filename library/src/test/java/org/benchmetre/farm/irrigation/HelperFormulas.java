@@ -44,7 +44,11 @@ public final class HelperFormulas {
         Line n = s.entry("outlets_n", "Outlets", Unit.ONE).given(Given.number(outlets, Unit.ONE));
         double shortfall = half ? 0.5 : 0;
         EqualOutlets spaced = new EqualOutlets(n, number(1, METRE), none(METRE), number(shortfall, Unit.ONE));
-        s.line("loss_total", "Loss where a metre loses one", METRE, spaced.equivalentLength(OutletFactor.of(exponent, n)));
+        s.line(
+                "loss_total",
+                "Loss where a metre loses one",
+                METRE,
+                spaced.equivalentLength(OutletFactor.of(exponent, n)));
         return Figures.of(b.build()).number("loss_total") / (outlets - shortfall);
     }
 
