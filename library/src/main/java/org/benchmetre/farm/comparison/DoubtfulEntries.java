@@ -13,8 +13,8 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Plausible;
 import org.benchmetre.farm.input.Columns;
-import org.benchmetre.farm.irrigation.FailedOutlets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.scenario.Row;
 

@@ -15,7 +15,7 @@ import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.GroupLabels;
 import org.benchmetre.farm.input.LowToHigh;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Row;
 import org.benchmetre.scenario.Table;
