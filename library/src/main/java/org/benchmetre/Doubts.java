@@ -44,9 +44,9 @@ record Doubts(Budget budget) {
     private String unusual(Line line, Given given, Plausible usual, String source) {
         String unit = line.unit().display(budget.currency());
         String behind = unit.equals("1") ? "" : " " + unit;
-        String low = Double.isNaN(usual.low()) ? "" : " from " + Numbers.plain(usual.low());
-        String high = Double.isNaN(usual.high()) ? "" : " to " + Numbers.plain(usual.high());
-        return line.label() + " is " + Numbers.plain(given.number()) + behind + ", usually" + low + high + behind + " ("
+        String low = Double.isNaN(usual.low()) ? "" : " from " + Numbers.shown(usual.low());
+        String high = Double.isNaN(usual.high()) ? "" : " to " + Numbers.shown(usual.high());
+        return line.label() + " is " + Numbers.shown(given.number()) + behind + ", usually" + low + high + behind + " ("
                 + source + ")";
     }
 
@@ -67,7 +67,7 @@ record Doubts(Budget budget) {
                 .map(line -> budget.given(line).get(0).number())
                 .orElse(given.number());
         if (given.number() != plan) {
-            String text = "the price is of " + Numbers.plain(given.number()) + " and the plan of " + Numbers.plain(plan)
+            String text = "the price is of " + Numbers.shown(given.number()) + " and the plan of " + Numbers.shown(plan)
                     + "; no price is indexed";
             found.add(remark(given, address, text));
         }

@@ -67,6 +67,24 @@ class ArchitectureTest {
     }
 
     @Test
+    void irrigationPointsFromCloggingToWaterToHydraulics() {
+        String irrigation = "org.benchmetre.farm.irrigation.";
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("clogging")
+                .definedBy(irrigation + "clogging")
+                .layer("water")
+                .definedBy(irrigation + "water")
+                .layer("hydraulics")
+                .definedBy(irrigation + "hydraulics")
+                .whereLayer("clogging")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("water")
+                .mayOnlyBeAccessedByLayers("clogging")
+                .check(CLASSES);
+    }
+
+    @Test
     void onlyTheWorkbookSeesPoi() {
         noClasses()
                 .that()

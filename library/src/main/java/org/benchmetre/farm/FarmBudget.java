@@ -32,11 +32,11 @@ import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Clogging;
-import org.benchmetre.farm.irrigation.FailedOutlets;
-import org.benchmetre.farm.irrigation.Hydraulics;
-import org.benchmetre.farm.irrigation.Watering;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.clogging.Clogging;
+import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
+import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.farm.irrigation.water.Watering;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
@@ -109,7 +109,7 @@ public final class FarmBudget {
         Feed feed = new Feed(b, entries);
         Watering watering =
                 new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feed.costPerVolume);
-        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways);
+        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways, watering.headerLength);
         Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
@@ -132,7 +132,7 @@ public final class FarmBudget {
                         clogging.fruitLost(
                                 new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost),
                                 fruit,
-                                first.plants.over(planting.plantCount)),
+                                planting.each(first.plants)),
                         ways.key,
                         wayChoice));
         Harvest harvest = crop.harvest;

@@ -133,6 +133,25 @@ class WaterLawsTest {
         }
     }
 
+    /** Zones run one after the other, small ones as long as large: all hours of all months are the hours of the pump. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theHoursOfThePumpAreThoseOfAllZonesInAllMonths(long seed) {
+        Budget seeded = Seeded.figures(SAMPLE, seed).budget();
+        for (String zones : List.of("zone_count=1 zone", "zone_count=3 zone", "zone_count=7 zone")) {
+            Figures f = Figures.of(Sample.with(seeded, zones));
+            for (String way : WAYS) {
+                double hours = Months.KEYS.stream()
+                        .mapToDouble(month -> f.number("way_month_hours", way, month)
+                                * f.number("days_in_month", month)
+                                * f.number("month_crop_share", month))
+                        .sum();
+                assertThat(hours).isPositive();
+                assertThat(f.number("way_pump_hours", way)).as(zones).isCloseTo(hours, within(RELATIVE * hours));
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("seeds")
     void theHoursOfADayAreWateringsTimesRunTimeTimesZones(long seed) {

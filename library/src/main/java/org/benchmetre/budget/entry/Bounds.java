@@ -39,10 +39,10 @@ public record Bounds(double least, boolean leastIncluded, double most, boolean w
         boolean below = least > Double.NEGATIVE_INFINITY;
         boolean above = most < Double.POSITIVE_INFINITY;
         if (below && above && leastIncluded) {
-            return what + " from " + Numbers.plain(least) + " to " + Numbers.plain(most) + in;
+            return what + " from " + Numbers.shown(least) + " to " + Numbers.shown(most) + in;
         }
-        String lower = below ? (leastIncluded ? " of at least " : " above ") + Numbers.plain(least) : "";
-        String upper = above ? (below ? " and" : "") + " of at most " + Numbers.plain(most) : "";
+        String lower = below ? (leastIncluded ? " of at least " : " above ") + Numbers.shown(least) : "";
+        String upper = above ? (below ? " and" : "") + " of at most " + Numbers.shown(most) : "";
         return what + lower + upper + in;
     }
 }

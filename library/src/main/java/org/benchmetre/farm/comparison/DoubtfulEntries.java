@@ -11,8 +11,8 @@ import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Plausible;
-import org.benchmetre.farm.irrigation.FailedOutlets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
 
 /** Gathers the entries whose value decides between ways to water. */

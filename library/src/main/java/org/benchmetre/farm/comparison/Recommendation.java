@@ -11,7 +11,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /** The answer in a sentence, with its reasons and its doubts. Each sentence is a live formula and changes with the entries. */
 public final class Recommendation {

@@ -141,7 +141,7 @@ public final class EnterpriseBudget {
                 when(quantity.isPositive(), rows(axis, rows, BudgetRow::amount).over(quantity), none(YEARLY)));
         Line worth = page.line("budget_value", "Value", YEARLY, quantity.times(price));
         page.line("budget_per_metre", "Per metre of bench", Unit.parse("money/(m a)"), worth.over(house.benchMetres));
-        page.line("budget_per_plant", "Per plant", Unit.parse("money/(plant a)"), worth.over(planting.plantCount));
+        page.line("budget_per_plant", "Per plant", Unit.parse("money/(plant a)"), planting.each(worth));
         page.line("budget_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), worth.over(house.houseArea));
         page.line(
                 "budget_per_kg",
@@ -166,7 +166,7 @@ public final class EnterpriseBudget {
                 returns.id() + "_per_plant",
                 label + ", per plant",
                 Unit.parse("money/(plant a)"),
-                returns.over(planting.plantCount));
+                planting.each(returns));
         s.line(
                 returns.id() + "_per_area",
                 label + ", per m² of floor",

@@ -39,7 +39,7 @@ public final class Margin {
                 "Margin per metre of bench",
                 Unit.parse("money/(m a)"),
                 total.over(house.benchMetres));
-        s.line("margin_per_plant", "Margin per plant", Unit.parse("money/(plant a)"), total.over(planting.plantCount));
+        s.line("margin_per_plant", "Margin per plant", Unit.parse("money/(plant a)"), planting.each(total));
         s.line("margin_per_area", "Margin per m² of floor", Unit.parse("money/(m2 a)"), total.over(house.houseArea));
         s.line(
                 "margin_per_kg",

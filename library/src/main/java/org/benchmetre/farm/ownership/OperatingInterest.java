@@ -10,7 +10,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
  * Interest on operating capital. Picking, packing and selling are paid as fruit is paid for and carry none.

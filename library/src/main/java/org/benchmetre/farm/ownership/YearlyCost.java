@@ -157,7 +157,7 @@ public final class YearlyCost {
                 "yearly_cost_per_plant",
                 "Yearly cost per plant",
                 Unit.parse("money/(plant a)"),
-                total.over(p.planting().plantCount));
+                p.planting().each(total));
         Unit perSquareFoot = Unit.parse("money/(ft2 a)");
         Line area = s.line(
                 "yearly_cost_per_area",

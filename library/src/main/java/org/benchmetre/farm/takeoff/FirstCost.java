@@ -18,7 +18,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
@@ -145,7 +145,11 @@ public final class FirstCost {
         Line metre = s.line(
                 "first_cost_per_metre", "First cost per metre of bench", perMetre, total.over(p.house().benchMetres));
         s.line("first_cost_per_foot", "First cost per foot of bench", perFoot, metre.in(perFoot));
-        s.line("first_cost_per_plant", "First cost per plant", perPlant, total.over(p.planting().plantCount));
+        s.line(
+                "first_cost_per_plant",
+                "First cost per plant",
+                perPlant,
+                p.planting().each(total));
         Line area =
                 s.line("first_cost_per_area", "First cost per m² of floor", perArea, total.over(p.house().houseArea));
         s.line(

@@ -17,7 +17,7 @@ import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.scenario.TableForm;
 
 /** The parts table as entered: one row for each part, whatever it is. New systems are new rows. */
