@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.comparison.Comparison;
+import org.benchmetre.comparison.Measure;
 import org.benchmetre.farm.FarmBudget;
 import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.Faults;
@@ -69,6 +71,28 @@ public final class Benchmetre {
     private static Plan plan(ScenarioTables tables, ScenarioReader.Over over, Faults faults) throws ScenarioException {
         Budget budget = FarmBudget.READER.read(tables, over, faults).orElseThrow(() -> new ScenarioException(faults));
         return plan(budget, faults, tables.name());
+    }
+
+    /**
+     * Reads scenarios, each with the same price list and the same settings, and holds them against the first.
+     *
+     * @param scenarios two or more folders; the same one may stand there twice
+     * @param prices a price list for all of them
+     * @param settings changes for all of them; one that a scenario cannot take is a fault of that scenario
+     * @param per by what money and fruit are divided
+     * @return the comparison, a budget of its own
+     * @throws ScenarioException when any has faults, another currency than the first or nothing to divide by, or a number set without
+     *     a unit would be in another unit in each; it carries the faults of all scenarios
+     * @throws SettingSyntaxException when a setting does not follow the form
+     * @throws IllegalArgumentException when there are fewer than two
+     */
+    public static Comparison compare(List<Path> scenarios, Optional<Path> prices, List<String> settings, Measure per)
+            throws ScenarioException {
+        if (scenarios.size() < 2) {
+            throw new IllegalArgumentException(
+                    "Two or more scenarios are compared; there were " + scenarios.size() + ".");
+        }
+        return SeveralScenarios.compared(scenarios, prices, settings, per);
     }
 
     /** The plan of a budget, if all its figures are finite. */

@@ -73,7 +73,19 @@ public final class Formulas {
      * @return an optional number
      */
     public static Formula onlyWhen(Formula condition, Formula value, String reason) {
-        return Call.of(Function.ONLY_IF, condition, value, Constant.text(reason));
+        return onlyWhen(condition, value, text(reason));
+    }
+
+    /**
+     * A number where the condition holds, else a reason that is itself a figure.
+     *
+     * @param condition a truth
+     * @param value a number
+     * @param reason a text, as shown in the cell
+     * @return an optional number
+     */
+    public static Formula onlyWhen(Formula condition, Formula value, Formula reason) {
+        return Call.of(Function.ONLY_IF, condition, value, reason);
     }
 
     /**

@@ -68,6 +68,19 @@ public sealed interface Origin extends Serializable {
         }
     }
 
+    /**
+     * A figure of another budget.
+     *
+     * @param budget what that budget is called
+     * @param figure which figure, in words or as an address
+     */
+    record Figure(String budget, String figure) implements Origin {
+        @Override
+        public String toString() {
+            return budget + ", " + figure;
+        }
+    }
+
     /** A call from Java that says nothing more. */
     record Call() implements Origin {
         @Override

@@ -1,9 +1,12 @@
-package org.benchmetre;
+package org.benchmetre.comparison;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** A section of the enterprise budget. */
-public enum Section {
+enum BudgetSection {
     /** What fruit brings. */
     RECEIPTS("receipt", "Receipts"),
     /** What the season takes. */
@@ -16,29 +19,27 @@ public enum Section {
     private final String kind;
     private final String label;
 
-    Section(String kind, String label) {
+    BudgetSection(String kind, String label) {
         this.kind = kind;
         this.label = label;
     }
 
-    /**
-     * The section in words.
-     *
-     * @return for example {@code Operating costs}
-     */
-    public String label() {
+    String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    String label() {
         return label;
     }
 
-    /** What rows of the budget call it. */
-    String kind() {
-        return kind;
-    }
-
-    static Section of(String kind) {
+    /** The section whose rows a scenario's budget marks with a word; empty for rows that repeat a sum. */
+    static Optional<BudgetSection> of(String kind) {
         return Arrays.stream(values())
                 .filter(section -> section.kind.equals(kind))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("No section of the budget is called '" + kind + "'."));
+                .findFirst();
+    }
+
+    static List<String> keys() {
+        return Arrays.stream(values()).map(BudgetSection::key).toList();
     }
 }

@@ -1,10 +1,7 @@
-package org.benchmetre.budget;
+package org.benchmetre.budget.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.benchmetre.budget.entry.Bounds;
-import org.benchmetre.budget.entry.Numbers;
-import org.benchmetre.budget.unit.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,9 +33,9 @@ class NumbersTest {
 
     @Test
     void bounds_that_were_computed_are_told_as_people_write_them() {
-        assertThat(new Bounds(0.1 + 0.2, true, 16 * 0.3 + 1e-15, false).words(Unit.METRE))
+        assertThat(new Bounds(0.1 + 0.2, true, 16 * 0.3 + 1e-15, false).words("m"))
                 .isEqualTo("a number from 0.3 to 4.8 in m");
-        assertThat(new Bounds(0, false, 3 * 0.1, true).words(Unit.ONE))
+        assertThat(new Bounds(0, false, 3 * 0.1, true).words(""))
                 .isEqualTo("a whole number above 0 and of at most 0.3");
     }
 }
