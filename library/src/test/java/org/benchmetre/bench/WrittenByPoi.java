@@ -42,7 +42,8 @@ public record WrittenByPoi(int formulas, int numbers, int texts, int blanks, int
                     }
                 }
             }
-            return new WrittenByPoi(counts[0], counts[1], counts[2], counts[3], read.getNumCellStyles());
+            int styles = read.getNumCellStyles() - 1; // every workbook has one that nobody asked for
+            return new WrittenByPoi(counts[0], counts[1], counts[2], counts[3], styles);
         }
     }
 
