@@ -129,12 +129,12 @@ final class Validations {
 
     /** Writes a list of texts on a hidden sheet, one column each. */
     private String listed(List<String> texts) {
-        XSSFSheet sheet = workbook.getSheet(LISTS) == null ? workbook.createSheet(LISTS) : workbook.getSheet(LISTS);
+        GridSheet sheet =
+                (GridSheet) (workbook.getSheet(LISTS) == null ? workbook.createSheet(LISTS) : workbook.getSheet(LISTS));
         int column = lists.size();
         sheet.setColumnWidth(column, LIST_WIDTH);
         for (int i = 0; i < texts.size(); i++) {
-            var row = sheet.getRow(i) == null ? sheet.createRow(i) : sheet.getRow(i);
-            row.createCell(column).setCellValue(texts.get(i));
+            sheet.grid().text(i, column, texts.get(i));
         }
         return new Spot(LISTS, 0, column).to(new Spot(LISTS, texts.size() - 1, column));
     }

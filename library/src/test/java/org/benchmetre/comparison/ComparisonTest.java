@@ -194,10 +194,10 @@ class ComparisonTest {
 
         List<Given> given = figures.budget().given(amount).subList(3 * row, 3 * row + 3);
         assertThat(given)
-                .extracting(given -> given.origin().toString())
+                .extracting(each -> each.origin().toString())
                 .containsExactly(
                         "trough-house, budget_value[own_mulch]",
-                        "no such row in container-house",
+                        "container-house, no such row",
                         "trough-house (2), budget_value[own_mulch]");
         assertThat(given.get(1).filled()).isFalse();
         for (Line line : figures.budget().lines()) {
