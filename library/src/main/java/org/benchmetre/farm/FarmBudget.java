@@ -178,7 +178,7 @@ public final class FarmBudget {
                 harvest,
                 owned,
                 running.groups(),
-                clogging.loss().fruitLostValue);
+                clogging.dry().fruitLost.times(harvest.pricePerKg));
         crop.compare(
                 b,
                 moves.workPerKg,

@@ -48,6 +48,8 @@ public final class Receipts {
     public final Line otherCosts;
     /** Packs, freight, commission and other costs by the kilogram, money/a. */
     public final Line yieldCosts;
+    /** What a marketable kilogram brings, on average, money/kg. */
+    public final Line pricePerKg;
     /** What a marketable kilogram costs but for commission, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
@@ -82,6 +84,7 @@ public final class Receipts {
         selling.watch(b, c);
         WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern);
         priceLevel = selling.priceLevel;
+        pricePerKg = worth.price;
         perKg = worth.costs;
         commission = worth.commission;
         netPerKg = worth.net;
