@@ -73,6 +73,18 @@ public final class Formulas {
     }
 
     /**
+     * A number where a condition holds, else a text in its place that follows from others.
+     *
+     * @param condition a truth
+     * @param value a number
+     * @param reason a text, such as a line that says why there is no number
+     * @return an optional number
+     */
+    public static Formula onlyWhen(Formula condition, Formula value, Formula reason) {
+        return Call.of(Function.ONLY_IF, condition, value, reason);
+    }
+
+    /**
      * Whether all hold.
      *
      * @param conditions at least one truth
