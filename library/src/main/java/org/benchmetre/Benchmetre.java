@@ -64,8 +64,7 @@ public final class Benchmetre {
         Figures figures = Figures.of(budget);
         figures.troubles().forEach(trouble -> faults.add(fault(folder.name(), trouble, "a finite number")));
         refuse(faults);
-        Budget filled = SolvedFigures.filled(figures);
-        return new Plan(filled, Figures.of(filled), faults);
+        return new Plan(budget, figures, faults);
     }
 
     /** Names that collide only when lines are built, such as a part that is called like a spare row, are faults as well. */

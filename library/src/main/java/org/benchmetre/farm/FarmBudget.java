@@ -11,6 +11,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.WhatIf;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
@@ -209,24 +210,30 @@ public final class FarmBudget {
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         LineShare line = new LineShare(b, materials, takeOff, owned, wage);
+        CostSlopes slopes = new CostSlopes(
+                b,
+                ways,
+                new CostSlopes.Parts(materials, takeOff, owned),
+                new CostSlopes.Upkeep(clogging, running.interest),
+                new CostSlopes.Fruit(harvest, crop.priceLevel),
+                house.benchMetres);
         compared.compare(
                 entries,
                 new WaysCompared.Sides(
                         ways,
                         wayChoice,
-                        hydraulics,
-                        watering,
-                        clogging,
-                        running.interest.byWay,
-                        line,
-                        first.wayPerMetre,
-                        yearlyCost.way,
-                        yearlyCost.wayPerMetre,
+                        new WaysCompared.Water(hydraulics, watering, clogging),
+                        new WaysCompared.Costs(
+                                line,
+                                running.interest.byWay,
+                                first.wayPerMetre,
+                                yearlyCost.way,
+                                yearlyCost.wayPerMetre),
                         house.benchMetres),
                 new DoubtfulEntries(b, settings.currency())
-                        .ofWays(ways, materials, clogging.failed())
-                        .add(wage)
-                        .add(crop.priceLevel));
+                        .ofWays(clogging.failed(), slopes)
+                        .add(wage, slopes.ofWage)
+                        .add(crop.priceLevel, slopes.ofPriceLevel));
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost, running.cash);
         WhatIf.table(
                 b,

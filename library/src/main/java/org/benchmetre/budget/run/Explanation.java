@@ -94,7 +94,7 @@ public final class Explanation {
     }
 
     private void solved(Line line, int depth) {
-        print("found by a search, " + budget.filledOn(line), depth);
+        print("found by a search, " + figures.filledOn(), depth);
         note(line, depth);
     }
 

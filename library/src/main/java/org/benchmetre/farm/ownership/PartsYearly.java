@@ -97,6 +97,27 @@ public final class PartsYearly {
                 sumProduct(t.wayAmount, driverCharges, m.axis));
     }
 
+    /**
+     * What a unit of money spent on a part, or its salvage, is in a year. Yearly cost is the sum of both, each times its amount.
+     *
+     * @param cost an amount spent
+     * @param salvage an amount that is left at the end of life
+     * @return money/a, by part
+     */
+    public Formula recoveryOf(Formula cost, Formula salvage) {
+        return rates.yearly(life, cost, salvage);
+    }
+
+    /**
+     * Insurance and property tax of an amount spent that leaves no salvage.
+     *
+     * @param cost an amount spent
+     * @return money/a
+     */
+    public Formula chargesOf(Formula cost) {
+        return rates.charges(cost, none(MONEY));
+    }
+
     private Formula labour(Materials m, Line wage) {
         Formula install = m.installHours.times(wage);
         Formula remove = m.removeHours.times(wage);
