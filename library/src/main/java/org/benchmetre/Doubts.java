@@ -2,13 +2,15 @@ package org.benchmetre;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
-import org.benchmetre.budget.Plausible;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Numbers;
+import org.benchmetre.budget.entry.Origin;
+import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
 
@@ -29,23 +31,35 @@ record Doubts(Budget budget) {
         List<Given> values = budget.given(line);
         for (int cell = 0; cell < values.size(); cell++) {
             Given given = values.get(cell);
-            if (given.filled() && entry.plausible().isUnusual(given.number())) {
-                found.add(remark(given, line.address(cell), unusual(line, given, entry)));
+            Plausible usual = budget.range(line, cell);
+            if (given.filled() && usual.isUnusual(given.number())) {
+                found.add(remark(given, line.address(cell), unusual(line, given, usual, usual.equals(entry.plausible()) ? entry.source() : "the scenario's own range")));
             }
-            if (given.filled() && line.id().endsWith("_price_year")) {
-                addOtherYear(found, given, line.address(cell));
-            }
+        }
+        if (entry.meaning().isPrice()) {
+            addOtherYears(found, budget.find(entry.meaning().year()));
         }
     }
 
-    private String unusual(Line line, Given given, Entry entry) {
-        Plausible usual = entry.plausible();
+    private String unusual(Line line, Given given, Plausible usual, String source) {
         String unit = line.unit().display(budget.currency());
         String behind = unit.equals("1") ? "" : " " + unit;
-        String low = Double.isNaN(usual.low()) ? "" : " from " + Numbers.plain(usual.low());
-        String high = Double.isNaN(usual.high()) ? "" : " to " + Numbers.plain(usual.high());
-        return line.label() + " is " + Numbers.plain(given.number()) + behind + ", usually" + low + high + behind + " ("
-                + entry.source() + ")";
+        String low = Double.isNaN(usual.low()) ? "" : " from " + Numbers.shown(usual.low());
+        String high = Double.isNaN(usual.high()) ? "" : " to " + Numbers.shown(usual.high());
+        return line.label() + " is " + Numbers.shown(given.number()) + behind + ", usually" + low + high + behind + " ("
+                + source + ")";
+    }
+
+    private void addOtherYears(List<Remark> found, Optional<Line> years) {
+        if (years.isEmpty()) {
+            return;
+        }
+        List<Given> values = budget.given(years.get());
+        for (int cell = 0; cell < values.size(); cell++) {
+            if (values.get(cell).filled()) {
+                addOtherYear(found, values.get(cell), years.get().address(cell));
+            }
+        }
     }
 
     private void addOtherYear(List<Remark> found, Given given, String address) {
@@ -53,14 +67,14 @@ record Doubts(Budget budget) {
                 .map(line -> budget.given(line).get(0).number())
                 .orElse(given.number());
         if (given.number() != plan) {
-            String text = "the price is of " + Numbers.plain(given.number()) + " and the plan of " + Numbers.plain(plan)
+            String text = "the price is of " + Numbers.shown(given.number()) + " and the plan of " + Numbers.shown(plan)
                     + "; no price is indexed";
             found.add(remark(given, address, text));
         }
     }
 
     private static Remark remark(Given given, String address, String text) {
-        String place = given.place().isEmpty() ? "default" : given.place();
+        String place = given.origin().equals(Origin.DEFAULT) ? "default" : given.origin().toString();
         return new Remark(Place.wholeFile(place + ", " + address), text);
     }
 }

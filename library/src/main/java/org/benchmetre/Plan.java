@@ -1,11 +1,23 @@
 package org.benchmetre;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Layer;
+import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.scenario.Address;
 import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
+import org.benchmetre.scenario.ScenarioWriter;
+import org.benchmetre.scenario.Settings;
 
 /** A scenario that was read without faults, and its figures, all of them finite. Not for use by several threads. */
 public final class Plan {
@@ -36,6 +48,113 @@ public final class Plan {
      */
     public Figures figures() {
         return figures;
+    }
+
+    /**
+     * The same plan with one entry changed.
+     *
+     * @param address an entry, such as {@code plant_spacing} or {@code material_price[tape]}
+     * @param value a number, with a unit behind it where it is not in the unit the entry was given in, or a word
+     * @return a new plan; this one is unchanged
+     * @throws ScenarioException when there is no such entry, it does not take the value, or a figure has no finite value then
+     * @throws SettingSyntaxException when the address does not follow the form
+     */
+    public Plan with(String address, String value) throws ScenarioException {
+        return with(List.of(address + "=" + value));
+    }
+
+    /**
+     * The same plan with several entries changed at once.
+     *
+     * @param settings see {@link org.benchmetre.scenario.Setting#parse}; each entry at most once
+     * @return a new plan; this one is unchanged
+     * @throws ScenarioException when there are faults; it carries all of them
+     * @throws SettingSyntaxException when a setting does not follow the form
+     */
+    public Plan with(List<String> settings) throws ScenarioException {
+        Faults faults = new Faults();
+        Layer layer = Settings.parse(settings).over(budget, faults);
+        Optional<Budget> changed = budget.gate()
+                .lay(
+                        layer,
+                        line -> false,
+                        no -> faults.add(
+                                Place.of(no.origin()),
+                                no.refusal().found(),
+                                no.refusal().expected()));
+        if (changed.isEmpty() || !faults.isEmpty()) {
+            throw new ScenarioException(faults);
+        }
+        return Benchmetre.plan(changed.get(), faults, budget.title());
+    }
+
+    /**
+     * A figure with its unit.
+     *
+     * @param address a line with one value, or a cell of a line with more, such as {@code material_quantity[tape]}
+     * @return the figure
+     * @throws IllegalArgumentException when there is no such figure, or it is no number
+     */
+    public Quantity quantity(String address) {
+        CellRef cell = cell(address);
+        if (cell.line().kind() == Kind.TEXT) {
+            throw new IllegalArgumentException(address + " is a text, not a number.");
+        }
+        return new Quantity(figures.number(cell.line(), cell.cell()), cell.line().unit(), budget.currency());
+    }
+
+    /**
+     * A text of the plan, such as a sentence of its answer.
+     *
+     * @param address a line with one value, or a cell of a line with more
+     * @return the text
+     * @throws IllegalArgumentException when there is no such figure, or it is no text
+     */
+    public String text(String address) {
+        CellRef cell = cell(address);
+        if (cell.line().kind() != Kind.TEXT) {
+            throw new IllegalArgumentException(address + " is a number, not a text.");
+        }
+        return figures.text(cell.line(), cell.cell());
+    }
+
+    /**
+     * Where a figure comes from, down to the entries.
+     *
+     * @param address a line with one value, or a cell of a line with more
+     * @return the explanation, as indented text
+     * @throws IllegalArgumentException when there is no such figure
+     */
+    public Explanation explain(String address) {
+        CellRef cell = cell(address);
+        return Explanation.of(figures, cell.line(), cell.cell());
+    }
+
+    private CellRef cell(String address) {
+        Faults faults = new Faults();
+        return Address.parse(address)
+                .in(budget, Place.wholeFile(address), faults)
+                .orElseThrow(() -> new IllegalArgumentException(faults.report().trim()));
+    }
+
+    /**
+     * Writes the plan as a live workbook.
+     *
+     * @param target where it goes, an {@code .xlsx} that does not exist yet
+     * @throws IOException when the target exists or cannot be written
+     */
+    public void writeWorkbook(Path target) throws IOException {
+        FarmWorkbook.write(figures, target, false);
+    }
+
+    /**
+     * Writes the plan as a folder of CSV files, which reads as the same plan.
+     *
+     * @param folder a new or empty folder
+     * @throws IOException when the folder is not empty or cannot be written
+     */
+    public void writeScenario(Path folder) throws IOException {
+        new ScenarioWriter(FarmTables.FORMS).write(budget, folder);
     }
 
     /**

@@ -30,6 +30,8 @@ class ArchitectureTest {
                 .consideringOnlyDependenciesInLayers()
                 .layer("front door")
                 .definedBy("org.benchmetre")
+                .layer("comparison")
+                .definedBy("org.benchmetre.comparison..")
                 .layer("workbook")
                 .definedBy("org.benchmetre.workbook..")
                 .layer("farm")
@@ -46,6 +48,8 @@ class ArchitectureTest {
                 .definedBy("org.benchmetre.budget.unit..")
                 .whereLayer("front door")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("comparison")
+                .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("workbook")
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("decision")
@@ -53,17 +57,36 @@ class ArchitectureTest {
                 .whereLayer("farm")
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("scenario")
-                .mayOnlyBeAccessedByLayers("front door", "farm")
+                .mayOnlyBeAccessedByLayers("front door", "comparison", "farm")
                 .whereLayer("run")
-                .mayOnlyBeAccessedByLayers("front door", "workbook", "decision")
+                .mayOnlyBeAccessedByLayers("front door", "comparison", "workbook", "decision")
                 .whereLayer("graph")
-                .mayOnlyBeAccessedByLayers("front door", "workbook", "farm", "decision", "run", "scenario")
+                .mayOnlyBeAccessedByLayers(
+                        "front door", "comparison", "workbook", "decision", "farm", "run", "scenario")
                 .check(CLASSES);
     }
 
     @Test
     void packagesHaveNoCycles() {
         slices().matching("org.benchmetre.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void irrigationPointsFromCloggingToWaterToHydraulics() {
+        String irrigation = "org.benchmetre.farm.irrigation.";
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("clogging")
+                .definedBy(irrigation + "clogging")
+                .layer("water")
+                .definedBy(irrigation + "water")
+                .layer("hydraulics")
+                .definedBy(irrigation + "hydraulics")
+                .whereLayer("clogging")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("water")
+                .mayOnlyBeAccessedByLayers("clogging")
+                .check(CLASSES);
     }
 
     @Test

@@ -10,10 +10,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.benchmetre.budget.Given;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.Fault;
+import org.benchmetre.scenario.SettingSyntaxException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,7 +67,7 @@ class BenchmetreTest {
         assertThat(length.typed()).isEqualTo(60);
         assertThat(length.typedIn()).isEqualTo(Unit.parse("ft"));
         assertThat(length.number()).isEqualTo(60 * 0.3048);
-        assertThat(length.place()).isEqualTo("setting bench_length=60 ft");
+        assertThat(length.origin()).hasToString("setting bench_length=60 ft");
         assertThat(length.source()).isEqualTo("changed for this run");
     }
 
@@ -85,11 +86,11 @@ class BenchmetreTest {
 
     @Test
     void a_cell_of_a_table_may_be_blanked_but_a_single_number_may_not() throws ScenarioException {
-        assertThat(with("material_driver[pump]=").figures().number("material_quantity", "pump"))
+        assertThat(with("material_waste[liner]=").figures().number("material_waste", "liner"))
                 .isZero();
         assertThat(faults("bench_count="))
-                .containsExactly("setting bench_count=: found nothing, expected a number with a decimal point,"
-                        + " with a unit behind it or in bench without one.");
+                .containsExactly("setting bench_count=: found nothing, expected a whole number from 1 to 10000 in bench for"
+                        + " Benches (bench_count).");
     }
 
     @Test
@@ -105,11 +106,12 @@ class BenchmetreTest {
                                 + " bench_count?",
                         "setting bench_metres=3: found \"bench_metres\", expected an entry; Bench metres follows from a"
                                 + " formula.",
-                        "setting bench_length=-1: found \"-1\", expected a number above 0 and of at most 500 in m.",
+                        "setting bench_length=-1: found \"-1 m\", expected a number above 0 and of at most 500 in m for Length of one bench"
+                                + " (bench_length).",
                         "setting bench_width=2 kg: found \"kg\", expected a unit that converts to m for Width of one"
-                                + " bench.",
-                        "setting irrigation_choice=tap: found \"tap\", expected one of emitter, tape, dripline; did you"
-                                + " mean tape?");
+                                + " bench (bench_width).",
+                        "setting irrigation_choice=tap: found \"tap\", expected one of emitter, tape, dripline for Way"
+                                + " to water, by its key (irrigation_choice); did you mean tape?");
     }
 
     @Test
@@ -152,7 +154,7 @@ class BenchmetreTest {
         Given price = given(plan, "material_price", "tape");
         assertThat(price.number()).isEqualTo(50);
         assertThat(price.source()).isEqualTo("quotation");
-        assertThat(price.place()).isEqualTo("prices.csv, row 2, column price");
+        assertThat(price.origin()).hasToString("prices.csv, row 2, column price");
         assertThat(given(plan, "material_pack", "tape").number()).isEqualTo(500);
         assertThat(given(plan, "material_price_year", "tape").number()).isEqualTo(2025);
         assertThat(given(plan, "material_source", "tape").text()).isEqualTo("quotation");
@@ -176,7 +178,8 @@ class BenchmetreTest {
                         "prices.csv, row 2, column unit: found \"ft\", expected the unit of this part in the scenario,"
                                 + " \"m\".",
                         "prices.csv, row 3, column currency: found \"EUR\", expected the scenario's currency, USD.",
-                        "setting bench_count=0: found \"0\", expected a whole number from 1 to 10000 in bench.");
+                        "setting bench_count=0: found \"0 bench\", expected a whole number from 1 to 10000 in bench for Benches"
+                                + " (bench_count).");
     }
 
     @Test

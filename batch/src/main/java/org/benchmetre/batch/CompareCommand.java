@@ -6,10 +6,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.benchmetre.Comparison;
-import org.benchmetre.MarginByCause;
-import org.benchmetre.Measure;
+import org.benchmetre.Benchmetre;
 import org.benchmetre.ScenarioException;
+import org.benchmetre.comparison.Comparison;
+import org.benchmetre.comparison.Measure;
+import org.benchmetre.workbook.WorkbookWriter;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -37,22 +39,60 @@ final class CompareCommand extends ReadingCommand {
             description = "What causes are divided by: ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} when left out.")
     private Measure per;
 
-    @Option(names = "--csv", description = "Prints scenario,measure,cause,value,difference,unit with all digits.")
-    private boolean csv;
+    @ArgGroup(exclusive = true)
+    private Output output = new Output();
+
+    /** What is made of the comparison in place of the report. */
+    static final class Output {
+
+        @Option(names = "--csv", description = "Prints scenario,measure,cause,value,difference,unit with all digits.")
+        private boolean csv;
+
+        @Option(
+                names = "--explain",
+                paramLabel = "ADDRESS",
+                description = "Tells where a figure of the comparison comes from, down to the figures of the scenarios:"
+                        + " left_difference[container_house], cause_difference[own_mulch;container_house].")
+        private String address;
+
+        @ArgGroup(exclusive = false)
+        private Target workbook;
+    }
+
+    /** Where a workbook goes. */
+    static final class Target {
+
+        @Option(
+                names = {"-o", "--output"},
+                paramLabel = "FILE",
+                required = true,
+                description = "Writes the comparison as a live workbook, an .xlsx file.")
+        private Path file;
+
+        @Option(names = "--overwrite", description = "Replaces the file when it exists.")
+        private boolean overwrite;
+    }
 
     @Override
     int read(Optional<Path> priceList, List<String> changes) throws ScenarioException {
-        Comparison comparison = Comparison.read(scenarios, priceList, changes);
-        MarginByCause margin = MarginByCause.of(comparison, per);
+        Comparison comparison = Benchmetre.compare(scenarios, priceList, changes, per);
         tell("Warning: ", comparison.warnings());
         tell("Note: ", comparison.notes());
-        List<String> disagreements = margin.disagreements();
+        List<String> disagreements = comparison.disagreements();
         if (!disagreements.isEmpty()) {
             disagreements.forEach(sentence -> err().print("Check failed: " + sentence + "\n"));
             err().flush();
             return Exit.CHECK_FAILED;
         }
-        print(csv ? CompareCsv.of(comparison, margin) : new CompareReport(comparison, margin).toString());
+        if (output.address != null) {
+            return explain(comparison.figures(), output.address, Integer.MAX_VALUE);
+        }
+        if (output.workbook != null) {
+            return write(
+                    new WorkbookFile(output.workbook.file, output.workbook.overwrite),
+                    (file, replaced) -> new WorkbookWriter().write(comparison.figures(), file, replaced));
+        }
+        print(output.csv ? CompareCsv.of(comparison) : new CompareReport(comparison).toString());
         return Exit.DONE;
     }
 

@@ -1,17 +1,10 @@
 package org.benchmetre.batch;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import org.benchmetre.Cause;
-import org.benchmetre.Comparison;
-import org.benchmetre.MarginByCause;
-import org.benchmetre.ReceiptsStep;
-import org.benchmetre.Result;
-import org.benchmetre.ResultsCompared;
-import org.benchmetre.Section;
-import org.benchmetre.Total;
-import org.benchmetre.budget.Numbers;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Numbers;
+import org.benchmetre.comparison.Beside;
+import org.benchmetre.comparison.Comparison;
 
 /**
  * A comparison as comma-separated text: {@code scenario,measure,cause,value,difference,unit}, scenario by scenario, with all digits. First
@@ -20,58 +13,61 @@ import org.benchmetre.budget.Numbers;
 final class CompareCsv {
 
     private final Csv csv = new Csv("scenario", "measure", "cause", "value", "difference", "unit");
-    private final List<String> names;
+    private final Comparison comparison;
+    private final ComparedValues values;
+    private final String measure;
+    private final String unit;
 
     private CompareCsv(Comparison comparison) {
-        this.names = comparison.scenarios().stream().map(each -> each.name()).toList();
+        this.comparison = comparison;
+        this.values = new ComparedValues(comparison);
+        this.measure = comparison.per().toString();
+        this.unit = values.unit(values.line("cause_value"));
     }
 
-    static String of(Comparison comparison, MarginByCause margin) {
+    static String of(Comparison comparison) {
         CompareCsv made = new CompareCsv(comparison);
-        String unit = margin.per().unitOfMoney(comparison.currency());
-        List<Result> results = ResultsCompared.of(comparison);
-        List<Total> totals = new ArrayList<>(List.of(margin.sum()));
-        Arrays.stream(Section.values()).map(margin::total).forEach(totals::add);
-        totals.add(margin.left());
-        for (int i = 0; i < made.names.size(); i++) {
-            made.results(i, results);
-            made.causes(i, margin.causes(), margin.per().toString(), unit);
-            made.totals(i, totals, margin.per().toString(), unit);
-            made.steps(i, margin.receipts(), margin.per().toString(), unit);
-        }
+        made.values.scenarios().forEach(made::scenario);
         return made.csv.toString();
     }
 
-    private void results(int i, List<Result> results) {
-        for (Result result : results) {
-            String value = result.has(i)
-                    ? Numbers.plain(result.values().get(i))
-                    : result.reasons().get(i);
-            String difference = result.has(i) && result.has(0) ? Numbers.plain(result.difference(i)) : "";
-            csv.row(names.get(i), result.measure(), result.key(), value, difference, result.unit());
+    private void scenario(int i) {
+        for (Beside result : comparison.results()) {
+            beside(i, result.measure(), result);
+        }
+        rows(i, "", "cause");
+        single(i, "sum", "cause_sum", "cause_sum_difference");
+        rows(i, "total_", "section");
+        single(i, "left", "left_value", "left_difference");
+        factors(i);
+    }
+
+    private void beside(int i, String by, Beside figure) {
+        Line value = figure.value();
+        String difference = values.difference(figure.difference(), i);
+        csv.row(values.name(i), by, figure.key(), values.text(value.id(), i), difference, values.unit(value));
+    }
+
+    /** The rows of a table of money, its lines named {@code cause_value} and {@code cause_difference}. */
+    private void rows(int i, String before, String table) {
+        List<String> keys = values.keys(table + "_value");
+        for (int row = 0; row < keys.size(); row++) {
+            String value = Numbers.plain(values.number(table + "_value", row, i));
+            String difference = Numbers.plain(values.number(table + "_difference", row, i));
+            csv.row(values.name(i), measure, before + keys.get(row), value, difference, unit);
         }
     }
 
-    private void causes(int i, List<Cause> causes, String measure, String unit) {
-        for (Cause cause : causes) {
-            String value = Numbers.plain(cause.values().get(i));
-            csv.row(names.get(i), measure, cause.key(), value, Numbers.plain(cause.difference(i)), unit);
-        }
+    private void single(int i, String key, String value, String difference) {
+        csv.row(values.name(i), measure, key, values.text(value, i), values.text(difference, i), unit);
     }
 
-    private void totals(int i, List<Total> totals, String measure, String unit) {
-        for (Total total : totals) {
-            String value = Numbers.plain(total.values().get(i));
-            csv.row(names.get(i), measure, total.key(), value, Numbers.plain(total.difference(i)), unit);
-        }
-    }
-
-    private void steps(int i, List<ReceiptsStep> steps, String measure, String unit) {
-        for (ReceiptsStep step : steps) {
-            String value = Numbers.plain(step.values().get(i));
-            csv.row(names.get(i), measure, step.key(), value, Numbers.plain(step.difference(i)), step.unit());
-            String effect = Numbers.plain(step.effects().get(i));
-            csv.row(names.get(i), measure, "receipts_by_" + step.key(), "", effect, unit);
+    private void factors(int i) {
+        for (int row = 0; row < comparison.factors().size(); row++) {
+            Beside factor = comparison.factors().get(row);
+            beside(i, measure, factor);
+            String effect = Numbers.plain(values.number("receipts_step", row, i));
+            csv.row(values.name(i), measure, "receipts_by_" + factor.key(), "", effect, unit);
         }
     }
 }

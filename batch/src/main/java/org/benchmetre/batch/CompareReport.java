@@ -1,25 +1,12 @@
 package org.benchmetre.batch;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.function.IntToDoubleFunction;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.benchmetre.Cause;
-import org.benchmetre.Compared;
-import org.benchmetre.Comparison;
-import org.benchmetre.MarginByCause;
-import org.benchmetre.ReceiptsStep;
-import org.benchmetre.Result;
-import org.benchmetre.ResultsCompared;
-import org.benchmetre.Section;
-import org.benchmetre.Total;
-import org.benchmetre.budget.run.Figures;
+import org.benchmetre.budget.Line;
+import org.benchmetre.comparison.Beside;
+import org.benchmetre.comparison.Comparison;
 
 /**
  * Scenarios side by side on a console, at most 100 columns, two decimals: what they are, their results, and by cause where the margin
@@ -27,34 +14,32 @@ import org.benchmetre.budget.run.Figures;
  */
 final class CompareReport {
 
-    private static final int NAMED = 4;
-
-    private final List<Compared> scenarios;
     private final Comparison comparison;
-    private final MarginByCause margin;
+    private final ComparedValues values;
+    private final List<Integer> scenarios;
     private final String unit;
 
-    CompareReport(Comparison comparison, MarginByCause margin) {
+    CompareReport(Comparison comparison) {
         this.comparison = comparison;
-        this.scenarios = comparison.scenarios();
-        this.margin = margin;
-        this.unit = margin.per().unitOfMoney(comparison.currency());
+        this.values = new ComparedValues(comparison);
+        this.scenarios = values.scenarios();
+        this.unit = values.unit(values.line("cause_value"));
     }
 
     @Override
     public String toString() {
-        return answers()
+        String words = comparison.per().words();
+        return new CompareAnswer(comparison)
                 + "\n"
                 + what()
-                + heading("Results; differences are against " + name(0))
+                + heading("Results; differences are against " + values.name(0))
                 + results()
-                + heading("By cause, " + margin.per().words() + ", " + unit)
+                + heading("By cause, " + words + ", " + unit)
                 + "Costs carry a minus sign, so that a plus in a difference means that more is left.\n\n"
                 + sections()
                 + "\n"
                 + causes()
-                + heading("Where the difference in receipts comes from, "
-                        + margin.per().words() + ", " + unit)
+                + heading("Where the difference in receipts comes from, " + words + ", " + unit)
                 + receipts()
                 + "\n"
                 + cautions();
@@ -64,125 +49,108 @@ final class CompareReport {
         return "\n" + TextTable.wrapped(words) + "\n";
     }
 
-    /** In a sentence a scenario: how much more or less it leaves than the first, and the largest causes. */
-    private String answers() {
-        return IntStream.range(1, scenarios.size())
-                .mapToObj(i -> TextTable.wrapped(answer(i)))
-                .collect(Collectors.joining());
-    }
-
-    private String answer(int i) {
-        double more = margin.left().difference(i);
-        if (PriceReport.two(more).equals("0.00")) {
-            return name(i) + " leaves as much as " + name(0) + ", "
-                    + margin.per().words() + " and year.";
-        }
-        String amount = PriceReport.two(Math.abs(more)) + " " + unit + (more > 0 ? " more" : " less");
-        String sections = Arrays.stream(Section.values())
-                .map(section ->
-                        section.label() + " " + signed(margin.total(section).difference(i)))
-                .collect(Collectors.joining(", "));
-        String largest = margin.causes().stream()
-                .filter(cause -> cause.section() != Section.RECEIPTS)
-                .sorted(Comparator.comparingDouble((Cause cause) -> -Math.abs(cause.difference(i))))
-                .limit(NAMED)
-                .filter(cause -> !PriceReport.two(cause.difference(i)).equals("0.00"))
-                .map(cause -> cause.label() + " " + signed(cause.difference(i)))
-                .collect(Collectors.joining("; "));
-        String split = margin.receipts().stream()
-                .map(step -> step.label() + " " + signed(step.effects().get(i)))
-                .collect(Collectors.joining("; "));
-        return name(i) + " leaves " + amount + " than " + name(0) + ": " + sections + ". Largest differences in cost: "
-                + largest + ". Causes of the difference in receipts: " + split + ".";
-    }
-
     private String what() {
         List<String> header = new ArrayList<>(List.of(""));
-        scenarios.forEach(each -> header.add(each.name()));
+        scenarios.forEach(i -> header.add(values.name(i)));
         TextTable table = new TextTable(header, 1);
-        fact(table, "Title", each -> each.plan().budget().title());
-        fact(table, "Bench metres", each -> quantity(each, "bench_metres"));
-        fact(table, "Plants", each -> PriceReport.whole(each.figures().number("plant_count")));
-        fact(table, "Floor of the house", each -> quantity(each, "house_area"));
-        fact(
-                table,
-                "Plants per m² of floor",
-                each -> PriceReport.two(each.figures().number("plants_per_area")));
-        fact(table, "Way to water", each -> each.figures().text("irrigation_label"));
-        fact(table, "Plant stock", each -> each.figures().text("stock_label_chosen"));
-        fact(table, "Currency", each -> each.plan().budget().currency());
-        fact(table, "Year of the plan", each -> each.figures().text("plan_year"));
+        fact(table, "Title", i -> values.text("scenario_title", i));
+        fact(table, "Bench metres", i -> quantity("bench_metres", i));
+        fact(table, "Plants", i -> PriceReport.whole(values.number("plant_count", i)));
+        fact(table, "Floor of the house", i -> quantity("house_area", i));
+        fact(table, "Plants per m² of floor", i -> values.two(values.line("plants_per_area"), i));
+        fact(table, "Way to water", i -> values.text("irrigation_label", i));
+        fact(table, "Plant stock", i -> values.text("stock_label_chosen", i));
+        fact(table, "Currency", i -> comparison.figures().budget().currency());
+        fact(table, "Year of the plan", i -> values.text("plan_year", i));
         return table.toString();
     }
 
-    private void fact(TextTable table, String label, Function<Compared, String> value) {
+    private void fact(TextTable table, String label, IntFunction<String> value) {
         List<String> cells = new ArrayList<>(List.of(label));
-        scenarios.forEach(each -> cells.add(value.apply(each)));
+        scenarios.forEach(i -> cells.add(value.apply(i)));
         table.row(cells);
     }
 
-    private String quantity(Compared scenario, String id) {
-        Figures figures = scenario.figures();
-        String measured = figures.budget().line(id).unit().display(comparison.currency());
-        return PriceReport.whole(figures.number(id)) + " " + measured;
+    private String quantity(String id, int i) {
+        return PriceReport.whole(values.number(id, i)) + " " + values.unit(values.line(id));
     }
 
     private String results() {
         TextTable table = table(List.of("", "Unit"), "Difference");
-        for (Result result : ResultsCompared.of(comparison)) {
-            IntFunction<String> value = i -> result.has(i)
-                    ? PriceReport.two(result.values().get(i))
-                    : result.reasons().get(i);
-            IntFunction<String> difference = i -> result.has(i) && result.has(0) ? signed(result.difference(i)) : "";
-            table.row(row(List.of(result.label(), result.unit()), value, difference));
+        for (Beside result : comparison.results()) {
+            Line value = result.value();
+            table.row(row(
+                    List.of(value.label(), values.unit(value)),
+                    i -> values.two(value, i),
+                    i -> values.signed(result.difference(), i)));
         }
         return table.toString();
     }
 
     private String sections() {
         TextTable table = table(List.of("In short"), "Difference");
-        Arrays.stream(Section.values()).map(margin::total).forEach(total -> table.row(row(total)));
-        return table.total(row(margin.left())).toString();
+        for (int section = 0; section < values.line("section_label").size(); section++) {
+            table.row(money(values.text("section_label", section), "section", section));
+        }
+        return table.total(left()).toString();
     }
 
-    private List<String> row(Total total) {
-        return row(
-                List.of(total.label()), i -> PriceReport.two(total.values().get(i)), i -> signed(total.difference(i)));
+    private List<String> left() {
+        return single(values.line("left_value").label(), "left_value", "left_difference");
     }
 
     private String causes() {
         TextTable table = table(List.of("Receipts and costs"), "Difference");
-        Predicate<Cause> nowhere = cause -> cause.values().stream().allMatch(value -> value == 0);
-        margin.causes().stream().filter(nowhere.negate()).forEach(cause -> table.row(row(cause)));
-        table.total(row(margin.sum())).row(row(margin.left()));
-        String without =
-                margin.causes().stream().filter(nowhere).map(Cause::label).collect(Collectors.joining(", "));
-        return table + (without.isEmpty() ? "" : TextTable.wrapped("Nothing in any of them: " + without));
+        List<String> without = new ArrayList<>();
+        for (int cause = 0; cause < values.line("cause_label").size(); cause++) {
+            String label = values.text("cause_label", cause);
+            if (isNowhere(cause)) {
+                without.add(label);
+            } else {
+                table.row(money(label, "cause", cause));
+            }
+        }
+        table.total(single("Sum of all rows", "cause_sum", "cause_sum_difference"))
+                .row(left());
+        String nowhere = "Nothing in any of them: " + String.join(", ", without);
+        return table + (without.isEmpty() ? "" : TextTable.wrapped(nowhere));
     }
 
-    private List<String> row(Cause cause) {
-        return row(
-                List.of(cause.label()), i -> PriceReport.two(cause.values().get(i)), i -> signed(cause.difference(i)));
+    private boolean isNowhere(int cause) {
+        return scenarios.stream().allMatch(i -> values.number("cause_value", cause, i) == 0);
     }
 
     private String receipts() {
         TextTable table = table(List.of("Changed in this order", "Unit"), "More receipts");
-        for (ReceiptsStep step : margin.receipts()) {
+        for (int factor = 0; factor < comparison.factors().size(); factor++) {
+            Line value = comparison.factors().get(factor).value();
+            int step = factor;
             table.row(row(
-                    List.of(step.label(), step.unit()),
-                    i -> PriceReport.two(step.values().get(i)),
-                    i -> signed(step.effects().get(i))));
+                    List.of(value.label(), values.unit(value)),
+                    i -> values.two(value, i),
+                    i -> ComparedValues.signed(values.number("receipts_step", step, i))));
         }
-        IntToDoubleFunction whole = i -> margin.receipts().stream()
-                .mapToDouble(step -> step.effects().get(i))
-                .sum();
-        return table.total(row(List.of("Difference in receipts", unit), i -> "", i -> signed(whole.applyAsDouble(i))))
+        Line sum = values.line("receipts_step_sum");
+        return table.total(row(List.of("Difference in receipts", unit), i -> "", i -> values.signed(sum, i)))
                 .toString();
+    }
+
+    /** A row of a table of money, its lines named {@code cause_value} and {@code cause_difference}. */
+    private List<String> money(String label, String lines, int row) {
+        return row(
+                List.of(label),
+                i -> PriceReport.two(values.number(lines + "_value", row, i)),
+                i -> ComparedValues.signed(values.number(lines + "_difference", row, i)));
+    }
+
+    private List<String> single(String label, String value, String difference) {
+        return row(
+                List.of(label), i -> values.two(values.line(value), i), i -> values.signed(values.line(difference), i));
     }
 
     private TextTable table(List<String> first, String difference) {
         boolean pair = scenarios.size() == 2;
-        List<String> header = row(first, this::name, i -> pair ? difference : difference + ", " + name(i));
+        List<String> header = row(first, values::name, i -> pair ? difference : difference + ", " + values.name(i));
         TextTable table = new TextTable(header, first.size());
         IntStream.range(first.size(), header.size()).forEach(table::right);
         return table;
@@ -191,18 +159,9 @@ final class CompareReport {
     /** The values of all scenarios, then the differences of all but the first. */
     private List<String> row(List<String> first, IntFunction<String> value, IntFunction<String> difference) {
         List<String> cells = new ArrayList<>(first);
-        IntStream.range(0, scenarios.size()).mapToObj(value).forEach(cells::add);
-        IntStream.range(1, scenarios.size()).mapToObj(difference).forEach(cells::add);
+        scenarios.forEach(i -> cells.add(value.apply(i)));
+        scenarios.stream().skip(1).forEach(i -> cells.add(difference.apply(i)));
         return cells;
-    }
-
-    private String name(int scenario) {
-        return scenarios.get(scenario).name();
-    }
-
-    private static String signed(double number) {
-        String shown = PriceReport.two(number);
-        return number > 0 && !shown.equals("0.00") ? "+" + shown : shown;
     }
 
     private static String cautions() {

@@ -8,8 +8,8 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Schedule;
+import org.benchmetre.budget.entry.Numbers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 

@@ -7,9 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchmetre.ScenarioException;
-import org.benchmetre.SettingSyntaxException;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.run.Explanation;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.scenario.Address;
 import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
+import org.benchmetre.scenario.SettingSyntaxException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -55,7 +60,7 @@ abstract class ReadingCommand implements Callable<Integer> {
         try {
             return read(Optional.ofNullable(prices), settings);
         } catch (SettingSyntaxException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+            throw usage(e.getMessage());
         } catch (ScenarioException e) {
             return refused(e.faults());
         }
@@ -63,6 +68,39 @@ abstract class ReadingCommand implements Callable<Integer> {
 
     /** Reads what is named on the command line and does what the command is for. */
     abstract int read(Optional<Path> priceList, List<String> changes) throws ScenarioException;
+
+    /** Wrong usage, to be thrown. */
+    final ParameterException usage(String sentence) {
+        return new ParameterException(spec.commandLine(), sentence);
+    }
+
+    /** Explains a cell of a computed budget so many formulas deep, and answers the exit code. */
+    final int explain(Figures figures, String address, int levels) {
+        Faults faults = new Faults();
+        Optional<CellRef> cell =
+                Address.parse(address).in(figures.budget(), Place.wholeFile("address " + address), faults);
+        if (cell.isEmpty()) {
+            return refused(faults);
+        }
+        print(Explanation.of(figures, cell.get().line(), cell.get().cell(), levels)
+                .toString());
+        return Exit.DONE;
+    }
+
+    /** Writes a workbook, tells what became of it and answers the exit code. */
+    final int write(WorkbookFile file, WorkbookFile.Drawn workbook) {
+        file.wrongName().ifPresent(sentence -> {
+            throw usage(sentence);
+        });
+        Optional<String> failure = file.write(workbook);
+        if (failure.isPresent()) {
+            err().print(failure.get() + "\n");
+            err().flush();
+            return Exit.NOT_WRITTEN;
+        }
+        print("Wrote " + file.target() + ".\n");
+        return Exit.DONE;
+    }
 
     /** Tells everything found and answers the exit code for faults. */
     final int refused(Faults faults) {

@@ -1,14 +1,8 @@
 package org.benchmetre.batch;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import org.benchmetre.FarmWorkbook;
 import org.benchmetre.Plan;
-import org.benchmetre.workbook.TargetExistsException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -30,30 +24,8 @@ final class WorkbookCommand extends ScenarioCommand {
 
     @Override
     int run(Plan plan) {
-        try {
-            FarmWorkbook.write(plan.figures(), target, overwrite);
-        } catch (TargetExistsException e) {
-            return notWritten("exists and is left as it is; --overwrite replaces it");
-        } catch (IOException | UncheckedIOException e) {
-            return notWritten("could not be written: " + reason(e));
-        }
-        print("Wrote " + target + ".\n");
-        return Exit.DONE;
-    }
-
-    private int notWritten(String why) {
-        err().print("The file " + target + " " + why + ".\n");
-        err().flush();
-        return Exit.NOT_WRITTEN;
-    }
-
-    private String reason(Exception problem) {
-        if (problem instanceof NoSuchFileException) {
-            return "its folder does not exist";
-        }
-        if (problem instanceof AccessDeniedException) {
-            return "access is denied";
-        }
-        return Files.isDirectory(target) ? "it is a folder" : String.valueOf(problem.getMessage());
+        return write(
+                new WorkbookFile(target, overwrite),
+                (file, replaced) -> FarmWorkbook.write(plan.figures(), file, replaced));
     }
 }

@@ -291,6 +291,70 @@ class CompareCommandTest {
     }
 
     @Test
+    void a_comparison_is_written_as_a_workbook_that_replaces_nothing_unasked() throws IOException {
+        Path target = folder.resolve("two.xlsx");
+
+        Ran ran = Ran.with("compare", Ran.SAMPLE, CONTAINERS, "-o", target);
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        assertThat(ran.out()).isEqualTo("Wrote " + target + ".\n");
+        assertThat(Files.readAllBytes(target)).startsWith('P', 'K');
+
+        Files.writeString(target, "mine");
+        Ran refused = Ran.with("compare", Ran.SAMPLE, CONTAINERS, "-o", target);
+        assertThat(refused.exit()).isEqualTo(3);
+        assertThat(refused.err()).contains("exists and is left as it is");
+        assertThat(target).hasContent("mine");
+        assertThat(Ran.with("compare", Ran.SAMPLE, CONTAINERS, "-o", target, "--overwrite")
+                        .exit())
+                .isZero();
+        assertThat(Files.readAllBytes(target)).startsWith('P', 'K');
+    }
+
+    @Test
+    void a_difference_is_explained_down_to_the_figures_of_the_scenarios() {
+        Ran ran =
+                Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--explain", "cause_difference[own_mulch;container_house]");
+
+        assertThat(ran.exit()).as(ran.err()).isZero();
+        assertThat(ran.outLines())
+                .first()
+                .asString()
+                .startsWith("More than in the first (cause_difference[own_mulch;container_house]) = 0.0");
+        assertThat(ran.out())
+                .contains(
+                        "(house_area[trough_house]) = 230.4 m2",
+                        "entry, trough-house, budget_value[own_mulch]; source: a figure of this scenario",
+                        "blank entry, no such row in container-house");
+        assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void an_unknown_address_is_a_fault_with_near_names_and_one_out_of_form_wrong_usage() {
+        Ran unknown = Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--explain", "left_difference[container-house]");
+
+        assertThat(unknown.exit()).isEqualTo(1);
+        assertThat(unknown.err()).contains("did you mean container_house?");
+        assertThat(Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--explain", "left difference")
+                        .exit())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void report_csv_workbook_and_explanation_exclude_one_another() {
+        Path target = folder.resolve("two.xlsx");
+
+        assertThat(Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--csv", "-o", target)
+                        .exit())
+                .isEqualTo(2);
+        assertThat(Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--csv", "--explain", "left_difference")
+                        .exit())
+                .isEqualTo(2);
+        assertThat(Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--overwrite").exit())
+                .isEqualTo(2);
+        assertThat(target).doesNotExist();
+    }
+
+    @Test
     void one_scenario_or_another_measure_is_wrong_usage() {
         assertThat(Ran.with("compare", Ran.SAMPLE).exit()).isEqualTo(2);
         Ran acre = Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--per", "acre");

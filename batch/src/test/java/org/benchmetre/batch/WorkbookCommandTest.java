@@ -38,6 +38,23 @@ class WorkbookCommandTest {
     }
 
     @Test
+    void only_an_xlsx_file_is_a_workbook_so_that_no_input_is_written_over() throws IOException {
+        Path scenario = Ran.copy(folder);
+        Path input = scenario.resolve("farm.csv");
+        String before = Files.readString(input);
+
+        Ran ran = Ran.with("workbook", scenario, "-o", input, "--overwrite");
+
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).contains("A workbook is an .xlsx file, but found " + input + ".");
+        assertThat(input).hasContent(before);
+        assertThat(Ran.with("compare", scenario, scenario, "-o", input, "--overwrite")
+                        .exit())
+                .isEqualTo(2);
+        assertThat(input).hasContent(before);
+    }
+
+    @Test
     void a_folder_that_is_not_there_cannot_be_written_to() {
         Path target = folder.resolve("nowhere").resolve("house.xlsx");
         Ran ran = Ran.with("workbook", Ran.SAMPLE, "-o", target);

@@ -1,6 +1,7 @@
 package org.benchmetre.budget;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Plausible;
 
 /**
  * A graph of lines laid out in schedules, with the values of its entries. Immutable, serialisable, free of cycles. It computes
@@ -18,8 +21,7 @@ public final class Budget implements Serializable {
 
     private static final long serialVersionUID = 1L;
 
-    private final String title;
-    private final String currency;
+    private final Structure structure;
     private final List<Schedule> schedules;
     private final LinkedHashMap<String, Line> lines;
     private final LinkedHashMap<Line, Formula> formulas;
@@ -28,13 +30,15 @@ public final class Budget implements Serializable {
     private final List<Caution> cautions;
     private final List<Line> warnings;
     private final Set<Line> repeated;
+    private final LinkedHashMap<Line, List<Given>> defaults;
     private final LinkedHashMap<Line, List<Given>> givens;
+    private final List<Rule> rules;
+    private final LinkedHashMap<Line, Ends> ranges;
     private final LinkedHashMap<Line, Search> searches;
     private final Once once;
 
     Budget(BudgetBuilder builder) {
-        this.title = builder.title;
-        this.currency = builder.currency;
+        this.structure = builder.structure;
         this.schedules = builder.schedules();
         this.lines = new LinkedHashMap<>(builder.lines);
         this.formulas = new LinkedHashMap<>(builder.formulas);
@@ -43,14 +47,16 @@ public final class Budget implements Serializable {
         this.cautions = List.copyOf(builder.cautions);
         this.warnings = List.copyOf(builder.warnings);
         this.repeated = new LinkedHashSet<>(builder.repeated);
-        this.givens = new LinkedHashMap<>(builder.givens);
+        this.defaults = new LinkedHashMap<>(builder.givens);
+        this.givens = defaults;
+        this.rules = Gate.rules(builder);
+        this.ranges = new LinkedHashMap<>(builder.ranges);
         this.searches = new LinkedHashMap<>(builder.searches);
         this.once = new Once();
     }
 
     private Budget(Budget other, LinkedHashMap<Line, List<Given>> givens) {
-        this.title = other.title;
-        this.currency = other.currency;
+        this.structure = other.structure;
         this.schedules = other.schedules;
         this.lines = other.lines;
         this.formulas = other.formulas;
@@ -59,7 +65,10 @@ public final class Budget implements Serializable {
         this.cautions = other.cautions;
         this.warnings = other.warnings;
         this.repeated = other.repeated;
+        this.defaults = other.defaults;
         this.givens = givens;
+        this.rules = other.rules;
+        this.ranges = other.ranges;
         this.searches = other.searches;
         this.once = other.once;
     }
@@ -70,7 +79,7 @@ public final class Budget implements Serializable {
      * @return a title for sheets and reports
      */
     public String title() {
-        return title;
+        return structure.title();
     }
 
     /**
@@ -79,7 +88,7 @@ public final class Budget implements Serializable {
      * @return ISO 4217 code
      */
     public String currency() {
-        return currency;
+        return structure.currency();
     }
 
     /**
@@ -229,17 +238,106 @@ public final class Budget implements Serializable {
     }
 
     /**
-     * The same budget with some entry cells replaced.
+     * What decides which lines there are.
+     *
+     * @return the keys of the tables
+     */
+    public Structure structure() {
+        return structure;
+    }
+
+    /**
+     * The documented default of an entry's cell.
+     *
+     * @param line an entry of this budget
+     * @param cell from 0
+     * @return blank where nothing is documented
+     */
+    public Given usual(Line line, int cell) {
+        given(line);
+        return defaults.get(line).get(cell);
+    }
+
+    /**
+     * The usual range of an entry's cell: the one that the scenario gives it, else the one that entries beside it hold, else the
+     * documented one.
+     *
+     * @param line an entry of this budget
+     * @param cell from 0
+     * @return in the line's unit
+     */
+    public Plausible range(Line line, int cell) {
+        Given given = given(line).get(cell);
+        if (!given.range().equals(Plausible.UNKNOWN)) {
+            return given.range();
+        }
+        Plausible documented = entry(line).orElseThrow().plausible();
+        Ends ends = ranges.get(line);
+        if (ends == null) {
+            return documented;
+        }
+        double low = end(ends.low(), cell, documented.low());
+        double high = end(ends.high(), cell, documented.high());
+        return low > high ? documented : new Plausible(low, documented.typical(), high);
+    }
+
+    private double end(Line line, int cell, double documented) {
+        Given given = given(line).get(cell);
+        return given.filled() ? given.number() : documented;
+    }
+
+    /**
+     * The gate: the only way of values into cells.
+     *
+     * @return of this budget
+     */
+    public Gate gate() {
+        return new Gate(this);
+    }
+
+    List<Rule> rules() {
+        return rules;
+    }
+
+    /**
+     * The same budget with a layer of values over its own. Every value is looked at, alone and together with the others.
+     *
+     * @param layer values by cell
+     * @return a new budget; this one is unchanged
+     * @throws RefusedException when an entry does not take a value; it carries all that were refused
+     * @throws FormulaException when a line is not an entry of this budget, or has no such cell
+     */
+    public Budget with(Layer layer) {
+        List<Refused> refused = new ArrayList<>();
+        return gate().lay(layer, line -> false, refused::add).orElseThrow(() -> new RefusedException(refused));
+    }
+
+    /**
+     * The same with some cells replaced.
      *
      * @param changes for each entry line the new value by cell
      * @return a new budget; this one is unchanged
-     * @throws FormulaException when a line is not an entry of this budget
+     * @throws RefusedException when an entry does not take a value; it carries all that were refused
+     * @throws FormulaException when a line is not an entry of this budget, or has no such cell
      */
     public Budget with(Map<Line, Map<Integer, Given>> changes) {
+        Layer layer = new Layer();
+        changes.forEach((line, cells) -> cells.forEach((cell, value) -> layer.put(line, cell, value)));
+        return with(layer);
+    }
+
+    /** The same budget with a layer of values that the gate has not looked at. */
+    Budget laid(Layer layer) {
         LinkedHashMap<Line, List<Given>> changed = new LinkedHashMap<>(givens);
-        changes.forEach((line, cells) -> {
+        layer.forEach((line, cells) -> {
             Given[] values = given(line).toArray(Given[]::new);
-            cells.forEach((cell, value) -> values[cell] = value);
+            cells.forEach((cell, value) -> {
+                if (cell < 0 || cell >= values.length) {
+                    throw new FormulaException("Line " + line + " has " + values.length
+                            + (values.length == 1 ? " cell" : " cells") + ", from 0, but no cell " + cell + ".");
+                }
+                values[cell] = value;
+            });
             changed.put(line, List.of(values));
         });
         return new Budget(this, changed);

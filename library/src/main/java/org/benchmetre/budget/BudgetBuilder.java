@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 
 /**
@@ -20,12 +21,13 @@ public final class BudgetBuilder {
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(_[a-z0-9]+)+");
     private static final String TYPED_SUFFIX = "_entry";
 
-    final String title;
-    final String currency;
+    final Structure structure;
     final Map<String, Line> lines = new LinkedHashMap<>();
     final Map<Line, Formula> formulas = new LinkedHashMap<>();
     final Map<Line, Entry> entries = new LinkedHashMap<>();
     final Map<Line, List<Given>> givens = new LinkedHashMap<>();
+    final List<Rule> rules = new ArrayList<>();
+    final Map<Line, Ends> ranges = new LinkedHashMap<>();
     final Map<Line, Search> searches = new LinkedHashMap<>();
     final Map<Axis, Line> rowNames = new LinkedHashMap<>();
     final List<Caution> cautions = new ArrayList<>();
@@ -35,14 +37,53 @@ public final class BudgetBuilder {
     private List<String> sheets = List.of();
 
     /**
-     * Starts an empty budget.
+     * Starts an empty budget without tables.
      *
      * @param title what the budget is of
      * @param currency ISO 4217 code of all money
      */
     public BudgetBuilder(String title, String currency) {
-        this.title = title;
-        this.currency = currency;
+        this(new Structure(title, currency, "", Map.of()));
+    }
+
+    /**
+     * Starts an empty budget.
+     *
+     * @param structure the keys of its tables
+     */
+    public BudgetBuilder(Structure structure) {
+        this.structure = structure;
+    }
+
+    /**
+     * What decides which lines there are.
+     *
+     * @return the keys of the tables
+     */
+    public Structure structure() {
+        return structure;
+    }
+
+    /**
+     * Says that two entries are the ends of the usual range of a third, cell by cell. The low end may not lie above the high one; a value
+     * outside is no fault but worth a word.
+     *
+     * @param value the entry
+     * @param low the low end, blank where nobody knows it
+     * @param high the high end, blank where nobody knows it
+     */
+    public void range(Line value, Line low, Line high) {
+        ranges.put(value, new Ends(low, high));
+        rules.add(new LowToHigh(low, high));
+    }
+
+    /**
+     * Adds a rule between cells.
+     *
+     * @param rule looked at whenever one of its lines is given a value
+     */
+    public void rule(Rule rule) {
+        rules.add(rule);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.benchmetre.budget;
 
 import java.util.List;
+import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.unit.Ratio;
 import org.benchmetre.budget.unit.Unit;
 

@@ -2,9 +2,20 @@ package org.benchmetre.budget;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.benchmetre.budget.entry.Blank;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Home;
+import org.benchmetre.budget.entry.Meaning;
+import org.benchmetre.budget.entry.Plausible;
+import org.benchmetre.budget.entry.TextForm;
+import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.unit.Unit;
 
-/** Says what an entry may hold and what it holds. Ends with one of the {@code given} methods, which adds the line. */
+/**
+ * Says what an entry may hold, what it is and where files keep it. Ends with one of the {@code given} methods, which adds the line with
+ * its documented default; what people enter comes later, through {@link Budget#with}.
+ */
 public final class EntryBuilder {
 
     private final BudgetBuilder budget;
@@ -49,8 +60,7 @@ public final class EntryBuilder {
             throw new FormulaException(
                     "Entry " + id + " has a typical value of " + typical + " outside " + low + " to " + high + ".");
         }
-        entry = entry.usually(new Plausible(low, typical, high), source);
-        return this;
+        return usually(new Plausible(low, typical, high), source);
     }
 
     /**
@@ -93,7 +103,7 @@ public final class EntryBuilder {
      * @return this
      */
     public EntryBuilder usually(Plausible plausible, String source) {
-        entry = entry.usually(plausible, source);
+        entry = entry.usually(new Usual(plausible, entry.usualText(), source));
         return this;
     }
 
@@ -113,7 +123,7 @@ public final class EntryBuilder {
     }
 
     /**
-     * Allows a few texts only.
+     * Allows a few texts only, or any label when the list is empty.
      *
      * @param usual the documented default
      * @param source where it comes from
@@ -121,8 +131,7 @@ public final class EntryBuilder {
      * @return this
      */
     public EntryBuilder oneOf(String usual, String source, List<String> texts) {
-        entry = entry.among(usual, source, texts, null);
-        return this;
+        return words(usual, source, texts.isEmpty() ? TextForm.GROUP : TextForm.oneOf(texts));
     }
 
     /**
@@ -134,7 +143,52 @@ public final class EntryBuilder {
      * @return this
      */
     public EntryBuilder keyOf(String usual, String source, Line keys) {
-        entry = entry.among(usual, source, List.of(), keys);
+        return words(usual, source, TextForm.keyOf(keys.id()));
+    }
+
+    /**
+     * Allows texts of a form only.
+     *
+     * @param usual the documented default, empty when there is none
+     * @param source where it comes from
+     * @param form which texts
+     * @return this
+     */
+    public EntryBuilder words(String usual, String source, TextForm form) {
+        entry = entry.among(form).usually(new Usual(entry.plausible(), usual, source));
+        return this;
+    }
+
+    /**
+     * Says where files keep the entry.
+     *
+     * @param home table and columns
+     * @return this
+     */
+    public EntryBuilder keptAt(Home home) {
+        entry = entry.keptAt(home);
+        return this;
+    }
+
+    /**
+     * Says what a blank cell means. Unless said it counts as nothing.
+     *
+     * @param blank its meaning
+     * @return this
+     */
+    public EntryBuilder whenBlank(Blank blank) {
+        entry = entry.whenBlank(blank);
+        return this;
+    }
+
+    /**
+     * Says what the entry is.
+     *
+     * @param meaning a price, a key
+     * @return this
+     */
+    public EntryBuilder meaning(Meaning meaning) {
+        entry = entry.meaning(meaning);
         return this;
     }
 
@@ -150,9 +204,9 @@ public final class EntryBuilder {
     }
 
     /**
-     * Adds the entry with the same value in every cell: a single value, or a default for all rows.
+     * Adds the entry with the same default in every cell.
      *
-     * @param value the value
+     * @param value the documented default
      * @return the line
      */
     public Line given(Given value) {
@@ -161,9 +215,9 @@ public final class EntryBuilder {
     }
 
     /**
-     * Adds the entry with a value for each cell.
+     * Adds the entry with a default for each cell.
      *
-     * @param values as many as there are cells; rows left out at the end are blank
+     * @param values as many as there are cells; cells left out at the end are blank
      * @return the line
      */
     public Line given(List<Given> values) {
@@ -179,22 +233,38 @@ public final class EntryBuilder {
     }
 
     /**
-     * The entry as far as it is said, for whoever reads its value and needs to know what is allowed.
+     * The identifier.
      *
-     * @return all but the value
+     * @return lower snake case
      */
-    public Draft draft() {
-        return new Draft(id, label, unit, kind, entry);
+    public String id() {
+        return id;
     }
 
     /**
-     * An entry before it has a value.
+     * Whether the entry is a text.
      *
-     * @param id identifier
-     * @param label what a reader sees
-     * @param unit the unit a reader expects
-     * @param kind number or text
-     * @param entry what it may hold
+     * @return false for a number
      */
-    public record Draft(String id, String label, Unit unit, Kind kind, Entry entry) {}
+    public boolean isText() {
+        return kind == Kind.TEXT;
+    }
+
+    /**
+     * The unit a reader expects.
+     *
+     * @return one for a text
+     */
+    public Unit unit() {
+        return unit;
+    }
+
+    /**
+     * What was said so far.
+     *
+     * @return bounds, default and home
+     */
+    public Entry entry() {
+        return entry;
+    }
 }

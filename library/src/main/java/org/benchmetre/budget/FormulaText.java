@@ -46,7 +46,7 @@ public final class FormulaText implements Walk<Spelling.Printed> {
 
     @Override
     public Spelling.Printed constant(Constant constant) {
-        return constant.kind() == Kind.TEXT ? literal(constant.text()) : Numbers.printed(constant.number());
+        return constant.kind() == Kind.TEXT ? literal(constant.text()) : Spelling.number(constant.number());
     }
 
     /** A text between quotation marks; a long one in halves that are joined, no character cut in two. */

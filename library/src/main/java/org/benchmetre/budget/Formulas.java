@@ -6,6 +6,10 @@ import org.benchmetre.budget.unit.Unit;
 /** Words to write formulas with, meant for a static import: conditions, choices between alternatives, sums along an axis. */
 public final class Formulas {
 
+    private static final int MONTHS_OF_A_YEAR = 12;
+    private static final Unit MONTH_COUNTED = Unit.parse("mo/a");
+    private static final Unit YEAR_COUNTED = Unit.parse("a/mo");
+
     private Formulas() {}
 
     /**
@@ -69,15 +73,15 @@ public final class Formulas {
      * @return an optional number
      */
     public static Formula onlyWhen(Formula condition, Formula value, String reason) {
-        return Call.of(Function.ONLY_IF, condition, value, Constant.text(reason));
+        return onlyWhen(condition, value, text(reason));
     }
 
     /**
-     * A number where a condition holds, else a text in its place that follows from others.
+     * A number where the condition holds, else a reason that is itself a figure.
      *
      * @param condition a truth
      * @param value a number
-     * @param reason a text, such as a line that says why there is no number
+     * @param reason a text, as shown in the cell
      * @return an optional number
      */
     public static Formula onlyWhen(Formula condition, Formula value, Formula reason) {
@@ -170,6 +174,43 @@ public final class Formulas {
      */
     public static Formula sum(Line line, Axis axis) {
         return new Fold(Fold.Gather.SUM, axis, List.of(line), null);
+    }
+
+    /**
+     * The yearly total of a figure that is told by month: the sum over the twelve months, with {@code /mo} turned into {@code /a}. The
+     * number is that of the sum, since each month counts once; only the unit changes.
+     *
+     * @param monthly what is summed, in a unit with {@code /mo}, such as {@code kg/mo}
+     * @param months twelve periods
+     * @return the total, in the same unit with {@code /a} in place of {@code /mo}
+     * @throws FormulaException when the unit has no {@code mo} to the power -1, or there are not twelve periods
+     */
+    public static Formula yearOf(Line monthly, Axis months) {
+        if (monthly.unit().exponentOf("mo") != -1) {
+            throw new FormulaException("A yearly total is made of figures by month, in a unit with /mo, but " + monthly
+                    + " is in " + monthly.unit() + ".");
+        }
+        if (!months.isPeriods() || months.size() != MONTHS_OF_A_YEAR) {
+            throw new FormulaException("A yearly total is made of twelve months, but " + months + " has "
+                    + months.size() + (months.isPeriods() ? " periods." : " rows."));
+        }
+        return sum(monthly, months).times(number(1, MONTH_COUNTED));
+    }
+
+    /**
+     * What falls in a month of a yearly amount: the amount times the month's share, with {@code /a} turned into {@code /mo}. The
+     * number stays; only the unit changes.
+     *
+     * @param ofMonth a yearly amount times the share that falls in the month, in a unit with {@code /a}
+     * @return the same number with {@code /mo} in place of {@code /a}
+     * @throws FormulaException when the unit has no {@code a} to the power -1
+     */
+    public static Formula monthOf(Formula ofMonth) {
+        if (ofMonth.unit().exponentOf("a") != -1) {
+            throw new FormulaException("What falls in a month is a share of a yearly amount, in a unit with /a, but "
+                    + Words.of(ofMonth) + " is in " + ofMonth.unit() + ".");
+        }
+        return ofMonth.times(number(1, YEAR_COUNTED));
     }
 
     /**

@@ -95,7 +95,20 @@ public final class ScheduleBuilder {
      * @return the line
      */
     public Line warning(String id, String label, Formula wrong, String sentence) {
-        Line line = textLine(id, label, Formulas.when(wrong, Formulas.text(sentence), Formulas.text("")));
+        return warning(id, label, wrong, Formulas.text(sentence));
+    }
+
+    /**
+     * Adds a warning whose sentence names what was entered.
+     *
+     * @param id identifier
+     * @param label what is watched over
+     * @param wrong a truth, for each row when it has axes; guard spare rows
+     * @param sentence a text: what is wrong and what to change
+     * @return the line
+     */
+    public Line warning(String id, String label, Formula wrong, Formula sentence) {
+        Line line = textLine(id, label, Formulas.when(wrong, sentence, Formulas.text("")));
         budget.warnings.add(line);
         return line;
     }

@@ -2,6 +2,7 @@ package org.benchmetre.budget;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.benchmetre.budget.entry.Numbers;
 
 /**
  * How a function is written in a spreadsheet. Each printed part knows how tightly it binds, and whoever encloses it adds the
@@ -38,6 +39,11 @@ interface Spelling {
     }
 
     Printed of(List<Printed> arguments);
+
+    /** A number as it stands in a formula. */
+    static Printed number(double value) {
+        return new Printed(Numbers.plain(value), value < 0 ? ADD : ATOM);
+    }
 
     /** A left-associative operator between two parts; the right part is enclosed at equal strength. */
     static Spelling infix(String sign, int binding) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 
 /**

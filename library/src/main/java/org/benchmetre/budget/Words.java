@@ -30,7 +30,7 @@ public final class Words {
         public Spelling.Printed constant(Constant constant) {
             return constant.kind() == Kind.TEXT
                     ? atom("\"" + constant.text() + "\"")
-                    : Numbers.printed(constant.number());
+                    : Spelling.number(constant.number());
         }
 
         @Override

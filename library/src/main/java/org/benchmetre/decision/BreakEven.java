@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.run.Cases;
 
 /**

@@ -5,9 +5,9 @@ import java.util.List;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Search;
 import org.benchmetre.budget.Solved;
+import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.run.Figures;
 
 /**

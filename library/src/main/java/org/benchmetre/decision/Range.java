@@ -2,9 +2,8 @@ package org.benchmetre.decision;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.FormulaException;
-import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.budget.entry.Bounds;
 
 /**
  * The values of an entry that are searched, both ends included, and how they are divided.
@@ -32,7 +31,7 @@ record Range(double low, double high, boolean whole) {
         double to = bounds.whole() ? Math.floor(most) : most;
         if (!(from <= to) || Double.isInfinite(from) || Double.isInfinite(to)) {
             throw new FormulaException("There is nothing to search from " + low + " to " + high
-                    + " for an entry that is " + bounds.words(Unit.ONE) + ".");
+                    + " for an entry that is " + bounds.words("") + ".");
         }
         return new Range(from, to, bounds.whole());
     }

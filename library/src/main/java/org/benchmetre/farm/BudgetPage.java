@@ -6,7 +6,7 @@ import static org.benchmetre.budget.Formulas.sum;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.operations.OperationGroups;
 import org.benchmetre.farm.ownership.BudgetItems;
 import org.benchmetre.farm.ownership.PartsYearly;

@@ -1,26 +1,22 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.none;
 
-import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.Structure;
 import org.benchmetre.budget.WhatIf;
-import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
-import org.benchmetre.farm.crop.Channels;
 import org.benchmetre.farm.crop.Crop;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.crop.StockGrowth;
-import org.benchmetre.farm.crop.StockPrices;
 import org.benchmetre.farm.energy.Climate;
 import org.benchmetre.farm.energy.DesignNight;
 import org.benchmetre.farm.energy.Electricity;
@@ -33,21 +29,21 @@ import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.FarmTables;
 import org.benchmetre.farm.input.Months;
-import org.benchmetre.farm.input.Settings;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Clogging;
-import org.benchmetre.farm.irrigation.FailedOutlets;
-import org.benchmetre.farm.irrigation.Hydraulics;
-import org.benchmetre.farm.irrigation.Watering;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.clogging.Clogging;
+import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
+import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.farm.irrigation.water.Watering;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.operations.Operations;
-import org.benchmetre.farm.operations.Tasks;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
@@ -56,32 +52,34 @@ import org.benchmetre.farm.ownership.Overhead;
 import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.TakeOff;
-import org.benchmetre.scenario.FarmFile;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
+import org.benchmetre.scenario.ScenarioReader;
 
 /** Puts the sections together into one budget. */
 public final class FarmBudget {
 
+    private static final String USUAL_CROP = "strawberry";
+
+    /** Reads scenarios of a farm. */
+    public static final ScenarioReader READER = new ScenarioReader(
+            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
+
     private FarmBudget() {}
 
     /**
-     * Reads a scenario and builds its budget.
+     * Builds the budget of a structure. Its entries hold their documented defaults.
      *
-     * @param folder the scenario
-     * @param faults where faults are collected; the budget is sound only when there are none
+     * @param structure the keys of the tables
      * @return the budget
      */
-    public static Budget of(ScenarioFolder folder, Faults faults) {
-        FarmFile farm = FarmFile.of(folder.table("farm.csv"), faults);
-        Settings settings = Settings.of(farm, folder.name(), faults);
-        FarmEntries entries = new FarmEntries(farm, settings.currency(), faults);
-        BudgetBuilder b = new BudgetBuilder(settings.title(), settings.currency());
+    public static Budget of(Structure structure) {
+        FarmEntries entries = new FarmEntries(CropProfile.of(structure.kind()));
+        BudgetBuilder b = new BudgetBuilder(structure);
         b.sheetsInOrder(Sheets.IN_ORDER);
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
@@ -90,16 +88,15 @@ public final class FarmBudget {
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
-        Months months = new Months(b, folder.table(Months.FILE), faults);
+        Months months = new Months(b);
         House house = new House(b, entries);
         Containers containers = new Containers(b, entries, house);
         Planting planting = new Planting(b, entries, house, containers);
         Trough trough = new Trough(b, entries, house, containers, planting);
         Substrate substrate = new Substrate(b, entries, trough);
-        Ways ways = new Ways(b, folder.table(Ways.FILE), faults, house, planting);
+        Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways, house, planting);
-        PlantStock stock = new PlantStock(
-                b, entries, folder.table(PlantStock.FILE), folder.table(StockPrices.FILE), faults, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(firstKey(ways.axis), "first way of the list", ways.key));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
@@ -111,8 +108,8 @@ public final class FarmBudget {
         Feed feed = new Feed(b, entries);
         Watering watering =
                 new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feed.costPerVolume);
-        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways);
-        Materials materials = new Materials(b, folder.table(Materials.FILE), faults, drivers, ways);
+        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways, watering.headerLength);
+        Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
@@ -121,22 +118,20 @@ public final class FarmBudget {
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
-        Clogging clogging = new Clogging(b, entries, faults, ways, hydraulics, house, planting, wage);
+        Clogging clogging = new Clogging(b, entries, ways, hydraulics, house, planting, wage);
         Crop crop = new Crop(
                 b,
                 entries,
-                folder.table(Channels.FILE),
                 months,
-                faults,
                 planting,
                 stock,
                 growth,
                 stockChoice,
                 fruit -> lookup(
                         clogging.fruitLost(
-                                new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost, materials.keys),
+                                new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost),
                                 fruit,
-                                first.plants.over(planting.plantCount)),
+                                planting.each(first.plants)),
                         ways.key,
                         wayChoice));
         Harvest harvest = crop.harvest;
@@ -155,7 +150,7 @@ public final class FarmBudget {
                 watering.cropShare,
                 lookup(stock.setOut, stock.key, stockChoice),
                 lookup(growth.benchWeeks, stock.key, stockChoice).times(growth.cropsPerYear));
-        Operations operations = new Operations(b, entries, folder.table(Tasks.FILE), faults, months, grounds);
+        Operations operations = new Operations(b, entries, months, grounds);
         MovesWithYield moves = new MovesWithYield(
                 b,
                 harvest,
@@ -175,16 +170,11 @@ public final class FarmBudget {
                 parts,
                 chosen,
                 groups,
-                first.plants,
                 harvest,
                 owned,
                 running.groups(),
                 clogging.dry().fruitLost.times(harvest.pricePerKg));
-        crop.compare(
-                b,
-                moves.workPerKg,
-                rates.yearly(yearlyCost.stockLife, stock.firstCost, none(Unit.MONEY)),
-                house.benchMetres);
+        crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(
                 ways,
@@ -230,7 +220,7 @@ public final class FarmBudget {
                                 yearlyCost.way,
                                 yearlyCost.wayPerMetre),
                         house.benchMetres),
-                new DoubtfulEntries(b, settings.currency())
+                new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
                         .add(wage, slopes.ofWage)
                         .add(crop.priceLevel, slopes.ofPriceLevel));
@@ -243,17 +233,7 @@ public final class FarmBudget {
                 new WhatIf.Steps(crop.yieldPerPlant, "yield", "Fruit per plant", 0.7, 0.85, 1, 1.15, 1.3),
                 new WhatIf.Steps(crop.priceLevel, "price", "Price level", 0.8, 0.9, 1, 1.1, 1.2));
         Cautions.add(b);
-        Budget budget = b.build();
-        entries.reportUnknown(budget.lines().stream()
-                .filter(each -> budget.entry(each).isPresent() && each.axes().isEmpty())
-                .map(Line::id)
-                .toList());
-        new Choices(budget, faults).check();
-        for (String file : List.of("farm.csv", Ways.FILE, PlantStock.FILE)) {
-            folder.table(file).warnUnaskedColumns(faults);
-        }
-        months.finish();
-        return budget;
+        return b.build();
     }
 
     static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {

@@ -27,17 +27,6 @@ public record Fault(Place place, String found, String expected) {
     }
 
     /**
-     * Text of the input as a fault shows it: in quotation marks, line breaks and other control characters escaped, cut
-     * after 60 characters; {@code nothing} when it is empty.
-     *
-     * @param text any text
-     * @return words for {@link #found()}
-     */
-    public static String quoted(String text) {
-        return text.isEmpty() ? "nothing" : Words.quoted(text);
-    }
-
-    /**
      * The fault as one whole sentence.
      *
      * @return for example {@code materials.csv, row 7, column price: found "abc", expected a number of at least 0 (EUR

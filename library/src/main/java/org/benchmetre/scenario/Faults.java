@@ -3,6 +3,7 @@ package org.benchmetre.scenario;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -17,6 +18,7 @@ import java.util.function.Function;
 public final class Faults {
 
     private final Set<Fault> faults = new LinkedHashSet<>();
+    private final Set<Place> places = new HashSet<>();
     private final Set<Remark> warnings = new LinkedHashSet<>();
     private final Set<Remark> notes = new LinkedHashSet<>();
 
@@ -41,6 +43,20 @@ public final class Faults {
      */
     public void add(Fault fault) {
         faults.add(fault);
+        places.add(fault.place());
+    }
+
+    /**
+     * Adds a fault, unless there is one of the same cell already.
+     *
+     * @param place a cell
+     * @param found what stands there, see {@link Fault#found()}
+     * @param expected what should stand there, see {@link Fault#expected()}
+     */
+    void addOnce(Place place, String found, String expected) {
+        if (!places.contains(place)) {
+            add(place, found, expected);
+        }
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.benchmetre.scenario;
 
 import java.util.Objects;
+import org.benchmetre.budget.entry.Origin;
 
 /**
  * Where something stands in the input: a file, one of its rows, one of its columns.
@@ -35,6 +36,18 @@ public record Place(String file, int row, String column) {
      */
     public static Place wholeFile(String file) {
         return new Place(file, 0, "");
+    }
+
+    /**
+     * Where a value comes from, as a place.
+     *
+     * @param origin a cell of a file, a setting, a sheet
+     * @return its place
+     */
+    public static Place of(Origin origin) {
+        return origin instanceof Origin.File cell
+                ? new Place(cell.file(), cell.row(), cell.column())
+                : wholeFile(origin.toString());
     }
 
     /** The place in words, such as {@code materials.csv, row 7, column price}. */

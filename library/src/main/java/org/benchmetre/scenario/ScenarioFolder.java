@@ -12,12 +12,13 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchmetre.budget.entry.NearNames;
 
 /**
  * A scenario: a folder of CSV files, one table a file. {@code README.md}, other {@code .md} and {@code .txt} files and
  * hidden files are left alone.
  */
-public final class ScenarioFolder {
+public final class ScenarioFolder implements ScenarioTables {
 
     /** The files that every scenario has. */
     public static final List<String> REQUIRED =
@@ -89,8 +90,9 @@ public final class ScenarioFolder {
                     Place.wholeFile(file),
                     "no such file in the folder " + name,
                     "a file of this name in every scenario");
+            return Table.absent(file, faults);
         }
-        return Table.absent(file, faults);
+        return Table.none(file);
     }
 
     private static void warnOf(String file, Faults faults) {
@@ -103,6 +105,7 @@ public final class ScenarioFolder {
      *
      * @return for example {@code trough_house}
      */
+    @Override
     public String name() {
         return name;
     }
@@ -124,6 +127,7 @@ public final class ScenarioFolder {
      * @return the table; without rows when the file is missing or unreadable
      * @throws IllegalArgumentException when scenarios have no file of that name
      */
+    @Override
     public Table table(String file) {
         Table table = tables.get(file);
         if (table == null) {

@@ -2,11 +2,11 @@ package org.benchmetre.scenario;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
+import org.benchmetre.budget.entry.NearNames;
 
 /**
  * One CSV file: a header with column names and rows of text cells.
@@ -29,8 +29,8 @@ public final class Table {
     private final boolean decimalComma;
     private final List<Row> rows = new ArrayList<>();
     private final List<Fault> ownFaults = new ArrayList<>();
-    private final Set<String> asked = new LinkedHashSet<>();
     private boolean readable = true;
+    private boolean leftOut;
 
     private Table(String file, CsvText text, Faults faults) {
         this.file = file;
@@ -78,9 +78,38 @@ public final class Table {
         }
     }
 
+    /**
+     * A table that a scenario does not have.
+     *
+     * @param file its name
+     * @return without columns and rows
+     */
+    public static Table none(String file) {
+        Table table = new Table(file, new Faults());
+        table.leftOut = true;
+        return table;
+    }
+
     /** A table that is not there, about which all has been said. */
     static Table absent(String file, Faults faults) {
         return new Table(file, faults);
+    }
+
+    /**
+     * A table put together in memory.
+     *
+     * @param file what places name it
+     * @param columns its columns
+     * @param rows cells in the order of the columns
+     * @return the table; its rows are numbered from 2, as in a file with one row of columns
+     */
+    public static Table of(String file, List<String> columns, List<List<String>> rows) {
+        List<CsvText.Fields> all = new ArrayList<>();
+        all.add(new CsvText.Fields(1, columns));
+        for (int i = 0; i < rows.size(); i++) {
+            all.add(new CsvText.Fields(i + 2, rows.get(i)));
+        }
+        return new Table(file, new CsvText(',', all), new Faults());
     }
 
     private void addRow(CsvText.Fields fields) {
@@ -125,20 +154,20 @@ public final class Table {
     /**
      * Whether every row could be read, so that a key which is not in {@link #rows()} is not in the file either.
      *
-     * @return false when the table is unreadable or a row was left out for having too many fields
+     * @return true for a table that the scenario leaves out; false when the table is unreadable or a row was left out for having too
+     *     many fields
      */
     public boolean isComplete() {
-        return readable && ownFaults.stream().allMatch(fault -> fault.place().row() == header.row());
+        return leftOut || readable && ownFaults.stream().allMatch(fault -> fault.place().row() == header.row());
     }
 
     /**
-     * Whether the header names a column. Asking makes the column known, see {@link #warnUnaskedColumns}.
+     * Whether the header names a column.
      *
      * @param column its name in lower case
      * @return true when it is there, even if all its cells are blank
      */
     public boolean hasColumn(String column) {
-        asked.add(column);
         return header.has(column);
     }
 
@@ -151,7 +180,6 @@ public final class Table {
      * @return whether the table is readable
      */
     public boolean requireColumns(String... names) {
-        asked.addAll(List.of(names));
         List<Fault> missing = readable ? header.missing(List.of(names)) : List.of();
         if (!missing.isEmpty()) {
             faults.withdraw(ownFaults);
@@ -162,29 +190,20 @@ public final class Table {
     }
 
     /**
-     * Names columns that may be there, so that they are known even when no row asks for them.
+     * Warns of every column that nothing reads, with the nearest of those that are read. An empty header warns of nothing.
      *
-     * @param names column names in lower case
+     * @param known names of columns that are read
+     * @param to where the warnings go
      */
-    public void allowColumns(String... names) {
-        asked.addAll(List.of(names));
-    }
-
-    /**
-     * Warns of every column that nothing has asked for so far, with the nearest of the names asked for. To be called
-     * when all reading is done.
-     *
-     * @param faults where the warnings go
-     */
-    public void warnUnaskedColumns(Faults faults) {
+    void warnOfOthers(Collection<String> known, Faults to) {
         header.names().stream()
-                .filter(Predicate.not(asked::contains))
-                .forEach(column -> faults.warn(
-                        new Place(file, header.row(), column), "nothing reads this column" + nearestAsked(column)));
+                .filter(Predicate.not(known::contains))
+                .forEach(column -> to.warn(
+                        new Place(file, header.row(), column), "nothing reads this column" + nearest(column, known)));
     }
 
-    private String nearestAsked(String column) {
-        return Optional.of(NearNames.didYouMean(column, asked))
+    private static String nearest(String column, Collection<String> known) {
+        return Optional.of(NearNames.didYouMean(column, known))
                 .filter(Predicate.not(String::isEmpty))
                 .map(question -> "; " + question)
                 .orElse("");
@@ -195,7 +214,6 @@ public final class Table {
     }
 
     String cell(List<String> cells, String column) {
-        asked.add(column);
         return header.cell(cells, column);
     }
 }

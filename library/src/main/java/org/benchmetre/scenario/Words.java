@@ -1,14 +1,12 @@
 package org.benchmetre.scenario;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.benchmetre.budget.entry.Quoted;
 
 /** Small pieces of the sentences in faults; the same in every locale. */
 final class Words {
-
-    private static final int SHOWN = 60;
 
     private Words() {}
 
@@ -16,37 +14,9 @@ final class Words {
         return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
     }
 
-    static String quoted(String text) {
-        StringBuilder shown = new StringBuilder("\"");
-        text.codePoints().limit(SHOWN).forEach(point -> appendVisibly(shown, point));
-        return shown.append(text.codePointCount(0, text.length()) > SHOWN ? "...\"" : "\"")
-                .toString();
-    }
-
-    private static void appendVisibly(StringBuilder shown, int point) {
-        switch (point) {
-            case '\n' -> shown.append("\\n");
-            case '\r' -> shown.append("\\r");
-            case '\t' -> shown.append("\\t");
-            default -> {
-                if (isInvisible(point)) {
-                    shown.append(String.format(Locale.ROOT, "\\u%04X", point));
-                } else {
-                    shown.appendCodePoint(point);
-                }
-            }
-        }
-    }
-
-    private static boolean isInvisible(int point) {
-        return Character.isISOControl(point)
-                || Character.getType(point) == Character.FORMAT
-                || (point != ' ' && Character.isSpaceChar(point));
-    }
-
     /** The texts quoted and joined: {@code "a", "b" and "c"}. */
     static String quotedList(List<String> texts) {
-        return joined(texts.stream().map(Words::quoted).collect(Collectors.toList()), "and");
+        return joined(texts.stream().map(Quoted::always).collect(Collectors.toList()), "and");
     }
 
     /** The texts joined as a sentence does it: {@code a, b or c}. */
@@ -55,11 +25,6 @@ final class Words {
         return last < 1
                 ? String.join("", texts)
                 : String.join(", ", texts.subList(0, last)) + " " + lastWord + " " + texts.get(last);
-    }
-
-    /** A finite number without exponent, grouping or needless zeros. */
-    static String number(double value) {
-        return BigDecimal.valueOf(value + 0.0).stripTrailingZeros().toPlainString();
     }
 
     /** Cut of spaces at both ends, no-break spaces and the like included. */

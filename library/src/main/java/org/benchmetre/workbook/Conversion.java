@@ -1,6 +1,6 @@
 package org.benchmetre.workbook;
 
-import org.benchmetre.budget.Numbers;
+import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.unit.Ratio;
 import org.benchmetre.budget.unit.Unit;
 

@@ -70,7 +70,7 @@ final class Drawing {
     }
 
     private Pen pen(String name) {
-        Pen pen = new Pen(workbook.createSheet(name), styles);
+        Pen pen = new Pen((GridSheet) workbook.createSheet(name), styles);
         pen.words(0, 0, budget.title(), Look.Role.TITLE);
         pen.height(0, 26);
         pen.words(1, 0, name, Look.Role.NOTE);

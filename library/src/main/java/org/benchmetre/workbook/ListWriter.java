@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Entry;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 
 /** Writes a schedule of single values, one a row: what to type, the value in the line's unit, the usual range and the source. */
 final class ListWriter {

@@ -3,11 +3,11 @@ package org.benchmetre.workbook;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 

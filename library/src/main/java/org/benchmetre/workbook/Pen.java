@@ -1,46 +1,45 @@
 package org.benchmetre.workbook;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.IndexedColors;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
-import org.apache.poi.xssf.usermodel.XSSFRow;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
-import org.benchmetre.budget.Numbers;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /** Writes cells of one sheet, and makes rows tall enough for the texts that wrap in them. */
 final class Pen {
 
     private static final double LINE_POINTS = 13.2;
     private static final double LETTERS_PER_WIDTH = 1.25;
+    /** Parts of a character in which widths are kept. */
+    private static final double WIDTH_PARTS = 256;
 
-    private final XSSFSheet sheet;
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+
+    private final GridSheet sheet;
+    private final Grid grid;
     private final Styles styles;
+    private final Map<Integer, Double> widths = new HashMap<>();
     private final Map<Integer, Integer> linesOfRow = new TreeMap<>();
 
-    Pen(XSSFSheet sheet, Styles styles) {
+    Pen(GridSheet sheet, Styles styles) {
         this.sheet = sheet;
+        this.grid = sheet.grid();
         this.styles = styles;
     }
 
-    XSSFSheet sheet() {
-        return sheet;
-    }
-
     void width(int column, double characters) {
-        sheet.setColumnWidth(column, (int) (characters * 256));
+        sheet.setColumnWidth(column, (int) (characters * WIDTH_PARTS));
+        widths.remove(column);
     }
 
     void words(int row, int column, String text, Look.Role role) {
-        XSSFCell cell = cell(row, column, Look.text(role, text));
+        cell(row, column, Look.text(role, text));
         if (!text.isEmpty()) {
-            cell.setCellValue(text);
+            grid.text(row, column, text);
             reserve(row, text, width(column));
         }
     }
@@ -56,7 +55,7 @@ final class Pen {
         linesOfRow.remove(row);
         reserve(row, text, total);
         if (last > first) {
-            sheet.addMergedRegion(new CellRangeAddress(row, row, first, last));
+            sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
         }
     }
 
@@ -69,11 +68,12 @@ final class Pen {
         }
         linesOfRow.remove(row);
         reserve(row, text, total);
-        sheet.addMergedRegion(new CellRangeAddress(row, row, first, last));
+        sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
     }
 
     void number(int row, int column, double number, Look look) {
-        cell(row, column, look).setCellValue(number + 0.0);
+        cell(row, column, look);
+        grid.number(row, column, number);
     }
 
     void blank(int row, int column, Look look) {
@@ -82,12 +82,14 @@ final class Pen {
 
     /** A formula as raw text, which the tests parse, with the number it has. */
     void formula(int row, int column, String formula, double number, Look look) {
-        cache(cell(row, column, look), formula, STCellType.N, Numbers.plain(number));
+        cell(row, column, look);
+        grid.formula(row, column, formula, number);
     }
 
     /** A formula with the text it has. */
     void formula(int row, int column, String formula, String text, Look look) {
-        cache(cell(row, column, look), formula, STCellType.STR, text);
+        cell(row, column, look);
+        grid.formula(row, column, formula, text);
         reserve(row, text, width(column));
     }
 
@@ -100,33 +102,29 @@ final class Pen {
         rules.addConditionalFormatting(cells, rule);
     }
 
-    private static void cache(XSSFCell cell, String formula, STCellType.Enum type, String value) {
-        CTCell raw = cell.getCTCell();
-        raw.addNewF().setStringValue(formula);
-        raw.setT(type);
-        raw.setV(value);
-    }
-
-    private XSSFCell cell(int row, int column, Look look) {
-        XSSFRow line = sheet.getRow(row) == null ? sheet.createRow(row) : sheet.getRow(row);
-        XSSFCell cell = line.getCell(column, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
-        cell.setCellStyle(styles.of(look));
-        return cell;
+    private void cell(int row, int column, Look look) {
+        grid.style(row, column, styles.of(look).getIndex());
     }
 
     private double width(int column) {
-        return sheet.getColumnWidth(column) / 256.0;
+        return widths.computeIfAbsent(column, wanted -> sheet.getColumnWidth(wanted) / WIDTH_PARTS);
     }
 
     private void reserve(int row, String text, double width) {
-        linesOfRow.merge(row, lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - 2)), Math::max);
+        int lines = lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - 2));
+        if (lines > 1) {
+            linesOfRow.merge(row, lines, Math::max);
+        }
     }
 
     /** How many lines a text takes when words are kept whole. */
     static int lines(String text, int letters) {
+        if (text.length() <= letters) {
+            return 1;
+        }
         int lines = 1;
         int used = 0;
-        for (String word : text.split("\\s+")) {
+        for (String word : SPACES.split(text)) {
             int needed = used == 0 ? word.length() : used + 1 + word.length();
             if (used > 0 && needed > letters) {
                 lines++;
@@ -139,16 +137,13 @@ final class Pen {
     }
 
     void height(int row, double points) {
-        sheet.getRow(row).setHeightInPoints((float) points);
+        grid.height(row, points);
         linesOfRow.remove(row);
     }
 
-    /** Sets the heights of the rows that need more than one line. */
+    /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */
     void finish() {
-        linesOfRow.forEach((row, lines) -> {
-            if (lines > 1) {
-                sheet.getRow(row).setHeightInPoints((float) Math.min(400, lines * LINE_POINTS + 2));
-            }
-        });
+        linesOfRow.forEach((row, lines) -> grid.height(row, Math.min(400, lines * LINE_POINTS + 2)));
+        sheet.validateMergedRegions();
     }
 }

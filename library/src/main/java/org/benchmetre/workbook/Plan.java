@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Schedule;
+import org.benchmetre.budget.entry.Given;
 
 /** Where everything of a budget stands: worked out before anything is written, since formulas point forward too. */
 final class Plan {

@@ -10,13 +10,14 @@ import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.Addresses;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Position;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Numbers;
+import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.budget.unit.Unit;
 
 /** Puts on every entry what may be typed there, one validation for all cells of a line. */
@@ -42,7 +43,7 @@ final class Validations {
     void add(Line line) {
         Entry entry = budget.entry(line).orElse(null);
         boolean free =
-                entry == null || line.kind() == Kind.TEXT && entry.allowed().isEmpty() && entry.keysOf() == null;
+                entry == null || line.kind() == Kind.TEXT && !isListed(entry.form());
         if (free) {
             return;
         }
@@ -60,12 +61,16 @@ final class Validations {
         sheet.addValidationData(rule);
     }
 
+    private static boolean isListed(TextForm form) {
+        return form.kind() == TextForm.Kind.WORD;
+    }
+
     private DataValidationConstraint constraint(DataValidationHelper helper, Line line, Entry entry, Spot first) {
         if (line.kind() != Kind.TEXT) {
             return number(helper, boundsAsTyped(line, entry.bounds()), first.relative());
         }
-        if (entry.keysOf() != null) {
-            Line keys = entry.keysOf();
+        if (!entry.form().keysOf().isEmpty()) {
+            Line keys = budget.line(entry.form().keysOf());
             return helper.createFormulaListConstraint(
                     addresses.range(keys, keys.axes().get(0), Position.NONE));
         }
@@ -124,22 +129,23 @@ final class Validations {
 
     /** Writes a list of texts on a hidden sheet, one column each. */
     private String listed(List<String> texts) {
-        XSSFSheet sheet = workbook.getSheet(LISTS) == null ? workbook.createSheet(LISTS) : workbook.getSheet(LISTS);
+        GridSheet sheet =
+                (GridSheet) (workbook.getSheet(LISTS) == null ? workbook.createSheet(LISTS) : workbook.getSheet(LISTS));
         int column = lists.size();
         sheet.setColumnWidth(column, LIST_WIDTH);
         for (int i = 0; i < texts.size(); i++) {
-            var row = sheet.getRow(i) == null ? sheet.createRow(i) : sheet.getRow(i);
-            row.createCell(column).setCellValue(texts.get(i));
+            sheet.grid().text(i, column, texts.get(i));
         }
         return new Spot(LISTS, 0, column).to(new Spot(LISTS, texts.size() - 1, column));
     }
 
-    private static String expected(Line line, Entry entry) {
+    private String expected(Line line, Entry entry) {
         if (line.kind() != Kind.TEXT) {
-            return "Expected " + entry.bounds().words(line.unit()) + ".";
+            return "Expected " + entry.bounds().words(line.unit().display(budget.currency())) + ".";
         }
-        return entry.keysOf() != null
-                ? "Expected a key of the table '" + entry.keysOf().label() + "'."
+        return !entry.form().keysOf().isEmpty()
+                ? "Expected a key of the table '"
+                        + budget.line(entry.form().keysOf()).label() + "'."
                 : "Expected one of " + String.join(", ", entry.allowed()) + ".";
     }
 

@@ -5,10 +5,10 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.FormulaText;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 

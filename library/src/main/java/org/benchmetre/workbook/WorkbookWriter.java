@@ -58,11 +58,14 @@ public final class WorkbookWriter {
         if (!troubles.isEmpty()) {
             throw new IllegalStateException(String.join("\n", troubles));
         }
-        try (XSSFWorkbook workbook = new XSSFWorkbook();
-                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        XSSFWorkbook workbook = new XSSFWorkbook(new GridParts());
+        try (ZipStamp zip = new ZipStamp(bytes)) {
             new Drawing(figures, charts, workbook).draw();
-            workbook.write(out);
-            return ZipStamp.stamped(out.toByteArray());
+            workbook.write(zip);
+        } finally {
+            workbook.getPackage().revert(); // close() would pack every part once more, for nobody
         }
+        return bytes.toByteArray();
     }
 }

@@ -1,33 +1,24 @@
 package org.benchmetre.workbook;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.time.LocalDateTime;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
-/** Gives every entry of a zip file the same fixed time, so that the same workbook has the same bytes. */
-final class ZipStamp {
+/** A zip file whose entries all have the same fixed time, so that the same workbook has the same bytes. */
+final class ZipStamp extends ZipArchiveOutputStream {
 
     /** The time of all entries: the zip format has no earlier day that every time zone can write. */
     static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
-    private ZipStamp() {}
+    ZipStamp(OutputStream out) {
+        super(out);
+    }
 
-    static byte[] stamped(byte[] zip) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(zip.length);
-        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
-                ZipOutputStream out = new ZipOutputStream(bytes)) {
-            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                ZipEntry copy = new ZipEntry(entry.getName());
-                copy.setTimeLocal(TIME);
-                out.putNextEntry(copy);
-                in.transferTo(out);
-                out.closeEntry();
-            }
-        }
-        return bytes.toByteArray();
+    @Override
+    public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
+        entry.setTimeLocal(TIME);
+        super.putArchiveEntry(entry);
     }
 }

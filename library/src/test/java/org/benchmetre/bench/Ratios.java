@@ -28,6 +28,11 @@ public final class Ratios {
     private static final String BY_HAND = "HandWrittenBenchmark.chosen";
     private static final String ALL_WAYS = "HandWrittenBenchmark.every";
     private static final String EVALUATOR = "EvaluatorBenchmark.oneEntryChanged";
+    private static final String WRITING = "WritingBenchmark.ours";
+    private static final String WRITING_BY_POI = "WritingBenchmark.poi";
+
+    /** In microseconds, the unit of all scores. */
+    private static final double MILLISECOND = 1000;
 
     private static final String HEAD = "%-18s %8s %13s %8s %8s %8s %9s";
     private static final String TIMES = "%-18s %8d %13d %8.3f %8.3f %8.3f %9.3f";
@@ -62,11 +67,15 @@ public final class Ratios {
     }
 
     private double score(String benchmark, Varying varying) {
-        return scores.getOrDefault(benchmark + "." + varying, Double.NaN);
+        return score(benchmark + "." + varying);
+    }
+
+    private double score(String benchmark) {
+        return scores.getOrDefault(benchmark, Double.NaN);
     }
 
     private String table() {
-        double evaluator = scores.getOrDefault(EVALUATOR, Double.NaN);
+        double evaluator = score(EVALUATOR);
         line("%nMicroseconds a case: %d figures of the trough house", HandWritten.OUTPUTS.size());
         line(HEAD, "what varies", "numbers", "instructions", "blocks", "one", "by hand", "all ways");
         Arrays.stream(Varying.values()).forEach(this::times);
@@ -77,7 +86,17 @@ public final class Ratios {
         Arrays.stream(Varying.values()).forEach(varying -> ratios(varying, evaluator));
         line(
                 "By hand every number is read anew in each case, so the rows below the second compare with the second's time.");
+        writing();
         return text.toString();
+    }
+
+    /** Milliseconds to write the workbook, and how often that is the time for its cells alone by the spreadsheet library. */
+    private void writing() {
+        line("%nWriting the workbook of the trough house, milliseconds");
+        line("%-18s %12s %8s", "written", "cells by POI", "ratio");
+        double written = score(WRITING) / MILLISECOND;
+        double byPoi = score(WRITING_BY_POI) / MILLISECOND;
+        line("%-18.1f %12.1f %8.2f", written, byPoi, written / byPoi);
     }
 
     private void times(Varying varying) {

@@ -10,6 +10,7 @@ import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.budget.unit.UnitException;
 import org.junit.jupiter.api.Test;

@@ -10,6 +10,7 @@ import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.junit.jupiter.api.Test;
 

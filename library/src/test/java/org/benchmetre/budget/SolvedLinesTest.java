@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Cases;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.run.Figures;

@@ -6,6 +6,7 @@ import static org.benchmetre.budget.Formulas.sum;
 
 import java.util.List;
 import java.util.Map;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.junit.jupiter.api.Test;

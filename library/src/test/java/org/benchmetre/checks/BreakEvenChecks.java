@@ -59,7 +59,7 @@ final class BreakEvenChecks {
     private double price() {
         Figures f = Figures.of(house);
         double yield = f.number("yield_per_plant") * given.get("kg") * SCALE / f.number("yield_total");
-        return withCosts(Sample.with(house, "yield_per_plant=" + yield + " g/(plant crop)"))
+        return withCosts(Sample.typedOver(house, "yield_per_plant=" + yield + " g/(plant crop)"))
                 .number("break_even_price_total");
     }
 
@@ -67,7 +67,7 @@ final class BreakEvenChecks {
     private double kilograms() {
         Figures f = withCosts(house);
         double yield = f.number("break_even_yield_total");
-        return Figures.of(Sample.with(f.budget(), "yield_per_plant=" + yield + " g/(plant crop)"))
+        return Figures.of(Sample.typedOver(f.budget(), "yield_per_plant=" + yield + " g/(plant crop)"))
                         .number("yield_total")
                 / SCALE;
     }

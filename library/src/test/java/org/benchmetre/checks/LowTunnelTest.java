@@ -7,9 +7,8 @@ import java.net.URISyntaxException;
 import java.nio.file.Path;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
-import org.benchmetre.farm.FarmBudget;
+import org.benchmetre.farm.Sample;
 import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,7 +26,7 @@ class LowTunnelTest {
         Path folder = Path.of(
                         LowTunnelTest.class.getResource("low-tunnel/farm.csv").toURI())
                 .getParent();
-        Budget budget = FarmBudget.of(ScenarioFolder.open(folder, faults), faults);
+        Budget budget = Sample.read(folder, faults);
         assertThat(faults.faults()).isEmpty();
         Figures figures = Figures.of(budget);
         assertThat(figures.number("plant_count")).isEqualTo(200);

@@ -8,7 +8,7 @@ import java.util.Set;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.Sample;
-import org.benchmetre.farm.irrigation.HelperFormulas;
+import org.benchmetre.farm.irrigation.hydraulics.HelperFormulas;
 
 /** Published figures of irrigation lines, reached through the row of drip tape of the sample. */
 final class WateringChecks {

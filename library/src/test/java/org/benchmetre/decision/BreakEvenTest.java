@@ -12,11 +12,11 @@ import static org.benchmetre.budget.Formulas.onlyWhen;
 import java.util.List;
 import java.util.Random;
 import org.assertj.core.data.Offset;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Solved;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.junit.jupiter.api.Test;
 

@@ -3,8 +3,8 @@ package org.benchmetre.farm;
 import java.util.HashMap;
 import java.util.Map;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 
 /** Changes single cells of a sample's tables, for tests. */
@@ -41,6 +41,6 @@ final class Cells {
     }
 
     Figures figures() {
-        return Figures.of(budget.with(changes));
+        return Figures.of(Sample.typedOver(budget, changes));
     }
 }

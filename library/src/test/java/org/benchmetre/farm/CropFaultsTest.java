@@ -18,7 +18,6 @@ import org.benchmetre.budget.run.Figures;
 import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Remark;
-import org.benchmetre.scenario.ScenarioFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,7 +31,7 @@ class CropFaultsTest {
 
     private List<String> faults(String file, String text) throws IOException {
         Faults faults = new Faults();
-        FarmBudget.of(ScenarioFolder.open(scenario(file, text), faults), faults);
+        Sample.read(scenario(file, text), faults);
         return faults.faults().stream().map(Fault::message).toList();
     }
 
@@ -60,7 +59,9 @@ class CropFaultsTest {
     void monthSharesThatDoNotAddUp() throws IOException {
         assertThat(faults("months.csv", "month,share,share_plug\njan,0.5,1\nfeb,0.4,0\n"))
                 .containsExactly(
-                        "months.csv, column share: found shares that add up to 0.9, expected shares of the crop's fruit by month that add up to 1.");
+                        "months.csv, row 2, column share: found shares of the crop's fruit by month that add up to 0.9, expected"
+                                + " shares of the crop's fruit by month that add up to 1 for Share of the crop's fruit"
+                                + " (fruit_share[bare_root;jan]).");
     }
 
     @Test
@@ -77,9 +78,7 @@ class CropFaultsTest {
                 .singleElement()
                 .asString()
                 .contains(
-                        "channels.csv, row 3, column price",
-                        "no price for channel \"market\"",
-                        "price_jan to price_dec");
+                        "channels.csv, row 3", "found nothing", "channel_price[market;jan]", "price_jan to price_dec");
     }
 
     @Test
@@ -87,7 +86,7 @@ class CropFaultsTest {
         assertThat(faults("channels.csv", CHANNELS + "shop,0.5,7,,2026,,\nmarket,0.4,7,,2026,,\n"))
                 .singleElement()
                 .asString()
-                .contains("channels.csv, column share", "shares that add up to 0.9");
+                .contains("channels.csv, row 2, column share", "found shares", "that add up to 0.9");
     }
 
     @Test
@@ -95,7 +94,7 @@ class CropFaultsTest {
         assertThat(faults("channels.csv", CHANNELS + "shop,1,7,,2026,,0.2\n"))
                 .singleElement()
                 .asString()
-                .contains("channels.csv, row 2, column pack_kg");
+                .contains("channels.csv, row 2", "channel_pack_size[shop]");
     }
 
     @Test
@@ -104,7 +103,7 @@ class CropFaultsTest {
         assertThat(faults("stock_prices.csv", rows))
                 .hasSize(2)
                 .anySatisfy(text -> assertThat(text).contains("stock_prices.csv, row 2", "\"pulg\"", "bare_root"))
-                .anySatisfy(text -> assertThat(text).contains("stock_prices.csv, row 4", "again for plug"));
+                .anySatisfy(text -> assertThat(text).contains("stock_prices.csv, row 4, column from_quantity", "row 3 has already"));
     }
 
     @Test
@@ -173,17 +172,38 @@ class CropFaultsTest {
     }
 
     @Test
+    void aMonthHasAllOfAClimateOrNone() throws IOException {
+        String months = "month,day_temperature,night_temperature,day_hours\njan,5,-3,9\nfeb,,,\nmar,5,,9\napr,,,9\n";
+        assertThat(faults("months.csv", months))
+                .containsExactly(
+                        "months.csv, row 4, column night_temperature: found nothing, expected a value, since day_temperature is given.",
+                        "months.csv, row 5, column day_temperature: found nothing, expected a value, since day_hours is given.",
+                        "months.csv, row 5, column night_temperature: found nothing, expected a value, since day_hours is given.");
+    }
+
+    @Test
+    void temperaturesWithoutHoursOfLightAreNoClimate() throws IOException {
+        assertThat(faults("months.csv", "month,day_temperature,night_temperature\njan,5,-3\n"))
+                .containsExactly(
+                        "months.csv, row 2, column day_hours: found nothing, expected a value, since day_temperature is given.");
+    }
+
+    @Test
     void withoutAnyOptionalFileTheDefaultsStand() throws IOException {
         scenario("months.csv", "");
         for (String file : List.of("months.csv", "channels.csv", "stock_prices.csv")) {
             Files.delete(folder.resolve(file));
         }
         Faults faults = new Faults();
-        Budget budget = FarmBudget.of(ScenarioFolder.open(folder, faults), faults);
+        Budget budget = Sample.read(folder, faults);
         Figures f = Figures.of(budget);
         assertThat(faults.faults()).isEmpty();
         assertThat(f.troubles()).isEmpty();
         assertThat(f.text("receipts_by")).isEqualTo("one_price");
+        assertThat(f.number("heat_energy_total")).isZero();
+        assertThat(f.number("heating_cost_total")).isZero();
+        assertThat(f.number("boiler_size")).isZero();
+        assertThat(f.text("heating_warning")).startsWith("No climate is given for months that are heated");
         assertThat(f.number("stock_price_paid", "tray_plant")).isEqualTo(0.62);
         assertThat(f.number("receipts_total")).isEqualTo(f.number("yield_total") * 7, Offset.offset(1e-9));
     }

@@ -12,16 +12,14 @@ import java.util.stream.IntStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Entry;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.layout.House;
-import org.benchmetre.scenario.FarmFile;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
+import org.benchmetre.farm.profile.CropProfile;
 
 /** The sections of energy on their own, and a short way to change climate, set points and hours of a sample, month by month. */
 final class Energy {
@@ -37,18 +35,15 @@ final class Energy {
 
     /** House, heat and electricity of the trough house without the rest of the farm, so that hundreds of houses take no time. */
     static Budget alone() {
-        Faults faults = new Faults();
-        ScenarioFolder folder = ScenarioFolder.open(Sample.TROUGH_HOUSE, faults);
         BudgetBuilder b = new BudgetBuilder("Energy", "USD");
-        FarmEntries entries = new FarmEntries(FarmFile.of(folder.table("farm.csv"), faults), "USD", faults);
-        Months months = new Months(b, folder.table(Months.FILE), faults);
+        FarmEntries entries = new FarmEntries(CropProfile.of("strawberry"));
+        Months months = new Months(b);
         House house = new House(b, entries);
         Line price = entries.add(b.schedule("Price", "Price")
                 .entry("electricity_price", "Price", Unit.parse("money/kWh"))
                 .typical(0.08, 0.15, 0.4, "any"));
         FarmBudget.energy(b, entries, months, house, price);
-        assertThat(faults.faults()).isEmpty();
-        return b.build();
+        return Sample.filled(b.build(), Sample.troughHouse());
     }
 
     /** A seeded scenario with every month of its own, from frost to heat, heated or not, screened or not. */
@@ -72,7 +67,7 @@ final class Energy {
             changes.put(sample.line(id), Map.of(0, Given.text(cover)));
         }
         for (Line line : sample.lines()) {
-            sample.entry(line).map(Entry::plausible).ifPresent(range -> {
+            sample.entry(line).filter(entry -> !entry.bounds().whole()).map(Entry::plausible).ifPresent(range -> {
                 if (line.axes().isEmpty() && range.high() > range.low()) {
                     double value = range.low() + random.nextDouble() * (range.high() - range.low());
                     changes.put(line, Map.of(0, Given.number(value, line.unit())));

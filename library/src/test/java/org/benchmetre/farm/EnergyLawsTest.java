@@ -87,7 +87,7 @@ class EnergyLawsTest {
             assertNowhereLess(Energy.months(colder, "heat_energy"), Energy.months(before, "heat_energy"));
         }
         double[] night = Energy.months(before, "night_temperature");
-        Figures colder = Figures.of(Energy.with(budget, "night_temperature", month -> night[month] - 40));
+        Figures colder = Figures.of(Energy.with(budget, "night_temperature", month -> Math.max(-60, night[month] - 40)));
         double[] heated = Energy.months(before, "heated_share");
         double[] heat = Energy.months(before, "night_heat");
         double[] more = Energy.months(colder, "night_heat");
@@ -141,7 +141,7 @@ class EnergyLawsTest {
         double[] heat = Energy.months(f, "heat_energy");
         double[] cost = Energy.months(f, "heating_cost");
         for (int month = 0; month < Energy.MONTHS; month++) {
-            double reached = fuel[month] * f.number("fuel_heat") * f.number("heater_efficiency");
+            double reached = fuel[month] * f.number("fuel_heat_counted") * f.number("heater_efficiency");
             assertThat(reached).isCloseTo(heat[month], near(heat[month]));
             assertThat(fuel[month] * f.number("fuel_price")).isCloseTo(cost[month], near(cost[month]));
         }

@@ -91,6 +91,66 @@ class EnergyTest {
     }
 
     @Test
+    void aHouseThatIsHeatedInNoMonthHasNoHeater() {
+        Figures f = Figures.of(Energy.with(twoKilowattsAKelvin(), "heated_share", month -> 0));
+        assertThat(f.number("heat_energy_total")).isZero();
+        assertThat(f.number("boiler_size")).isZero();
+        assertThat(f.number("design_day_fuel")).isZero();
+        assertThat(Energy.warnings(f)).isEmpty();
+    }
+
+    @Test
+    void aMonthWithoutAClimateIsNotHeatedAndThatIsSaid() {
+        Budget house = twoKilowattsAKelvin();
+        Figures none = Figures.of(Energy.with(house, "day_hours", month -> 0));
+        assertThat(none.number("heat_energy_total")).isZero();
+        assertThat(none.number("boiler_size")).isZero();
+        assertThat(Energy.warnings(none)).containsExactly("heating_warning");
+        Figures one = Figures.of(Energy.with(house, "day_hours", month -> month == 6 ? 0 : 12));
+        assertThat(one.number("heat_energy", "jan")).isCloseTo(2.0 * 25 * 12 * 31, NEAR);
+        assertThat(one.number("months_without_climate")).isEqualTo(1);
+        assertThat(Energy.warnings(one)).containsExactly("heating_warning");
+    }
+
+    /** Bartok, Greenhouse heat loss: propane 92,500 and heating oil 138,500 Btu/gal; 1 Btu is 1055.05585262 J. */
+    @Test
+    void theHeatOfTheFuelIsThatOfItsNameAndUnit() {
+        double gallonOfOil = 138_500 * 1055.05585262 / 3.6e6;
+        Budget house = Sample.with(twoKilowattsAKelvin(), "fuel_name=oil", "fuel_sold_by=gallon");
+        Figures oil = Figures.of(house);
+        assertThat(oil.number("fuel_heat_counted")).isCloseTo(gallonOfOil, NEAR);
+        double needed = 2.0 * 25 * 12 * 31 / oil.number("heater_efficiency") / gallonOfOil;
+        assertThat(oil.number("fuel_use_total")).isCloseTo(needed, NEAR);
+        assertThat(Energy.warnings(oil)).isEmpty();
+        Figures litre = Figures.of(Sample.with(house, "fuel_name=Propane", "fuel_sold_by=litre"));
+        assertThat(litre.number("fuel_heat_counted")).isCloseTo(92_500 * 1055.05585262 / 3.6e6 / 3.785411784, NEAR);
+        Figures entered = Figures.of(Sample.with(house, "fuel_heat=40 kWh/fuel_unit"));
+        assertThat(entered.number("fuel_heat_counted")).isEqualTo(40);
+        assertThat(Energy.warnings(entered)).isEmpty();
+    }
+
+    @Test
+    void aFuelThatIsNotKnownOrHasNoPriceIsSaid() {
+        Budget house = twoKilowattsAKelvin();
+        Figures straw = Figures.of(Sample.with(house, "fuel_name=straw", "fuel_sold_by=bale"));
+        assertThat(straw.number("fuel_use_total")).isZero();
+        assertThat(Energy.warnings(straw)).containsExactly("fuel_unknown_warning");
+        assertThat(straw.text("fuel_unknown_warning")).startsWith("The table has no straw by the bale, so no fuel is");
+        Figures known =
+                Figures.of(Sample.with(house, "fuel_name=straw", "fuel_sold_by=bale", "fuel_heat=60 kWh/fuel_unit"));
+        assertThat(Energy.warnings(known)).isEmpty();
+        Figures other = Figures.of(Sample.with(house, "fuel_name=oil", "fuel_heat=7.16 kWh/fuel_unit"));
+        assertThat(Energy.warnings(other)).containsExactly("fuel_heat_warning");
+        assertThat(other.text("fuel_heat_warning")).startsWith("The heat entered is not that of oil by the litre");
+        assertThat(Energy.warnings(Figures.of(Sample.with(house, "fuel_price=0 money/fuel_unit"))))
+                .containsExactly("fuel_price_warning");
+        Budget cold = Energy.with(house, "heated_share", month -> 0);
+        assertThat(Energy.warnings(Figures.of(
+                        Sample.with(cold, "fuel_price=0 money/fuel_unit", "fuel_name=straw", "fuel_sold_by=bale"))))
+                .isEmpty();
+    }
+
+    @Test
     void theSkinOfAGabledHouseIsPlainGeometry() {
         Figures f = Figures.of(Sample.with(
                 SAMPLE,

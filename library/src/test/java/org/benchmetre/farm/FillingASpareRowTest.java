@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashMap;
 import java.util.Map;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Test;
 
@@ -33,13 +33,13 @@ class FillingASpareRowTest {
         fill("material_option", "spare_1", Given.text(option));
         fillNumber("material_rate", "spare_1", 1);
         fillNumber("material_price", "spare_1", 2);
-        return Figures.of(sample.with(changes));
+        return Figures.of(Sample.typedOver(sample, changes));
     }
 
     @Test
     void aPartInASpareRowCountsInItsGroupAndInTheTotal() {
         Figures before = Figures.of(sample);
-        Figures after = filledPart("Mulch", "");
+        Figures after = filledPart("mulch", "");
         double added = 24 * 9.6 * 2;
         assertThat(after.number("first_cost_total") - before.number("first_cost_total"))
                 .isCloseTo(added, within(1e-8));
@@ -56,7 +56,7 @@ class FillingASpareRowTest {
     @Test
     void aPartOfAnotherWayIsPricedThereAndNotCounted() {
         Figures before = Figures.of(sample);
-        Figures after = filledPart("Mulch", "tape dripline");
+        Figures after = filledPart("mulch", "tape dripline");
         assertThat(after.number("first_cost_total")).isEqualTo(before.number("first_cost_total"));
         assertThat(after.number("way_first_cost", "tape") - before.number("way_first_cost", "tape"))
                 .isCloseTo(24 * 9.6 * 2, within(1e-8));
@@ -69,7 +69,7 @@ class FillingASpareRowTest {
         fillNumber("way_lines", "spare_1", 1);
         fillNumber("way_outlets_per_plant", "spare_1", 0.5);
         fill("irrigation_choice", Given.text("spray_stake"));
-        Figures after = filledPart("Mulch", "spray_stake");
+        Figures after = filledPart("mulch", "spray_stake");
         Figures tape = Figures.of(Sample.with(sample, "irrigation_choice=tape"));
         double shared = tape.number("exact_cost")
                 - tape.number("material_exact_cost", "tape")

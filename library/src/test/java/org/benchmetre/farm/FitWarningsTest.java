@@ -32,6 +32,42 @@ class FitWarningsTest {
         assertThat(with("bench_count=26 bench").text("bench_fit_warning")).isEmpty();
     }
 
+    /** The sample's bench has a margin of 0.1 m at each end: 0.2 m leave no room but carry a plant between them, 0.19 m do not. */
+    @Test
+    void aBenchShorterThanItsMarginsCarriesNoPlantAndThatIsTold() {
+        Figures fits = with("bench_length=0.2 m");
+        assertThat(fits.number("plants_per_bench")).isEqualTo(1);
+        assertThat(fits.text("plants_per_bench_warning")).isEmpty();
+        Figures none = with("bench_length=0.19 m");
+        assertThat(none.number("plants_per_bench")).isEqualTo(0);
+        assertThat(none.text("plants_per_bench_warning"))
+                .contains("shorter than its two margins")
+                .contains("bench_length");
+        assertThat(none.troubles()).isEmpty();
+        assertThat(none.number("first_cost_per_plant")).isEqualTo(0);
+        assertThat(none.text("litres_per_plant_warning")).isEmpty();
+    }
+
+    /** A trough of 200 mm and two laps: film of 1,200 mm covers laps of up to 500 mm. */
+    @Test
+    void aStripOfMulchWiderThanItsFilmIsTold() {
+        assertThat(with("mulch_lap=500 mm").text("mulch_width_warning")).isEmpty();
+        Figures wide = with("mulch_lap=600 mm");
+        assertThat(wide.number("mulch_width")).isEqualTo(1400);
+        assertThat(wide.text("mulch_width_warning"))
+                .contains("mulch_stock_width")
+                .contains("lower mulch_lap");
+        assertThat(with("mulch_lap=600 mm", "mulch_stock_width=1400 mm").text("mulch_width_warning"))
+                .isEmpty();
+    }
+
+    /** What is bought is what friction is worked out for: the pipe of 40 m with its waste of 5 %. */
+    @Test
+    void theHeaderBoughtIsTheHeaderThatLosesPressure() {
+        assertThat(with("header_length=40 m").number("material_quantity", "header"))
+                .isCloseTo(40 * 1.05, within(1e-12));
+    }
+
     @Test
     void tooLittleSubstrateForAPlantIsTold() {
         Figures f = with("plant_spacing=0.08 m");

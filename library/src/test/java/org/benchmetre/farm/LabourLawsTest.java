@@ -11,8 +11,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -51,7 +51,7 @@ class LabourLawsTest {
         put(changes, "packing_wage_class", 0, any(random, CLASSES));
         IntStream.range(0, 12).forEach(month -> put(changes, "month_crop_share", month, random.nextDouble()));
         IntStream.range(0, 12).forEach(month -> put(changes, "pick_passes", month, random.nextInt(20)));
-        return Figures.of(Seeded.budget(SAMPLE, seed).with(changes));
+        return Figures.of(Sample.typedOver(Seeded.budget(SAMPLE, seed), changes));
     }
 
     private static void putShares(Map<Line, Map<Integer, Given>> changes, int task, SplittableRandom random) {

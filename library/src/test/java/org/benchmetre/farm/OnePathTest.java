@@ -74,7 +74,7 @@ class OnePathTest {
             if (!group.line().id().startsWith("group_way_") || !read.line().id().startsWith("material_way_")) {
                 return true;
             }
-            Line label = figures.budget().line("group_label");
+            Line label = figures.budget().line("group_key");
             Line counted = figures.budget().line("material_group_counted");
             int row = group.line().positionOf(group.cell()).on(label.axes().get(0));
             int part = read.line().positionOf(read.cell()).on(counted.axes().get(0));

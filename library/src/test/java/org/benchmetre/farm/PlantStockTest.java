@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Test;
 

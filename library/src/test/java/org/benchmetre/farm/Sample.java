@@ -4,14 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Layer;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.ScenarioFolder;
+import org.benchmetre.scenario.ScenarioReader;
 
 /** The sample scenarios, for tests, and a short way to change their single entries. */
 public final class Sample {
@@ -36,9 +39,32 @@ public final class Sample {
 
     private static Budget of(Path folder) {
         Faults faults = new Faults();
-        Budget budget = FarmBudget.of(ScenarioFolder.open(folder, faults), faults);
+        Budget budget = read(folder, faults);
         assertThat(faults.faults()).isEmpty();
         return budget;
+    }
+
+    /** The budget of a folder; null after a fault. */
+    public static Budget read(Path folder, Faults faults) {
+        return FarmBudget.READER
+                .read(ScenarioFolder.open(folder, faults), ScenarioReader.Over.NOTHING, faults)
+                .orElse(null);
+    }
+
+    /** A section that was built alone, with what the files of a folder say of its entries. */
+    public static Budget filled(Budget section, Budget whole) {
+        Map<Line, Map<Integer, Given>> values = new HashMap<>();
+        for (Line line : section.lines()) {
+            if (section.entry(line).isPresent() && whole.find(line.id()).isPresent()) {
+                List<Given> given = whole.given(whole.line(line.id()));
+                Map<Integer, Given> cells = new HashMap<>();
+                for (int cell = 0; cell < given.size(); cell++) {
+                    cells.put(cell, given.get(cell));
+                }
+                values.put(line, cells);
+            }
+        }
+        return section.with(values);
     }
 
     /**
@@ -46,6 +72,10 @@ public final class Sample {
      * {@code line[key]=number unit}.
      */
     public static Budget with(Budget budget, String... settings) {
+        return budget.with(changes(budget, settings));
+    }
+
+    private static Map<Line, Map<Integer, Given>> changes(Budget budget, String... settings) {
         Map<Line, Map<Integer, Given>> changes = new HashMap<>();
         for (String setting : settings) {
             String[] sides = setting.split("=");
@@ -54,7 +84,19 @@ public final class Sample {
             int cell = place.length > 1 ? line.axes().get(0).indexOf(place[1]) : 0;
             changes.computeIfAbsent(line, any -> new HashMap<>()).put(cell, given(line, sides[1]));
         }
-        return budget.with(changes);
+        return changes;
+    }
+
+    /** The same without a look at what the entries take: as a reader may type it into a workbook. */
+    public static Budget typedOver(Budget budget, String... settings) {
+        return typedOver(budget, changes(budget, settings));
+    }
+
+    /** The same for values by cell. */
+    public static Budget typedOver(Budget budget, Map<Line, Map<Integer, Given>> changes) {
+        Layer layer = new Layer();
+        changes.forEach((line, cells) -> cells.forEach((cell, value) -> layer.put(line, cell, value)));
+        return budget.gate().unchecked(layer);
     }
 
     private static Given given(Line line, String text) {

@@ -7,8 +7,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 
 /** Seeded random scenarios around a sample. */
@@ -47,8 +47,11 @@ public final class Seeded {
         changes.put(choice, Map.of(0, Given.text(keys(sample, "way_key").get(random.nextInt(ways)))));
         Line price = sample.line("material_price");
         Map<Integer, Given> prices = new HashMap<>();
-        IntStream.range(0, price.axes().get(0).filled())
-                .forEach(i -> prices.put(i, Given.number(random.nextDouble() * 400, price.unit())));
+        List<Given> salvages = sample.given(sample.line("material_salvage"));
+        IntStream.range(0, price.axes().get(0).filled()).forEach(i -> {
+            double least = Math.max(0, salvages.get(i).number());
+            prices.put(i, Given.number(least + random.nextDouble() * 400, price.unit()));
+        });
         changes.put(price, prices);
         return changes;
     }

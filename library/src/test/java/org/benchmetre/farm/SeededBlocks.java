@@ -11,10 +11,10 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Texts;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Cases;
 
 /**

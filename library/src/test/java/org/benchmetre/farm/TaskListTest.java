@@ -11,7 +11,6 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,7 +35,7 @@ class TaskListTest {
         if (rows.length > 0) {
             Files.writeString(folder.resolve("tasks.csv"), HEAD + "\n" + String.join("\n", rows) + "\n");
         }
-        return FarmBudget.of(ScenarioFolder.open(folder, faults), faults);
+        return Sample.read(folder, faults);
     }
 
     private List<String> faultsOf(String... rows) throws IOException {
@@ -59,8 +58,9 @@ class TaskListTest {
     @Test
     void sharesThatDoNotAddToOneAreAFaultWithTheirSum() throws IOException {
         assertThat(faultsOf("care,Crop care,plant_count,,200,1,crop,,0.5,0.25,0.2,general,,,mine"))
-                .containsExactly("tasks.csv, row 2, column jan: found shares in jan to dec that add to 0.95,"
-                        + " expected shares that add to 1.");
+                .containsExactly("tasks.csv, row 2, column jan: found shares of the year that add up to 0.95,"
+                        + " expected shares of the year that add up to 1 for Share of the year in each month"
+                        + " (task_month_share[care;jan]).");
     }
 
     @Test
@@ -76,10 +76,10 @@ class TaskListTest {
                         "care,Crop care,plant_count,,200,1,crop,months,,,,general,,,mine",
                         "more,Crop care,plant_count,,200,1,crop,even,1,,,general,,,mine"))
                 .containsExactly(
-                        "tasks.csv, row 2, column jan: found no share in any month, expected shares in jan to dec that add"
-                                + " to 1.",
+                        "tasks.csv, row 2, column jan: found no share in any month, expected shares of months that add up"
+                                + " to 1 for Share of the year in each month (task_month_share[care;jan]).",
                         "tasks.csv, row 3, column pattern: found \"even\" beside shares of months, expected months or"
-                                + " nothing.");
+                                + " nothing for Spread over months (task_pattern[more]).");
     }
 
     @Test
@@ -97,10 +97,10 @@ class TaskListTest {
                         "none,Crop care,plant_count,,,1,crop,,,,,general,,,mine",
                         "bought,Crop protection,house_area,,,1,a,,,,,,0.5,2026,mine"))
                 .containsExactly(
-                        "tasks.csv, row 2, column per_hour: found \"200\", expected nothing here, as hours are given; one"
-                                + " or the other.",
-                        "tasks.csv, row 3, column hours: found nothing, expected hours here, or a rate in per_hour, or a"
-                                + " price in input_cost.");
+                        "tasks.csv, row 2, column per_hour: found \"200 driver/h\", expected nothing here, as hours are"
+                                + " given, for Drivers an hour (task_drivers_per_hour[both]).",
+                        "tasks.csv, row 3, column hours: found nothing, expected hours, or a rate in per_hour, or a"
+                                + " price in input_cost for Hours a driver (task_hours_per_driver[none]).");
     }
 
     @Test
@@ -108,7 +108,7 @@ class TaskListTest {
         assertThat(faultsOf("carry,Harvest,yield_kg,,200,1,crop,yield,,,,general,,,mine"))
                 .containsExactly(
                         "tasks.csv, row 2, column times_unit: found \"crop\", expected a, as yield_kg is the fruit"
-                                + " of a whole year.");
+                                + " of a whole year, for Often in (task_times_unit[carry]).");
     }
 
     @Test
@@ -125,7 +125,7 @@ class TaskListTest {
         assertThat(faults.warnings()).isEmpty();
         Path tasks = folder.resolve("tasks.csv");
         Files.writeString(tasks, Files.readString(tasks).replace("wage_class", "wage_clas"));
-        FarmBudget.of(ScenarioFolder.open(folder, faults), faults);
+        Sample.read(folder, faults);
         assertThat(faults.warnings())
                 .anyMatch(warning -> warning.message().contains("wage_clas")
                         && warning.message().contains("did you mean wage_class"));

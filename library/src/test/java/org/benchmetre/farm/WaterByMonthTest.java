@@ -11,7 +11,6 @@ import org.assertj.core.data.Offset;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,7 +34,7 @@ class WaterByMonthTest {
     @Test
     void aMonthIsPlantsTimesNeedTimesDaysTimesItsShareInCrop() throws IOException {
         Faults faults = faultsOf("month,water_need,crop_share,source\njan,100,0.5,a log\njul,,0,a log\n");
-        Figures f = Figures.of(FarmBudget.of(ScenarioFolder.open(folder, faults), faults));
+        Figures f = Figures.of(Sample.read(folder, faults));
         assertThat(faults.faults()).isEmpty();
         assertThat(faults.warnings()).isEmpty();
         double plants = f.number("plant_count");
@@ -50,7 +49,7 @@ class WaterByMonthTest {
     @Test
     void aShareOfAMonthAboveOneAndANegativeNeedAreFaults() throws IOException {
         Faults faults = faultsOf("month,water_need,crop_share\njan,-1,1.2\n");
-        FarmBudget.of(ScenarioFolder.open(folder, faults), faults);
+        Sample.read(folder, faults);
         assertThat(faults.faults()).hasSize(2);
         assertThat(faults.faults().toString()).contains("water_need").contains("crop_share");
     }

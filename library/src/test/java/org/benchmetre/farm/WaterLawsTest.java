@@ -92,7 +92,7 @@ class WaterLawsTest {
         for (String way : WAYS) {
             double pressure = once.number("way_pump_pressure", way);
             double more = once.number("regulator_loss") + pressure;
-            Figures twice = Figures.of(Sample.with(seeded, "regulator_loss=" + more + " kPa"));
+            Figures twice = Figures.of(Sample.typedOver(seeded, "regulator_loss=" + more + " kPa"));
             double joule = once.number("way_gross_water", way) * pressure * 1000;
             double expected = joule / 3.6e6 / once.number("pump_efficiency") / once.number("motor_efficiency");
             double energy = once.number("way_pump_energy", way);
@@ -130,6 +130,25 @@ class WaterLawsTest {
             assertThat(reused.number("way_water_running", way)).isCloseTo(parts, within(RELATIVE * parts));
             assertThat(reused.number("way_water_running_per_metre", way) * reused.number("bench_metres"))
                     .isCloseTo(parts, within(RELATIVE * parts));
+        }
+    }
+
+    /** Zones run one after the other, small ones as long as large: all hours of all months are the hours of the pump. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theHoursOfThePumpAreThoseOfAllZonesInAllMonths(long seed) {
+        Budget seeded = Seeded.figures(SAMPLE, seed).budget();
+        for (String zones : List.of("zone_count=1 zone", "zone_count=3 zone", "zone_count=7 zone")) {
+            Figures f = Figures.of(Sample.with(seeded, zones));
+            for (String way : WAYS) {
+                double hours = Months.KEYS.stream()
+                        .mapToDouble(month -> f.number("way_month_hours", way, month)
+                                * f.number("days_in_month", month)
+                                * f.number("month_crop_share", month))
+                        .sum();
+                assertThat(hours).isPositive();
+                assertThat(f.number("way_pump_hours", way)).as(zones).isCloseTo(hours, within(RELATIVE * hours));
+            }
         }
     }
 

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashMap;
 import java.util.Map;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +104,49 @@ class WaterWarningsTest {
         assertThat(f.number("way_pump_pressure", "emitter")).isZero();
         assertThat(f.number("way_pumping_cost", "emitter")).isZero();
         assertThat(f.number("way_pump_hours", "emitter")).isPositive();
+    }
+
+    /** Ten benches in zones of 4, 3 and 3: the pump runs three times the run time of a zone, whatever their size. */
+    @Test
+    void threeZonesOfTenBenchesRunThreeTimesAsLongAsOne() {
+        Figures one = with("zone_count=1 zone");
+        Figures three = with("zone_count=3 zone");
+        double hours = one.number("way_pump_hours", "emitter");
+        assertThat(three.number("way_benches_in_zone", "emitter")).isEqualTo(4);
+        assertThat(three.number("way_pump_hours", "emitter")).isCloseTo(3 * hours, within(1e-12 * hours));
+    }
+
+    /** A line that reaches no plant is no matter of pressure: the cause is said and no advice on the run is given. */
+    @Test
+    void whereNoOutletReachesAPlantThatIsTheCauseThatIsSaid() {
+        Figures f = with("way_strip_offset[tape]=0.2 m");
+        assertThat(text(f, "way_reach_warning", "tape"))
+                .contains("no outlet in reach")
+                .contains("strip_offset");
+        assertThat(text(f, "way_emission_class", "tape")).isEqualTo("no outlet in reach of some plants");
+        assertThat(text(f, "way_uniformity_unknown_warning", "tape")).contains("20 %");
+        for (String pressure :
+                new String[] {"way_uniformity_warning", "way_low_pressure_warning", "way_rating_warning"}) {
+            assertThat(text(f, pressure, "tape")).as(pressure).isEmpty();
+        }
+        Figures low = with("way_outlet_pressure[tape]=50 kPa");
+        assertThat(text(low, "way_emission_class", "tape")).isEqualTo("outside its pressure range");
+        assertThat(text(low, "way_reach_warning", "tape")).isEmpty();
+        assertThat(text(with("way_outlet_flow[tape]=0 L/h"), "way_uniformity_unknown_warning", "tape"))
+                .contains("20 %");
+        assertThat(text(with(), "way_uniformity_unknown_warning", "tape")).isEmpty();
+        assertThat(text(with(), "way_uniformity_unknown_warning", "spare_1")).isEmpty();
+    }
+
+    @Test
+    void linesSoUnevenThatLessIsCountedAreSaid() {
+        Figures f =
+                with("way_coefficient_of_variation[emitter]=0.5 1", "way_outlets_per_plant[emitter]=0.5 outlet/plant");
+        assertThat(f.number("way_emission_uniformity", "emitter")).isGreaterThan(20);
+        assertThat(text(f, "way_uniformity_warning", "emitter")).isEmpty();
+        Figures uneven = with("bench_slope=-20 %", "way_outlet_pressure[tape]=20 kPa", "way_run_length[tape]=60 m");
+        assertThat(uneven.number("way_emission_uniformity", "tape")).isLessThan(20);
+        assertThat(text(uneven, "way_uniformity_warning", "tape")).contains("shorten the run");
     }
 
     @Test

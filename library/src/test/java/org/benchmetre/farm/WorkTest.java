@@ -12,10 +12,10 @@ import java.util.Set;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Dependencies;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Plausible;
 import org.benchmetre.budget.Position;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,11 +114,11 @@ class WorkTest {
     @Test
     void aTaskInASpareRowCountsInItsGroupInAllTotalsAndInItsMonths() {
         fill("task_label", Given.text("Sweeping"));
-        fill("task_group", Given.text("crop care"));
+        fill("task_group", Given.text("crop_care"));
         fill("task_driver", Given.text("house_area"));
         fillNumber("task_drivers_per_hour", 100);
         fillNumber("task_input_price", 0.5);
-        Figures after = Figures.of(sample.with(changes));
+        Figures after = Figures.of(Sample.typedOver(sample, changes));
         double hours = 230.4 / 100;
         double cost = hours * 16 * 1.15;
         grows(after, "labour_hours_total", hours);
@@ -144,7 +144,7 @@ class WorkTest {
         fill("task_group", Given.text("Sundries"));
         fill("task_driver", Given.text("one"));
         fillNumber("task_hours_per_driver", 7);
-        Figures after = Figures.of(sample.with(changes));
+        Figures after = Figures.of(Sample.typedOver(sample, changes));
         assertThat(after.number("operation_hours", "other_tasks")).isCloseTo(7, within(EXACT));
     }
 
@@ -156,7 +156,7 @@ class WorkTest {
         int sep = shares.cellAt(Position.NONE
                 .with(shares.axes().get(0), planting)
                 .with(shares.axes().get(1), 8));
-        Figures after = Figures.of(sample.with(Map.of(shares, Map.of(sep, Given.number(0.9, shares.unit())))));
+        Figures after = Figures.of(Sample.typedOver(sample, Map.of(shares, Map.of(sep, Given.number(0.9, shares.unit())))));
         Line warning = sample.line("task_share_warning");
         assertThat(after.text(warning, planting)).contains("do not add to 1");
         assertThat(after.text(warning, backfilling)).isEmpty();

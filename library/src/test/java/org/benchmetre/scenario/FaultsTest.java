@@ -3,6 +3,7 @@ package org.benchmetre.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.benchmetre.budget.entry.Quoted;
 import org.junit.jupiter.api.Test;
 
 class FaultsTest {
@@ -26,7 +27,7 @@ class FaultsTest {
     @Test
     void a_fault_is_one_whole_sentence() {
         Fault fault = new Fault(
-                new Place("materials.csv", 7, "price"), Fault.quoted("abc"), "a number of at least 0 (EUR per pack)");
+                new Place("materials.csv", 7, "price"), Quoted.text("abc"), "a number of at least 0 (EUR per pack)");
 
         assertThat(fault.message())
                 .isEqualTo("materials.csv, row 7, column price: found \"abc\", expected a number of at least 0"
@@ -35,10 +36,10 @@ class FaultsTest {
 
     @Test
     void quoted_text_shows_what_cannot_be_seen_and_is_cut_when_long() {
-        assertThat(Fault.quoted("")).isEqualTo("nothing");
-        assertThat(Fault.quoted("two\nlines\ttab")).isEqualTo("\"two\\nlines\\ttab\"");
-        assertThat(Fault.quoted("1\u00a0000\u0007")).isEqualTo("\"1\\u00A0000\\u0007\"");
-        assertThat(Fault.quoted("x".repeat(61))).isEqualTo("\"" + "x".repeat(60) + "...\"");
+        assertThat(Quoted.text("")).isEqualTo("nothing");
+        assertThat(Quoted.text("two\nlines\ttab")).isEqualTo("\"two\\nlines\\ttab\"");
+        assertThat(Quoted.text("1\u00a0000\u0007")).isEqualTo("\"1\\u00A0000\\u0007\"");
+        assertThat(Quoted.text("x".repeat(61))).isEqualTo("\"" + "x".repeat(60) + "...\"");
     }
 
     @Test

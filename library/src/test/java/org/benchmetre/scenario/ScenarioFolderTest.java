@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -122,50 +120,5 @@ class ScenarioFolderTest {
         assertThatThrownBy(() -> scenario.table("zebra.csv"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("Scenarios have no file 'zebra.csv'; they have farm.csv, materials.csv,");
-    }
-
-    @Test
-    void ten_faults_in_one_folder_are_ten_faults_and_none_hides_another() {
-        input.file(
-                "farm.csv", "line,value,unit", "bench_count,ten,1", "bench_length,30,m", "bench_length,31,m", ",5,m");
-        input.file(
-                "materials.csv",
-                "item,price,price_year,price",
-                "tape,-1,2025",
-                "drip pump,NaN,2025",
-                "tank,1,2025,4,5");
-        input.file("irrigation.csv", "way;flow", "\"tape;1,5");
-        input.file("months.csv", "m\u00e4rz".getBytes(StandardCharsets.ISO_8859_1));
-        input.file("plant_stock.csv", "stock,label", "tray,x");
-        Faults faults = input.faults();
-
-        ScenarioFolder scenario = open();
-        FarmFile farm = FarmFile.of(scenario.table("farm.csv"), faults);
-        farm.take("bench_count").orElseThrow().row().number("value", Bounds.atLeast(1), "1", faults);
-        farm.take("bench_length").orElseThrow().row().number("value", Bounds.above(0), "m", faults);
-        scenario.table("materials.csv").requireColumns("item", "price", "price_year");
-        for (Row row : scenario.table("materials.csv").rows()) {
-            row.key("item", faults);
-            row.number("price", Bounds.atLeast(0), "EUR per pack", faults);
-            row.year("price_year", faults);
-        }
-        scenario.table("irrigation.csv").requireColumns("way", "flow");
-        scenario.table("months.csv").requireColumns("month");
-        scenario.table("plant_stock.csv").requireColumns("stock", "label");
-
-        assertThat(faults.faults())
-                .hasSize(10)
-                .extracting(fault -> fault.place().toString())
-                .isEqualTo(List.of(
-                        "farm.csv, row 2, column value",
-                        "farm.csv, row 4, column line",
-                        "farm.csv, row 5, column line",
-                        "irrigation.csv, row 2",
-                        "materials.csv, row 1, column price",
-                        "materials.csv, row 2, column price",
-                        "materials.csv, row 3, column item",
-                        "materials.csv, row 3, column price",
-                        "materials.csv, row 4",
-                        "months.csv"));
     }
 }

@@ -7,6 +7,7 @@ import java.io.RandomAccessFile;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,10 +113,10 @@ class UnreadableTableTest {
     }
 
     @Test
-    void the_columns_of_an_unreadable_table_are_still_compared_with_those_asked_for() {
+    void the_columns_of_an_unreadable_table_are_still_compared_with_those_that_are_read() {
         Table table = input.table("item,prise", "tape,1");
         table.requireColumns("item", "price");
-        table.warnUnaskedColumns(input.faults());
+        table.warnOfOthers(List.of("item", "price"), input.faults());
 
         assertThat(input.warnings())
                 .containsExactly("parts.csv, row 1, column prise: nothing reads this column; did you mean price?");

@@ -1,15 +1,18 @@
 package org.benchmetre.workbook;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Layer;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Given;
 
 /** Seeded changes to the entries of any budget: numbers up or down by half within their bounds, choices at random. */
 public final class Adjustments {
@@ -33,7 +36,27 @@ public final class Adjustments {
     public static Map<Line, Map<Integer, Given>> seeded(Budget budget, long seed) {
         Adjustments adjustments = new Adjustments(budget, seed);
         budget.lines().stream().filter(line -> budget.entry(line).isPresent()).forEach(adjustments::line);
-        return adjustments.changes;
+        return adjustments.allowed();
+    }
+
+    /** Without the lines that break a rule between cells: random cells seldom fit one another. */
+    private Map<Line, Map<Integer, Given>> allowed() {
+        while (true) {
+            Layer layer = new Layer();
+            changes.forEach((line, cells) -> cells.forEach((cell, value) -> layer.put(line, cell, value)));
+            Set<Line> broken = new HashSet<>();
+            budget.gate().lay(layer, line -> false, no -> broken.add(no.line()));
+            if (broken.isEmpty()) {
+                return changes;
+            }
+            if (!changes.keySet().removeAll(broken)) {
+                changes.keySet().removeIf(line -> sharesAxis(line, broken));
+            }
+        }
+    }
+
+    private static boolean sharesAxis(Line line, Set<Line> broken) {
+        return broken.stream().anyMatch(other -> other.axes().equals(line.axes()));
     }
 
     private void line(Line line) {
@@ -50,9 +73,9 @@ public final class Adjustments {
 
     private Given text(Line line) {
         Entry entry = budget.entry(line).orElseThrow();
-        List<String> texts = entry.keysOf() == null || !line.axes().isEmpty()
+        List<String> texts = entry.form().keysOf().isEmpty() || !line.axes().isEmpty()
                 ? entry.allowed()
-                : budget.given(entry.keysOf()).stream()
+                : budget.given(budget.line(entry.form().keysOf())).stream()
                         .map(Given::text)
                         .filter(key -> !key.isEmpty())
                         .toList();
@@ -64,6 +87,6 @@ public final class Adjustments {
         double typed = given.typed() * (0.5 + random.nextDouble());
         typed = bounds.whole() ? Math.rint(typed) : typed;
         Given changed = Given.typed(typed, given.typedIn(), line.unit());
-        return bounds.refusal(changed.number(), line.unit()).isEmpty() ? changed : null;
+        return bounds.takes(changed.number()) ? changed : null;
     }
 }

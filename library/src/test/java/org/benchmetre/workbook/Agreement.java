@@ -1,6 +1,7 @@
 package org.benchmetre.workbook;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -17,9 +18,9 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.Formula;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 
 /**
@@ -104,8 +105,7 @@ public final class Agreement {
         Agreement agreement = new Agreement(figures);
         List<String> found = new ArrayList<>(figures.troubles());
         int compared = 0;
-        try (XSSFWorkbook expected = new XSSFWorkbook()) {
-            new Drawing(figures, List.of(), expected).draw();
+        try (XSSFWorkbook expected = drawn(figures)) {
             for (Sheet sheet : expected) {
                 for (Row row : sheet) {
                     for (Cell cell : row) {
@@ -123,6 +123,16 @@ public final class Agreement {
             found.add("There was no formula cell to compare.");
         }
         return found;
+    }
+
+    /** The workbook as it should be, read as any reader would. */
+    private static XSSFWorkbook drawn(Figures figures) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new GridParts())) {
+            new Drawing(figures, List.of(), workbook).draw();
+            workbook.write(bytes);
+        }
+        return new XSSFWorkbook(new ByteArrayInputStream(bytes.toByteArray()));
     }
 
     private void compare(Cell expected, Object found, List<String> differences) {

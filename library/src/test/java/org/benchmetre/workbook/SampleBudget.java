@@ -24,12 +24,12 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Formulas;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.KnownAnswers;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Solved;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 
 /** A small invented budget of shelves, with everything a workbook has to draw. Its figures mean nothing. */

@@ -7,12 +7,13 @@ import java.util.Set;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Formula;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.Words;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Numbers;
+import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.unit.Unit;
 
 /**
@@ -126,8 +127,9 @@ public final class Explanation {
                 ? ", given as " + Numbers.plain(given.typed()) + unit(given.typedIn())
                 : "";
         String source = given.source().isEmpty() ? "" : "; source: " + given.source();
-        boolean isDefault = given.place().isEmpty() && ref.line().axes().isEmpty();
-        String place = given.place().isEmpty() ? (isDefault ? ", default" : "") : ", " + given.place();
+        boolean isDefault =
+                given.origin().equals(Origin.DEFAULT) && ref.line().axes().isEmpty();
+        String place = given.origin().equals(Origin.DEFAULT) ? (isDefault ? ", default" : "") : ", " + given.origin();
         print((given.filled() ? "entry" : "blank entry") + place + typed + source, depth);
     }
 

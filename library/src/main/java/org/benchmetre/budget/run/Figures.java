@@ -7,12 +7,12 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.FormulaException;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.Words;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Numbers;
 
 /**
  * The values of all lines of a budget, for the one case that its entries make. Searches run once, when a cell that follows from one

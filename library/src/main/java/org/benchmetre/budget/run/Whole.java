@@ -6,11 +6,11 @@ import java.util.Map;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.FormulaException;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
+import org.benchmetre.budget.entry.Given;
 
 /** A budget computed as it stands: the program of its formulas, run once on what is entered and on what searches found. */
 final class Whole {

@@ -17,4 +17,10 @@ record Atom(String symbol, Ratio factor, TreeMap<String, Integer> dimension, dou
     static Atom base(String symbol) {
         return new Atom(symbol, Ratio.ONE, new TreeMap<>(Map.of(symbol, 1)), 0);
     }
+
+    /** The symbol's alone, which equal units share: units are looked up with every formula that is built. */
+    @Override
+    public int hashCode() {
+        return symbol.hashCode();
+    }
 }

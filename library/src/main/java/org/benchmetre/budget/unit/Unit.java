@@ -151,6 +151,19 @@ public final class Unit implements Serializable {
     }
 
     /**
+     * How often a named unit stands in this one as it is written.
+     *
+     * @param symbol the name, such as {@code mo}
+     * @return its exponent, below zero after the slash; 0 when the name is not in it
+     */
+    public int exponentOf(String symbol) {
+        return atoms.entrySet().stream()
+                .filter(part -> part.getKey().symbol().equals(symbol))
+                .mapToInt(Map.Entry::getValue)
+                .sum();
+    }
+
+    /**
      * Whether this is a plain number of some size, such as {@code 1}, {@code %} or {@code mm/m}.
      *
      * @return true when the dimension is empty

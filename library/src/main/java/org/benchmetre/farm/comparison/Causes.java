@@ -17,7 +17,7 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
  * Yearly cost per metre of each way by cause, and the partial budget of changing from the way chosen to its rival: what is added and

@@ -18,8 +18,8 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Clogging;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.clogging.Clogging;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.ownership.OperatingInterest;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.takeoff.Materials;
@@ -128,17 +128,14 @@ public final class CostSlopes {
     }
 
     private Line recovered(ScheduleBuilder unit) {
-        return unit.line(
-                "material_recovery_of_one",
-                "Capital recovery of one of money",
-                PER_YEAR,
-                parts.owned.recoveryOf(MONEY_OF_ONE, none(Unit.MONEY)).over(MONEY_OF_ONE),
-                "as the recovery of the part itself, which is a straight line in its cost");
+        return parts.owned.recoveredOf(
+                unit, "material_recovery_of_one", "Capital recovery of one of money", MONEY_OF_ONE, none(Unit.MONEY));
     }
 
     private Line partPerPrice(ScheduleBuilder unit, Line delivered, Line recovered) {
         Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
-        Formula yearly = recovered.plus(parts.materials.repairs).plus(charges);
+        Formula yearly =
+                recovered.counting(PER_YEAR).plus(parts.materials.repairs).plus(charges);
         return unit.line(
                 "material_yearly_per_price",
                 "Yearly cost a driver, for one of a pack",
@@ -162,17 +159,19 @@ public final class CostSlopes {
 
     private Formula ofInstalling(ScheduleBuilder s, ScheduleBuilder unit, Line recovered) {
         Materials m = parts.materials;
-        Line salvaged = unit.line(
+        Line salvaged = parts.owned.recoveredOf(
+                unit,
                 "material_recovery_of_salvage",
-                "Capital recovery of one of salvage",
-                PER_YEAR,
-                parts.owned.recoveryOf(none(Unit.MONEY), MONEY_OF_ONE).over(MONEY_OF_ONE),
-                "below zero: what is left at the end is not to be recovered");
+                "Capital recovery of one of salvage, below zero",
+                none(Unit.MONEY),
+                MONEY_OF_ONE);
         Line labour = unit.line(
                 "material_labour_per_wage",
                 "Installing and taking out a driver, for one an hour",
                 parts.owned.driverLabour.unit(),
-                m.rate.times(m.installHours.times(recovered).minus(m.removeHours.times(salvaged)))
+                m.rate.times(m.installHours
+                                .times(recovered.counting(PER_YEAR))
+                                .minus(m.removeHours.times(salvaged.counting(PER_YEAR))))
                         .counting(parts.owned.driverLabour.unit()),
                 "taking out counts as a negative salvage");
         return s.line(

@@ -1,7 +1,7 @@
 package org.benchmetre.farm.comparison;
 
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.decision.Sought;
 
 /**

@@ -10,7 +10,6 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Element;
@@ -19,11 +18,12 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.decision.Sought;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.FailedOutlets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
 
 /**

@@ -21,7 +21,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
  * Which way to water comes first: the one of least yearly cost, lost fruit counted, among those that reach the target uniformity; when

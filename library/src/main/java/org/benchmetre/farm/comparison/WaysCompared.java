@@ -15,10 +15,10 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.comparison.Causes.Cause;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Clogging;
-import org.benchmetre.farm.irrigation.Hydraulics;
-import org.benchmetre.farm.irrigation.Watering;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.clogging.Clogging;
+import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.farm.irrigation.water.Watering;
 
 /** The ways to water held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
 public final class WaysCompared {

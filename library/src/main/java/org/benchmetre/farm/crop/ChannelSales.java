@@ -2,8 +2,8 @@ package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -102,13 +102,11 @@ public final class ChannelSales {
         Line receipts = blocks.line("channel_month_receipts", "Receipts", MONTHLY, first.plus(second));
 
         ScheduleBuilder year = b.schedule(Sheets.CROP, "Channels: a year");
-        Line sent =
-                year.line("channel_kg", "Fruit sent", KG_YEAR, sum(kg, months).counting(KG_YEAR));
+        Line sent = year.line("channel_kg", "Fruit sent", KG_YEAR, yearOf(kg, months));
         unsold = year.line("channel_unsold", "Not sold", KG_YEAR, sent.times(c.shrink));
-        year.line("channel_first", "First grade", YEARLY, sum(first, months).counting(YEARLY));
-        year.line("channel_second", "Second grade", YEARLY, sum(second, months).counting(YEARLY));
-        Line brought = year.line(
-                "channel_receipts", "Receipts", YEARLY, sum(receipts, months).counting(YEARLY));
+        year.line("channel_first", "First grade", YEARLY, yearOf(first, months));
+        year.line("channel_second", "Second grade", YEARLY, yearOf(second, months));
+        Line brought = year.line("channel_receipts", "Receipts", YEARLY, yearOf(receipts, months));
         commission = year.line("channel_commission_cost", "Commission", YEARLY, brought.times(c.commission));
         Unit packCount = Unit.parse("pack/a");
         year.line(
@@ -134,11 +132,7 @@ public final class ChannelSales {
                         KG_MONTH,
                         when(c.price.isPositive(), none(KG_MONTH), kg));
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Channels: is all fruit priced?");
-        Line all = s.line(
-                "channel_unpriced",
-                "Fruit sent without a price",
-                KG_YEAR,
-                sum(without, months).counting(KG_YEAR));
+        Line all = s.line("channel_unpriced", "Fruit sent without a price", KG_YEAR, yearOf(without, months));
         s.warning(
                 "channel_price_warning",
                 "Prices",

@@ -7,8 +7,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.layout.Planting;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Table;
 
 /** Fruit and receipts of the chosen plant stock, put together; and the kinds of plant stock compared. */
 public final class Crop {
@@ -34,9 +32,7 @@ public final class Crop {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param channels {@code channels.csv}; it may be absent
      * @param months the months
-     * @param faults where faults are collected
      * @param planting plants
      * @param stock the kinds of plant stock
      * @param growth how each kind grows
@@ -46,9 +42,7 @@ public final class Crop {
     public Crop(
             BudgetBuilder b,
             FarmEntries entries,
-            Table channels,
             Months months,
-            Faults faults,
             Planting planting,
             PlantStock stock,
             StockGrowth growth,
@@ -57,9 +51,9 @@ public final class Crop {
         this.stock = stock;
         this.growth = growth;
         yield = new Yield(b, entries, planting, stock, growth, choice);
-        pattern = new MonthPattern(b, months, stock, choice, faults);
+        pattern = new MonthPattern(b, months, stock, choice);
         picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
-        receipts = new Receipts(b, entries, channels, months, pattern, picking, faults);
+        receipts = new Receipts(b, entries, months, pattern, picking);
         priceLevel = receipts.priceLevel;
         yieldPerPlant = yield.perPlant;
         harvest = new Harvest(growth, yield, picking, receipts);
@@ -73,7 +67,7 @@ public final class Crop {
      * @param yearlyCost cost of the plants a year, by kind
      * @param benchMetres bench metres
      */
-    public void compare(BudgetBuilder b, Line workPerKg, Formula yearlyCost, Line benchMetres) {
+    public void compare(BudgetBuilder b, Line workPerKg, Line yearlyCost, Line benchMetres) {
         new StockCompared(b, stock, growth, yield, picking, pattern, receipts, workPerKg, yearlyCost, benchMetres);
     }
 }

@@ -2,10 +2,11 @@ package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lesser;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -74,15 +75,11 @@ public final class Picking {
                 "month_yield",
                 "Marketable fruit",
                 MONTHLY,
-                pattern.chosen.times(yield.marketable.times(kept)).counting(MONTHLY),
+                monthOf(pattern.chosen.times(yield.marketable.times(kept))),
                 "shares of a year; the sum of the months is the year");
         Line first = s.line("month_first_grade", "First grade", MONTHLY, byMonth.times(firstGrade));
         s.line("month_second_grade", "Second grade", MONTHLY, byMonth.minus(first));
         total = b.schedule(Sheets.CROP, "Marketable fruit of a year")
-                .line(
-                        "yield_total",
-                        "Marketable fruit",
-                        KG,
-                        sum(byMonth, pattern.months).counting(KG));
+                .line("yield_total", "Marketable fruit", KG, yearOf(byMonth, pattern.months));
     }
 }

@@ -9,31 +9,41 @@ import static org.benchmetre.farm.input.TradeUnits.PLANT;
 
 import java.util.List;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Table;
 
 /**
  * Plant stock: what an established plant costs. Three losses, each by its own cause: culls are delivered and not set out; losses die
  * before they are established; replacements take the place of established plants that fail during the crop (crown rot, bent roots).
- * Plants set out are plants (1 + replacements) / (1 - losses), plants bought are those over (1 - culls). Common practice, no source.
+ *
+ * <pre>
+ * S = P (1 + r) / (1 - l)     B = S / (1 - c)
+ * P  plants that stand     S  plants to set out     B  plants to buy
+ * r  replaced, l  lost before they are established, c  culled, shares
+ * </pre>
+ *
+ * Common practice, no source.
  */
 public final class PlantStock {
 
     /** The file. */
-    public static final String FILE = "plant_stock.csv";
+    public static final String FILE = FarmTable.PLANT_STOCK.file();
 
     private static final Unit PER_PLANT = Unit.parse("money/plant");
+    private static final String LOSSES =
+            "plants (1 + replaced) / (1 - lost) are set out, over (1 - culled) bought: common practice, no source";
+    private static final Bounds LIFE = new Bounds(0, false, 100, false);
     private static final Bounds LOST = new Bounds(0, true, 0.95, false);
 
     /** The columns of the file, for sections that ask for more of them. */
@@ -62,42 +72,35 @@ public final class PlantStock {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param table the file
-     * @param breaks {@code stock_prices.csv}; it may be absent
-     * @param faults where faults are collected
      * @param house floor and benches
      * @param planting plants
      */
     public PlantStock(
             BudgetBuilder b,
             FarmEntries entries,
-            Table table,
-            Table breaks,
-            Faults faults,
             House house,
             Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
-        columns = Columns.of(table, "stock", "stock", "Plant stock", Columns.FEW_SPARE_ROWS, s, faults);
+        columns = Columns.of(b, FarmTable.PLANT_STOCK, s);
         axis = columns.axis();
-        label = columns.words("label", "stock_label", "Plant stock", row -> Columns.readable(row.text("stock")));
+        label = columns.names("stock_label", "Plant stock");
         key = columns.keys("stock_key", "Key");
-        b.nameRows(axis, label);
         Line listPrice =
-                columns.numbers("price", "stock_price", "List price", PER_PLANT, Columns.NOT_NEGATIVE, Double.NaN);
-        columns.years("price_year", "stock_price_year", "Price year", row -> !row.isBlank("price"));
+                columns.prices("price", "stock_price", "List price", PER_PLANT, Meaning.price("stock_price_year", "stock_source"));
+        columns.years("price_year", "stock_price_year", "Price year", listPrice);
         Line freight = share("freight", "stock_freight", "Freight, share of price", new Bounds(0, true, 10, false));
         Line losses = share("losses", "stock_losses", "Lost before established", LOST);
         Line culls = share("culls", "stock_culls", "Culled on delivery", LOST);
         Line replaced = share("replacement", "stock_replacement", "Replaced during the crop", LOST);
-        life = columns.numbers("life", "stock_life", "Life", ONE, Columns.POSITIVE, 1);
+        life = columns.numbers("life", "stock_life", "Life", ONE, LIFE, 1);
         lifeUnit = columns.choice("life_unit", "stock_life_unit", "Life in", List.of("a", "crop"), "crop");
-        columns.words("source", "stock_source", "Source", row -> "");
+        columns.words("source", "stock_source", "Source");
         Formula toSet = planting.plantCount.times(one().plus(replaced)).over(one().minus(losses));
-        setOut = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet));
-        bought = s.line("stock_plants_bought", "Plants to buy", PLANT, setOut.over(one().minus(culls)));
+        setOut = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet), LOSSES);
+        bought = s.line("stock_plants_bought", "Plants to buy", PLANT, setOut.over(one().minus(culls)), LOSSES);
 
         Line growing = new PreGrowing(b, entries, columns, house).perPlant;
-        Line price = new StockPrices(b, breaks, faults, key, listPrice, bought).paid;
+        Line price = new StockPrices(b, key, listPrice, bought).paid;
         ScheduleBuilder cost = b.schedule(Sheets.CROP, "Plant stock: cost of the first plants");
         Line delivered = cost.line(
                 "stock_delivered_cost",

@@ -4,10 +4,10 @@ import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
@@ -53,7 +53,7 @@ public final class PreGrowing {
         spaceRate(single, entries, house);
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: growing on, for each plant set out");
         Unit money = Unit.parse("money/plant");
-        Line pot = columns.in(s).numbers("pot_price", "stock_pot_price", "Pot", money, Columns.NOT_NEGATIVE, 0);
+        Line pot = columns.in(s).numbers("pot_price", "stock_pot_price", "Pot", money, Columns.PRICE, 0);
         Line litres = columns.in(s)
                 .numbers(
                         "media_litres",
@@ -63,13 +63,7 @@ public final class PreGrowing {
                         new Bounds(0, true, 50, false),
                         0);
         Line media = columns.in(s)
-                .numbers(
-                        "media_price",
-                        "stock_media_price",
-                        "Price of media",
-                        Unit.parse("money/L"),
-                        Columns.NOT_NEGATIVE,
-                        0);
+                .numbers("media_price", "stock_media_price", "Price of media", Unit.parse("money/L"), Columns.PRICE, 0);
         Line hours = columns.in(s)
                 .numbers(
                         "pre_grow_hours",
@@ -90,7 +84,8 @@ public final class PreGrowing {
                 "stock_raising_cost",
                 "Raising bench",
                 money,
-                weeks.times(benchWeek).over(density));
+                weeks.times(benchWeek).over(density),
+                "a plant takes 1 / density of a metre of bench: common practice, no source");
         perPlant = s.line(
                 "stock_pre_grow_cost",
                 "Growing on",

@@ -1,7 +1,7 @@
 package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.yearOf;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -11,8 +11,6 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Table;
 
 /**
  * Receipts and what selling takes: by channels, or all fruit at one price. Each month's receipts are fruit times price; the year
@@ -64,22 +62,14 @@ public final class Receipts {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param table {@code channels.csv}; it may be absent
      * @param months the months
      * @param pattern shares of the months
      * @param picking marketable fruit
-     * @param faults where faults are collected
      */
-    public Receipts(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Table table,
-            Months months,
-            MonthPattern pattern,
-            Picking picking,
-            Faults faults) {
-        Selling selling = new Selling(b, entries, !table.rows().isEmpty());
-        Channels c = new Channels(b, table, months, faults);
+    public Receipts(BudgetBuilder b, FarmEntries entries, Months months, MonthPattern pattern, Picking picking) {
+        Selling selling = new Selling(
+                b, entries, !b.structure().keys(Channels.FILE).keys().isEmpty());
+        Channels c = new Channels(b, months);
         ChannelSales sales = new ChannelSales(b, entries, c, picking, months.axis, selling.priceLevel);
         selling.watch(b, c);
         WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern);
@@ -100,31 +90,20 @@ public final class Receipts {
                 selling.either(firstAtOnePrice, picking.byMonth.times(sum(sales.firstOfKg, c.axis))));
         Line second = m.line("month_receipts_second", "Receipts, second grade", MONTHLY, byMonth.minus(first));
 
+        Line fee =
+                m.line("month_commission_cost", "Commission", MONTHLY, picking.byMonth.times(worth.commissionByMonth));
+
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
-        total = y.line(
-                "receipts_total", "Receipts", YEARLY, sum(byMonth, months.axis).counting(YEARLY));
-        firstGradeReceipts = y.line(
-                "receipts_first",
-                "Receipts, first grade",
-                YEARLY,
-                sum(first, months.axis).counting(YEARLY));
-        secondGradeReceipts = y.line(
-                "receipts_second",
-                "Receipts, second grade",
-                YEARLY,
-                sum(second, months.axis).counting(YEARLY));
+        total = y.line("receipts_total", "Receipts", YEARLY, yearOf(byMonth, months.axis));
+        firstGradeReceipts = y.line("receipts_first", "Receipts, first grade", YEARLY, yearOf(first, months.axis));
+        secondGradeReceipts = y.line("receipts_second", "Receipts, second grade", YEARLY, yearOf(second, months.axis));
         y.line("fruit_unsold", "Fruit not sold", KG, selling.byChannels(sum(sales.unsold, c.axis)));
         firstGradeKg = y.line("fruit_first", "Fruit of first grade", KG, picking.total.times(picking.firstGrade));
         secondGradeKg = y.line("fruit_second", "Fruit of second grade", KG, picking.total.minus(firstGradeKg));
         packsCost = y.line("packs_cost", "Packs", YEARLY, selling.byChannels(sum(sales.packs, c.axis)));
         channelFreight =
                 y.line("channel_freight_total", "Freight", YEARLY, selling.byChannels(sum(sales.freight, c.axis)));
-        commissionCost = y.line(
-                "commission_cost",
-                "Commission",
-                YEARLY,
-                sumProduct(picking.byMonth, worth.commissionByMonth, months.axis)
-                        .counting(YEARLY));
+        commissionCost = y.line("commission_cost", "Commission", YEARLY, yearOf(fee, months.axis));
         otherCosts = y.line(
                 "other_yield_costs",
                 "Other costs that move with yield",

@@ -54,7 +54,7 @@ public final class Selling {
                         List.of(CHANNELS, ONE_PRICE)));
         onePrice = method.is(ONE_PRICE);
         priceLevel = entries.add(s.entry("price_level", "All prices of fruit against those entered", ONE)
-                .from(0, 100)
+                .from(0, 10)
                 .typical(0.75, 1, 1.25, "1 for prices as entered; range " + COMMON));
         single = entries.add(s.entry("fruit_price", "Price of marketable fruit, for one_price", PER_KG)
                 .from(0, 1_000_000)

@@ -51,7 +51,7 @@ public final class StockCompared {
             MonthPattern pattern,
             Receipts receipts,
             Line workPerKg,
-            Formula yearlyCost,
+            Line yearlyCost,
             Line benchMetres) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock compared, each as if it were chosen");
         s.note(
@@ -97,7 +97,10 @@ public final class StockCompared {
                 Unit.parse("wk"),
                 stock.whereFilled(growth.weeksToFruit));
         Formula differs = or(growth.yieldFactor.exceeds(one()), one().exceeds(growth.yieldFactor));
-        Formula words = when(differs, text("Doubt: " + StockGrowth.DOUBT + "."), text("Taken to yield as planned."));
+        Line doubt = b.schedule(Sheets.CROP, "Plant stock compared: doubt")
+                .textLine(
+                        "stock_yield_doubt", "Yield by kind of plant stock", text("Doubt: " + StockGrowth.DOUBT + "."));
+        Formula words = when(differs, doubt, text("Taken to yield as planned."));
         s.textLine("compared_doubt", "How far to trust the yield", when(stock.key.isFilled(), words, text("")));
     }
 }

@@ -7,11 +7,11 @@ import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
@@ -73,7 +73,7 @@ public final class StockGrowth {
                 + "et al., Journal of Horticultural Science and Biotechnology 73(6):786-795, 1998).");
         Columns c = stock.columns.in(s);
         c.numbers("lead_weeks", "stock_lead_weeks", "Order ahead", WEEK, WEEKS, 0);
-        c.words("delivery_window", "stock_delivery_window", "Delivery", row -> "");
+        c.words("delivery_window", "stock_delivery_window", "Delivery");
         Line weeks = c.numbers("weeks_to_fruit", "stock_weeks_to_fruit", "To first fruit, as entered", WEEK, WEEKS, 0);
         Line heat = c.numbers(
                 "heat_sum",
@@ -107,7 +107,8 @@ public final class StockGrowth {
                 "stock_first_fruit_weeks",
                 "To first fruit",
                 WEEK,
-                when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))));
+                when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))),
+                "heat sum over (mean temperature - base): Lemiere et al., Journal of Horticultural Science and Biotechnology 73(6), 1998");
         s.warning(
                 "stock_season_warning",
                 "Season",

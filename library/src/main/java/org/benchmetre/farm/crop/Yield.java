@@ -1,12 +1,12 @@
 package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -21,10 +21,19 @@ import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * Yield of each kind of plant stock. Grams per plant are the plan's, times the kind's own factor, times (density / reference
- * density)^-response: with a response between 0 and 1 grams per plant fall and kilograms per square metre rise as plants stand
- * closer, the direction published for strawberries in suspended troughs in Florida at 8.8 to 28.6 plants per square metre (2007).
- * Fruit grown less fruit missed at harvest less fruit graded out is marketable.
+ * Yield of each kind of plant stock.
+ *
+ * <pre>
+ * g = g0 f (D / D0)^-e     G = g P n     Y = G (1 - h) m
+ * g0, g  fruit per plant and crop, of the plan and of the kind, g/(plant crop)     f  factor of the kind
+ * D, D0  plants on a square metre of floor, of the plan and the reference, plant/m2     e  response to density, 0 to 1
+ * P  plants     n  crops in a year, crop/a     G  fruit grown, kg/a     h  share missed at harvest
+ * m  marketable share     Y  marketable fruit, kg/a
+ * </pre>
+ *
+ * With a response between 0 and 1 grams per plant fall and kilograms per square metre rise as plants stand closer, the direction
+ * published for strawberries in suspended troughs in Florida at 8.8 to 28.6 plants per square metre (2007); its size is common
+ * practice, no source.
  */
 public final class Yield {
 
@@ -107,14 +116,7 @@ public final class Yield {
 
         ScheduleBuilder one = b.schedule(Sheets.CROP, "Yield of the chosen plant stock, in a full year");
         Line gramsChosen = one.line("grams_per_plant", "Fruit per plant and crop", GRAMS, chosen(grams, stock, choice));
-        one.warning(
-                "grams_per_plant_warning",
-                "Fruit per plant against what is published",
-                and(isUnusual(gramsChosen), not(isUnusual(perPlant))),
-                "Fruit per plant and crop lies outside 300 to 1350 g: 500 g in troughs, Proceedings of the Florida State "
-                        + "Horticultural Society, article 85841; 1350 g, Horticulturae 8(3):249, 2022; low end "
-                        + COMMON
-                        + ". Check yield_factor, reference_density and density_response.");
+        warn(one, gramsChosen);
         Line all = one.line("fruit_grown", "Fruit grown", KG, chosen(grown, stock, choice));
         one.line("fruit_missed", "Missed at harvest", KG, chosen(left, stock, choice));
         one.line("fruit_graded_out", "Graded out", KG, chosen(out, stock, choice));
@@ -133,8 +135,30 @@ public final class Yield {
     }
 
     /** Outside what is published. The entry itself is watched over by its own range. */
-    private static Formula isUnusual(Line grams) {
-        return or(grams.exceeds(number(HIGH, GRAMS)), number(LOW, GRAMS).exceeds(grams));
+    private void warn(ScheduleBuilder s, Line grams) {
+        Line least =
+                s.line("grams_per_plant_least", "Fruit per plant and crop, least", GRAMS, number(LOW, GRAMS), COMMON);
+        Line most = s.line(
+                "grams_per_plant_most",
+                "Fruit per plant and crop, most published",
+                GRAMS,
+                number(HIGH, GRAMS),
+                "1350 g: Horticulturae 8(3):249, 2022; in troughs 500 g: Proceedings of the Florida State Horticultural Society, "
+                        + "article 85841");
+        Line outside = s.line(
+                "grams_per_plant_outside", "Fruit per plant outside that by", GRAMS, outside(grams, least, most));
+        Line planned = s.line(
+                "yield_per_plant_outside", "The plan's own outside that by", GRAMS, outside(perPlant, least, most));
+        s.warning(
+                "grams_per_plant_warning",
+                "Fruit per plant against what is published",
+                and(outside.exceeds(none(GRAMS)), not(planned.exceeds(none(GRAMS)))),
+                "Fruit per plant and crop lies outside 300 to 1350 g (Horticulturae 8(3):249, 2022; low end " + COMMON
+                        + "): check yield_factor, reference_density and density_response.");
+    }
+
+    private static Formula outside(Line grams, Line least, Line most) {
+        return greater(none(GRAMS), greater(grams.minus(most), least.minus(grams)));
     }
 
     private static Line yearShare(ScheduleBuilder s, FarmEntries entries, String id, String label, double low) {
@@ -167,7 +191,9 @@ public final class Yield {
                 when(
                         and(reference.isPositive(), density.isPositive()),
                         ratio.power(none(ONE).minus(response)),
-                        one()));
+                        one()),
+                "(density / reference)^-response: Relationship of plant density to fruit yield of Sweet Charlie strawberry grown in a "
+                        + "pine bark soilless medium, 2007, for the direction; size " + COMMON);
     }
 
     private static Formula chosen(Line line, PlantStock stock, Line choice) {

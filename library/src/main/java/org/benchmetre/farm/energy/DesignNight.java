@@ -1,10 +1,12 @@
 package org.benchmetre.farm.energy;
 
 import static org.benchmetre.budget.Formulas.greater;
-import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.energy.EnergyUnits.CELSIUS;
 import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
 import static org.benchmetre.farm.energy.EnergyUnits.KELVIN;
@@ -25,10 +27,20 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The night that sizes the heater: what the house loses at the coldest temperature it is built for, with the screen open (snow must
- * melt, a screen may stick), and a margin. Loss for each kelvin times kelvins, as in Bartok, <i>Greenhouse heat loss</i>. A first
- * figure for a quotation, not a heating design.
+ * melt, a screen may stick), and a margin. A first figure for a quotation, not a heating design.
+ *
+ * <pre>
+ * Q = (UA + L) (Ti - To)     P = Q (1 + m)
+ * Q  lost on the design night, kW        UA  lost through surfaces for each kelvin, W/K
+ * L  lost with air for each kelvin, W/K  Ti, To  inside and outside on that night, degC; nothing where To is above Ti
+ * m  margin, a share                     P   size of the heater, kW
+ * </pre>
+ *
+ * Loss for each kelvin times kelvins: Bartok, <i>Greenhouse heat loss</i>. A house that is heated in no month has no heater.
  */
 public final class DesignNight {
+
+    private static final String SOURCE = "loss for each kelvin times kelvins: Bartok, Greenhouse heat loss";
 
     /**
      * Declares entries and lines.
@@ -60,20 +72,32 @@ public final class DesignNight {
         Line margin = entries.add(s.entry("boiler_margin", "Margin on top of the design loss", ONE)
                 .from(0, 3)
                 .typical(0.1, 0.25, 0.5, COMMON));
-        Line colder =
-                s.line("design_difference", "Colder outside by", KELVIN, greater(inside.minus(outside), none(KELVIN)));
+        Line heated = s.line("months_heated", "Months that are heated", ONE, sum(climate.heated, months.axis));
+        Line colder = s.line(
+                "design_difference",
+                "Colder outside by",
+                KELVIN,
+                when(heated.isPositive(), greater(inside.minus(outside), none(KELVIN)), none(KELVIN)),
+                "nothing where the house is heated in no month, so that no heater is sized");
         Line through = s.line(
                 "design_surface_loss",
                 "Lost through surfaces",
                 KILOWATT,
-                loss.surfaces.times(colder).in(KILOWATT));
+                loss.surfaces.times(colder).in(KILOWATT),
+                SOURCE);
         Line withAir = s.line(
                 "design_air_loss",
                 "Lost with air",
                 KILOWATT,
-                loss.air.times(colder).in(KILOWATT));
+                loss.air.times(colder).in(KILOWATT),
+                SOURCE);
         Line total = s.line("design_heat_loss", "Lost on the design night", KILOWATT, through.plus(withAir));
-        Line size = s.line("boiler_size", "Size of the heater", KILOWATT, total.times(one().plus(margin)));
+        Line size = s.line(
+                "boiler_size",
+                "Size of the heater",
+                KILOWATT,
+                total.times(one().plus(margin)),
+                "a margin on the loss: common practice, no source");
         s.line(
                 "boiler_size_per_area",
                 "Size of the heater per m² of floor",
@@ -81,10 +105,19 @@ public final class DesignNight {
                 size.over(floor).in(WATT_PER_AREA));
         Formula aDay = total.times(number(24, HOURS_A_DAY)).in(Unit.parse("kWh/d"));
         s.line("design_day_fuel", "Fuel for a day and night as cold", Unit.parse("fuel_unit/d"), fuel.fuelFor(aDay));
+        Line milder = b.schedule(Sheets.OPERATIONS, "Design night against the months")
+                .line(
+                        "design_night_milder",
+                        "Design night milder than the mean night by",
+                        KELVIN,
+                        when(
+                                climate.heated.isPositive(),
+                                greater(outside.minus(climate.outsideByNight), none(KELVIN)),
+                                none(KELVIN)));
         s.warning(
                 "design_night_warning",
                 "Design night against the months",
-                outside.exceeds(least(climate.outsideByNight, months.axis)),
+                greatest(milder, months.axis).exceeds(none(KELVIN)),
                 "The design night is milder than the mean night of a month: take the coldest night of many winters.");
     }
 }

@@ -1,7 +1,7 @@
 package org.benchmetre.farm.energy;
 
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_MONTH;
 import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_YEAR;
 import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
@@ -11,11 +11,11 @@ import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_YEAR;
 import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_AREA;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
@@ -82,16 +82,9 @@ public final class Electricity {
                 all.times(price).in(MONEY_A_MONTH));
 
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Electricity of a year, without pumps");
-        energyOfYear = year.line(
-                "electricity_energy_total",
-                "Electricity",
-                ENERGY_A_YEAR,
-                sum(all, months.axis).counting(ENERGY_A_YEAR));
-        costOfYear = year.line(
-                "electricity_cost_total",
-                "Cost of electricity",
-                MONEY_A_YEAR,
-                sum(cost, months.axis).counting(MONEY_A_YEAR));
+        energyOfYear = year.line("electricity_energy_total", "Electricity", ENERGY_A_YEAR, yearOf(all, months.axis));
+        costOfYear =
+                year.line("electricity_cost_total", "Cost of electricity", MONEY_A_YEAR, yearOf(cost, months.axis));
     }
 
     private static Line perArea(

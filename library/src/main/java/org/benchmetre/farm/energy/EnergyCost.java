@@ -1,6 +1,6 @@
 package org.benchmetre.farm.energy;
 
-import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_MONTH;
 import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_YEAR;
 
@@ -35,10 +35,7 @@ public final class EnergyCost {
         s.line("energy_cost_month_area", "Per m² of floor", Unit.parse("money/(m2 mo)"), byMonth.over(floor));
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Cost of energy in a year");
         total = year.line(
-                "energy_cost_total",
-                "Fuel and electricity, without pumps",
-                MONEY_A_YEAR,
-                sum(byMonth, months.axis).counting(MONEY_A_YEAR));
+                "energy_cost_total", "Fuel and electricity, without pumps", MONEY_A_YEAR, yearOf(byMonth, months.axis));
         year.line("energy_cost_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), total.over(floor));
     }
 }

@@ -23,13 +23,22 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The skin of the house: areas of roof, sides, ends and anything else, and the air inside. Either measured, or those of a house of
- * equal gabled spans on the given floor: with pitch {@code p} (rise over run) and spans of width {@code w}, the roof is floor times
- * {@code sqrt(1 + p^2)} and each gable rises {@code p w / 2}. Plain geometry; a curved roof is measured.
+ * equal gabled spans on the given floor.
+ *
+ * <pre>
+ * k = (1 + p^2)^0.5     r = p W / (2 n)     F = W (e + r / 2)
+ * roof  L W k     sides  2 L e     ends  2 F     air  L F
+ * L, W  length and width, m     e  height of the side walls, m     n  spans side by side     p  pitch, rise over run
+ * k  slope over its ground      r  height of a gable, m            F  front, m2
+ * </pre>
+ *
+ * Plain geometry; a curved roof is measured.
  */
 public final class Envelope {
 
     private static final String FROM_HOUSE = "from_house";
     private static final String MEASURED = "measured";
+    private static final String GABLED = "plain geometry of a house of equal gabled spans";
     private static final String NOT_COUNTED = "counted only when areas are measured";
 
     /** One row for each kind of surface. */
@@ -77,10 +86,17 @@ public final class Envelope {
                 "roof_rise",
                 "Height of a gable above the side walls",
                 METRE,
-                pitch.times(width).over(number(2, ONE).times(spans)));
-        Formula slope = one().plus(pitch.power(number(2, ONE))).power(number(0.5, ONE));
+                pitch.times(width).over(number(2, ONE).times(spans)),
+                GABLED);
+        Line slope = entered.line(
+                "roof_slope",
+                "Slope of the roof over its ground",
+                ONE,
+                one().plus(pitch.power(number(2, ONE))).power(number(0.5, ONE)),
+                GABLED);
         Formula two = number(2, ONE);
-        Formula front = width.times(eave.plus(rise.over(two)));
+        Line front = entered.line(
+                "end_front", "One end of the house", SQUARE_METRE, width.times(eave.plus(rise.over(two))), GABLED);
         Formula roof = choose("roof_area", "Roof", SQUARE_METRE, floor.times(slope));
         Formula sides = choose(
                 "side_area", "Side walls", SQUARE_METRE, two.times(length).times(eave));
@@ -94,7 +110,8 @@ public final class Envelope {
 
         table = b.schedule(Sheets.OPERATIONS, "Skin of the house: surfaces");
         b.nameRows(axis, table.textLine("surface_label", "Surface", names()));
-        area = table.line("surface_area", "Area", SQUARE_METRE, new Rows(axis, List.of(roof, sides, ends, other)));
+        area = table.line(
+                "surface_area", "Area", SQUARE_METRE, new Rows(axis, List.of(roof, sides, ends, other)), GABLED);
     }
 
     private Formula choose(String id, String what, Unit unit, Formula fromHouse) {

@@ -20,9 +20,17 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * What the house loses for each kelvin between inside and outside: area times U-value, and the air that leaks out and comes in
- * cold, volume times changes an hour times the heat that air holds. U-values: eXtension greenhouse energy course. Heat of air:
- * Bartok, <i>Save money by reducing air infiltration</i>, 0.02 Btu/(ft3 degF), which rounds up the 1207 J/(m3 K) of dry air at 20 °C.
+ * What the house loses for each kelvin between inside and outside: through its surfaces, and with the air that leaks out and comes in
+ * cold.
+ *
+ * <pre>
+ * H = sum of A U + V n c     Hn = H (1 - s)
+ * A  area of a surface, m2     U  its U-value, W/(m2 K)     V  air in the house, m3     n  changes of air, 1/h
+ * c  heat that air holds, J/(m3 K)     s  share that a night screen saves     H, Hn  by day and by night, W/K
+ * </pre>
+ *
+ * U-values: eXtension greenhouse energy course. Air: Bartok, <i>Save money by reducing air infiltration</i>, 0.02 Btu/(ft3 degF), which
+ * rounds up the 1207 J/(m3 K) of dry air at 20 °C. Screen: SARE LNE10-299.
  */
 public final class HeatLoss {
 
@@ -80,7 +88,11 @@ public final class HeatLoss {
                 U_VALUE,
                 when(glazing.is(SINGLE), single, when(glazing.is(DOUBLE), twofold, board)));
         Line each = skin.table.line(
-                "surface_heat_loss", "Heat lost for each kelvin", WATT_PER_KELVIN, skin.area.times(uValue));
+                "surface_heat_loss",
+                "Heat lost for each kelvin",
+                WATT_PER_KELVIN,
+                skin.area.times(uValue),
+                "area times U-value: " + COURSE);
 
         ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Heat lost for each kelvin between inside and outside");
         surfaces = t.line("ua_total", "Through all surfaces", WATT_PER_KELVIN, sum(each, skin.axis));
@@ -88,13 +100,15 @@ public final class HeatLoss {
                 "air_change_loss",
                 "With the air that leaks",
                 WATT_PER_KELVIN,
-                changes.times(skin.volume).times(heatOfAir).in(WATT_PER_KELVIN));
+                changes.times(skin.volume).times(heatOfAir).in(WATT_PER_KELVIN),
+                "volume times changes times heat of air: Bartok, Save money by reducing air infiltration");
         total = t.line("house_heat_loss", "By day", WATT_PER_KELVIN, surfaces.plus(air));
         atNight = t.line(
                 "night_heat_loss",
                 "By night, behind the screen",
                 WATT_PER_KELVIN,
-                total.times(one().minus(when(screen.is("yes"), saving, none(ONE)))));
+                total.times(one().minus(when(screen.is("yes"), saving, none(ONE)))),
+                "a screen saves a share of the loss: SARE LNE10-299; " + COURSE);
         t.warning(
                 "surface_warning",
                 "Surfaces that lose heat",

@@ -7,6 +7,7 @@ import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_MONTH;
 import static org.benchmetre.farm.energy.EnergyUnits.ENERGY_A_YEAR;
 import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
@@ -26,12 +27,25 @@ import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Heat by month: by day what is lost less what the sun gives, by night what is lost behind the screen, neither below zero. Sun that
- * is left over by day is vented, not kept for the night. Lost heat is loss for each kelvin times kelvins times hours; means of a
- * month hide its mild and its cold nights, so months near the set point come out low. A steady balance; common practice, no source
- * for the share of sun that warms air.
+ * Heat by month: by day what is lost less what the sun gives, by night what is lost behind the screen, neither below zero.
+ *
+ * <pre>
+ * D = H (Ti - To) h d s     G = S A t u d s     N = Hn (Ti - To) (24 - h) d s     Q = max(D - G, 0) + N
+ * D, N  lost by day and by night, kWh/mo   H, Hn  lost for each kelvin by day and behind the screen, W/K
+ * Ti, To  held inside and mean outside of the hours of light or dark, degC; nothing where To is above Ti
+ * h  hours of light, h/d                   d  days, d/mo        s  share of the month that heat is counted for
+ * G  given by the sun, kWh/mo              S  sun on level ground, kWh/(m2 d)     A  floor, m2
+ * t  share that comes through the roof     u  share of that which warms the air   Q  heat, kWh/mo
+ * </pre>
+ *
+ * Loss for each kelvin times kelvins times hours: Bartok, <i>Greenhouse heat loss</i>. The sun: common practice, no source. Sun that
+ * is left over by day is vented, not kept for the night; means of a month hide its mild and its cold nights, so months near the set
+ * point come out low.
  */
 public final class Heating {
+
+    private static final String LOST = "loss for each kelvin times kelvins times hours: Bartok, Greenhouse heat loss";
+    private static final String PUBLISHED = "published: 0.7 to 0.8, eXtension greenhouse energy course";
 
     /** Heat the house takes, kWh/mo, by month. */
     public final Line heat;
@@ -79,25 +93,33 @@ public final class Heating {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Heat by month");
         s.note("Never below zero. Sun left over by day is vented, not kept for the night. Means hide cold nights: a "
                 + "month whose mean is near the set point comes out low.");
-        Line byDay = s.line(
-                "day_loss",
-                "Lost by day",
-                ENERGY_A_MONTH,
-                lost(loss.total, climate.heldByDay, climate.outsideByDay, climate.light));
+        Line colderByDay =
+                colder(s, "day_difference", "Colder outside by day by", climate.heldByDay, climate.outsideByDay);
+        Line colderByNight = colder(
+                s, "night_difference", "Colder outside by night by", climate.heldByNight, climate.outsideByNight);
+        Line byDay =
+                s.line("day_loss", "Lost by day", ENERGY_A_MONTH, lost(loss.total, colderByDay, climate.light), LOST);
         Line sun = s.line(
                 "solar_gain",
                 "Given by the sun",
                 ENERGY_A_MONTH,
-                inUse(climate.sun.times(floor).times(through).times(useful)));
-        Line day = s.line("day_heat", "Heat by day", ENERGY_A_MONTH, greater(byDay.minus(sun), none(ENERGY_A_MONTH)));
-        Formula dark = number(24, HOURS_A_DAY).minus(climate.light);
-        Line night = s.line(
-                "night_heat",
-                "Heat by night",
+                inUse(climate.sun.times(floor).times(through).times(useful)),
+                "sun times floor times what comes through times what warms the air: common practice, no source");
+        Line day = s.line(
+                "day_heat",
+                "Heat by day",
                 ENERGY_A_MONTH,
-                lost(loss.atNight, climate.heldByNight, climate.outsideByNight, dark));
+                greater(byDay.minus(sun), none(ENERGY_A_MONTH)),
+                "sun left over is vented, not kept for the night: common practice, no source");
+        Line dark = s.line(
+                "dark_hours",
+                "Hours of dark",
+                HOURS_A_DAY,
+                number(24, HOURS_A_DAY).minus(climate.light));
+        Line night =
+                s.line("night_heat", "Heat by night", ENERGY_A_MONTH, lost(loss.atNight, colderByNight, dark), LOST);
         heat = s.line("heat_energy", "Heat", ENERGY_A_MONTH, day.plus(night));
-        Line burnt = s.line("fuel_use", "Fuel", Unit.parse("fuel_unit/mo"), fuel.fuelFor(heat));
+        Line burnt = s.line("fuel_use", "Fuel", Unit.parse("fuel_unit/mo"), fuel.fuelFor(heat), Fuel.SOURCE);
         cost = s.line("heating_cost", "Cost of fuel", MONEY_A_MONTH, burnt.times(fuel.price));
 
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Heat of a year");
@@ -107,37 +129,48 @@ public final class Heating {
         fuelOfYear = ofYear(year, "fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), burnt);
         costOfYear = ofYear(year, "heating_cost_total", "Cost of fuel", MONEY_A_YEAR, cost);
         nightShare(year, ofYear(year, "night_heat_total", "Heat by night", ENERGY_A_YEAR, night));
+        Line unknown = year.line(
+                "months_without_climate", "Months heated without a climate", ONE, sum(climate.unknown, months.axis));
+        year.warning(
+                "heating_warning",
+                "Climate of the heated months",
+                unknown.isPositive(),
+                "No climate is given for months that are heated, so their heat is not counted: give day_temperature, "
+                        + "night_temperature and day_hours in months.csv, or heated of 0 where nothing is heated.");
+        fuel.watch(year, heatOfYear);
     }
 
-    /** Loss of a month, nothing where it is warmer outside. */
-    private Formula lost(Line eachKelvin, Line inside, Line outside, Formula hours) {
-        return inUse(
-                eachKelvin.times(greater(inside.minus(outside), none(KELVIN))).times(hours));
+    private static Line colder(ScheduleBuilder s, String id, String label, Line inside, Line outside) {
+        Formula colder = greater(inside.minus(outside), none(KELVIN));
+        return s.line(id, label, KELVIN, colder, "nothing where it is warmer outside");
+    }
+
+    private Formula lost(Line eachKelvin, Line colder, Line hours) {
+        return inUse(eachKelvin.times(colder).times(hours));
     }
 
     private Formula inUse(Formula aDay) {
         return aDay.times(months.days).times(climate.heated).in(ENERGY_A_MONTH);
     }
 
-    /** Twelve months are one year: the sum is only given its name. */
     private Line ofYear(ScheduleBuilder s, String id, String label, Unit unit, Line byMonth) {
-        return s.line(id, label, unit, sum(byMonth, months.axis).counting(unit));
+        return s.line(id, label, unit, yearOf(byMonth, months.axis));
     }
 
     private void nightShare(ScheduleBuilder s, Line night) {
         Formula any = heatOfYear.isPositive();
-        s.line(
+        Line found = s.line(
                 "night_heat_share",
                 "Share of heat used at night",
                 ONE,
                 onlyWhen(any, night.over(heatOfYear), "no heat"),
-                "published: 0.7 to 0.8, eXtension greenhouse energy course");
-        Formula share = when(any, night.over(heatOfYear), none(ONE));
-        Formula below = when(
-                number(0.7, ONE).exceeds(share),
-                text("below the published 0.7 to 0.8"),
-                text("as published, 0.7 to 0.8"));
-        Formula words = when(share.exceeds(number(0.8, ONE)), text("above the published 0.7 to 0.8"), below);
+                PUBLISHED);
+        Line least = s.line("night_heat_least", "That share as published, least", ONE, number(0.7, ONE), PUBLISHED);
+        Line most = s.line("night_heat_most", "That share as published, most", ONE, number(0.8, ONE), PUBLISHED);
+        Formula share = found.numberOr(none(ONE));
+        Formula below =
+                when(least.exceeds(share), text("below the published 0.7 to 0.8"), text("as published, 0.7 to 0.8"));
+        Formula words = when(share.exceeds(most), text("above the published 0.7 to 0.8"), below);
         s.textLine("night_heat_compared", "That share is", when(any, words, text("no heat")));
     }
 }

@@ -29,9 +29,17 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Acid for alkalinity: each proton turns one bicarbonate into carbon dioxide, so that the dose in mmol/L is the alkalinity to be
- * taken out over the protons an acid gives up. What the acid leaves behind (nitrate, phosphate or sulphate) counts towards the
- * recipe. Plain chemistry; all three acids are reckoned, the one chosen is counted.
+ * Acid for alkalinity: each proton turns one bicarbonate into carbon dioxide. What the acid leaves behind (nitrate, phosphate or
+ * sulphate) counts towards the recipe. All three acids are reckoned, the one chosen is counted.
+ *
+ * <pre>
+ * N = max(0, B - L)     x = N / p     V = x M / (w d)
+ * B  alkalinity of the raw water, mmol/L     L  alkalinity to be left, mmol/L     N  taken out, mmol/L
+ * x  dose, mmol/L    p  protons a molecule gives up    M  molar mass, g/mol    w  strength, share by mass    d  density, kg/L
+ * V  acid as sold, mL/m3
+ * </pre>
+ *
+ * Plain chemistry.
  */
 final class Acid {
 
@@ -60,7 +68,8 @@ final class Acid {
                 "alkalinity_neutralised",
                 "Alkalinity taken out",
                 MMOL_PER_LITRE,
-                greater(none(MMOL_PER_LITRE), alkalinity.minus(left)));
+                greater(none(MMOL_PER_LITRE), alkalinity.minus(left)),
+                "plain chemistry: a proton turns one bicarbonate into carbon dioxide");
         ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Acids side by side");
         Line label = t.textLine("acid_label", "Acid", rows(acid -> text(acid.label)));
         Line key = t.textLine("acid_key", "Key", rows(acid -> text(acid.key())));
@@ -68,16 +77,30 @@ final class Acid {
         Line strength = t.line("acid_strength", "Strength by mass", ONE, rows(acid -> strength(s, entries, acid)));
         Line density = t.line("acid_density", "Density", DENSITY, rows(acid -> density(s, entries, acid)));
         Line price = t.line("acid_price", "Price", PRICE, rows(acid -> price(s, entries, acid)));
-        Line mass =
-                t.line("acid_molar_mass", "Molar mass", MOLAR_MASS, rows(acid -> number(acid.molarMass, MOLAR_MASS)));
+        Line mass = t.line(
+                "acid_molar_mass",
+                "Molar mass",
+                MOLAR_MASS,
+                rows(acid -> number(acid.molarMass, MOLAR_MASS)),
+                Atom.SOURCE);
         Line protons = t.line(
-                "acid_protons", "Protons given up by each molecule", ONE, rows(acid -> number(acid.protons, ONE)));
-        dose = t.line("acid_dose", "Dose", MMOL_PER_LITRE, neutralised.over(protons));
+                "acid_protons",
+                "Protons given up by each molecule",
+                ONE,
+                rows(acid -> number(acid.protons, ONE)),
+                "given up below pH 6.5: plain chemistry, from memory");
+        dose = t.line(
+                "acid_dose",
+                "Dose",
+                MMOL_PER_LITRE,
+                neutralised.over(protons),
+                "a proton for each bicarbonate: plain chemistry");
         Line volume = t.line(
                 "acid_volume",
                 "Acid as sold",
                 ACID_PER_VOLUME,
-                dose.times(mass).over(strength).over(density).in(ACID_PER_VOLUME));
+                dose.times(mass).over(strength).over(density).in(ACID_PER_VOLUME),
+                "dose times molar mass over strength and density: plain chemistry");
         Line costs = t.line(
                 "acid_cost", "Cost", MONEY_PER_VOLUME, volume.times(price).in(MONEY_PER_VOLUME));
         s.textLine("acid_label_chosen", "Acid chosen", lookup(label, key, choice));

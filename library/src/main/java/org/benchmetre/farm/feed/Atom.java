@@ -30,6 +30,9 @@ enum Atom {
     /** Calcium. */
     CA(40.078);
 
+    /** Where molar masses come from, as a note of a line. */
+    static final String SOURCE = "standard atomic weights abridged to five figures, IUPAC table of 2021, from memory";
+
     /** In g/mol. */
     final double molarMass;
 

@@ -38,7 +38,8 @@ final class FeedBands {
                 ions.supplied(Ion.NITRATE)
                         .plus(ions.supplied(Ion.AMMONIUM))
                         .times(number(Ion.NITRATE.molarMass, MOLAR_MASS))
-                        .in(MG_PER_LITRE));
+                        .in(MG_PER_LITRE),
+                "molar mass of nitrogen: " + Atom.SOURCE);
         Line ec = s.line(
                 "feed_ec_estimate",
                 "EC of the feed, estimated",

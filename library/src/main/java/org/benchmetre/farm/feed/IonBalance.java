@@ -17,8 +17,14 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Ion balance: charges of cations against charges of anions. Salts are neutral, so a recipe out of balance cannot be met by any,
- * and a feed out of balance shows that the analysis of the raw water is wrong or left something out. The limit is a share of the
- * larger of the two sums; common practice, no source.
+ * and a feed out of balance shows that the analysis of the raw water is wrong or left something out.
+ *
+ * <pre>
+ * |C - A| is at most l max(C, A)
+ * C, A  charge of all cations, of all anions, meq/L     l  difference allowed, a share of the larger
+ * </pre>
+ *
+ * The limit: common practice, no source.
  */
 final class IonBalance {
 
@@ -37,19 +43,21 @@ final class IonBalance {
         Line asked = sum("recipe_cations", "Cations asked for", ions.targetCharge, IonTable.CATION);
         Line against = sum("recipe_anions", "Anions asked for", ions.targetCharge, IonTable.ANION);
         compare("recipe_charge_difference", "Cations less anions, asked for", asked, against);
+        Line mayDiffer = allowed("recipe_charge_allowed", "Difference allowed, asked for", limit, asked, against);
         s.warning(
                 "recipe_balance_warning",
                 "Ion balance of the recipe",
-                isBeyond(limit, asked, against),
+                isBeyond(mayDiffer, asked, against),
                 "cations and anions of the recipe differ by more than is allowed, so no salts can meet it. "
                         + "Raise the ions of the smaller sum or lower those of the larger.");
         cations = sum("feed_cations", "Cations supplied", ions.suppliedCharge, IonTable.CATION);
         Line anions = sum("feed_anions", "Anions supplied", ions.suppliedCharge, IonTable.ANION);
         compare("feed_charge_difference", "Cations less anions, supplied", cations, anions);
+        Line allowed = allowed("feed_charge_allowed", "Difference allowed, supplied", limit, cations, anions);
         s.warning(
                 "feed_balance_warning",
                 "Ion balance of the raw water",
-                isBeyond(limit, cations, anions),
+                isBeyond(allowed, cations, anions),
                 "cations and anions of the raw water differ by more than is allowed. Check its analysis, "
                         + "the units it was given in, and whether an ion was left out.");
     }
@@ -62,8 +70,12 @@ final class IonBalance {
         s.line(id, label, MEQ_PER_LITRE, cations.minus(anions));
     }
 
-    private static Formula isBeyond(Line limit, Line cations, Line anions) {
-        Formula allowed = limit.times(greater(cations, anions));
+    private Line allowed(String id, String label, Line limit, Line cations, Line anions) {
+        Formula share = limit.times(greater(cations, anions));
+        return s.line(id, label, MEQ_PER_LITRE, share, "a share of the larger sum: common practice, no source");
+    }
+
+    private static Formula isBeyond(Line allowed, Line cations, Line anions) {
         return or(cations.exceeds(anions.plus(allowed)), anions.exceeds(cations.plus(allowed)));
     }
 }

@@ -54,18 +54,38 @@ final class IonTable {
         kind = s.textLine("ion_kind", "Kind", rows(ion -> text(ion.charge > 0 ? CATION : ANION)));
         Line fromWater = concentration(s, "ion_from_water", "From raw water", rows(ion -> orNone(water.brings(ion))));
         Line fromAcid = concentration(s, "ion_from_acid", "From acid", rows(ion -> byAcid(acid, ion)));
-        Line fromSalts = concentration(s, "ion_from_salts", "From salts", rows(ion -> orNone(salts.brings(ion))));
+        Line fromSalts = concentration(
+                s,
+                "ion_from_salts",
+                "From salts",
+                rows(ion -> orNone(salts.brings(ion))),
+                "ions in a formula unit of each salt: its chemical formula");
         Line target = concentration(s, "ion_target", "Asked for", rows(ion -> asked(recipe, fromWater, fromAcid, ion)));
         supplied = concentration(
                 s, "ion_supplied", "Supplied", fromWater.plus(fromAcid).plus(fromSalts));
-        difference = concentration(s, "ion_difference", "Supplied less asked for", beyondRounding(target));
-        Line mass = s.line("ion_molar_mass", "Molar mass", MOLAR_MASS, rows(ion -> number(ion.molarMass, MOLAR_MASS)));
+        difference = concentration(
+                s,
+                "ion_difference",
+                "Supplied less asked for",
+                beyondRounding(target),
+                "less than a millionth counts as none");
+        Line mass = s.line(
+                "ion_molar_mass",
+                "Molar mass",
+                MOLAR_MASS,
+                rows(ion -> number(ion.molarMass, MOLAR_MASS)),
+                Atom.SOURCE);
         s.line(
                 "ion_mass",
                 "Supplied, by mass",
                 MG_PER_LITRE,
                 supplied.times(mass).in(MG_PER_LITRE));
-        Line charge = s.line("ion_charge", "Charge", CHARGE, rows(ion -> number(Math.abs(ion.charge), CHARGE)));
+        Line charge = s.line(
+                "ion_charge",
+                "Charge",
+                CHARGE,
+                rows(ion -> number(Math.abs(ion.charge), CHARGE)),
+                "at pH 5 to 6.5, where phosphate is H2PO4: plain chemistry, from memory");
         targetCharge = s.line("ion_target_charge", "Charge asked for", MEQ_PER_LITRE, target.times(charge));
         suppliedCharge = s.line("ion_supplied_charge", "Charge supplied", MEQ_PER_LITRE, supplied.times(charge));
     }
@@ -87,7 +107,11 @@ final class IonTable {
     }
 
     private static Line concentration(ScheduleBuilder s, String id, String label, Formula formula) {
-        return s.line(id, label, MMOL_PER_LITRE, formula);
+        return concentration(s, id, label, formula, "");
+    }
+
+    private static Line concentration(ScheduleBuilder s, String id, String label, Formula formula, String source) {
+        return s.line(id, label, MMOL_PER_LITRE, formula, source);
     }
 
     private Formula rows(Function<Ion, Formula> formula) {

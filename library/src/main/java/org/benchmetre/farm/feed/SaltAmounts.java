@@ -22,14 +22,31 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The salts in their order: each is set by the ion it is named for, at what the recipe asks for less what raw water, acid and the
- * salts before it bring, and never below nothing. Calcium nitrate by calcium, magnesium sulphate by magnesium, monopotassium
- * phosphate by phosphorus, ammonium nitrate by ammonium, potassium nitrate by nitrate, potassium sulphate by potassium. Sulphur
- * then follows and is checked. Plain stoichiometry; the order is common practice, no source.
+ * salts before it bring, and never below nothing.
+ *
+ * <pre>
+ * w(i) = max(0, r(i) - v(i) - a(i) - sum of n(i, k) x(k))     x(s) = w(i) / n(i, s)
+ * w(i)  wanted of ion i, mmol/L       r(i)  asked for by the recipe, mmol/L     v(i)  in the raw water, mmol/L
+ * a(i)  left by the acid, mmol/L      x(k)  amount of a salt before, mmol/L     n(i, k)  ions i in one formula unit of salt k
+ *
+ * i            s, the salt that ion i sets
+ * calcium      calcium nitrate, one of two grades
+ * magnesium    magnesium sulphate
+ * phosphorus   monopotassium phosphate
+ * ammonium     ammonium nitrate
+ * nitrate      potassium nitrate
+ * potassium    potassium sulphate
+ * </pre>
+ *
+ * Sulphur then follows and is checked. Plain stoichiometry; the order is common practice, no source.
  */
 final class SaltAmounts {
 
     private static final String TETRAHYDRATE = "tetrahydrate";
     private static final String DOUBLE_SALT = "double_salt";
+    private static final String ORDER =
+            "what water, acid and the salts before bring is taken off; the order of the salts is common practice, no source";
+    private static final String COUNTS = "ions in a formula unit of the salt: its chemical formula";
 
     /** Amount of each salt, mmol/L. */
     final Map<Salt, Line> of = new EnumMap<>(Salt.class);
@@ -78,11 +95,11 @@ final class SaltAmounts {
         Formula rest = Stream.of(water.brings(ion), acid.brings(ion), brings(ion))
                 .flatMap(Optional::stream)
                 .reduce(recipe.target.get(ion), Formula::minus);
-        return s.line(id, label, MMOL_PER_LITRE, greater(none(MMOL_PER_LITRE), rest));
+        return s.line(id, label, MMOL_PER_LITRE, greater(none(MMOL_PER_LITRE), rest), ORDER);
     }
 
     private void put(Salt salt, Formula amount) {
-        of.put(salt, s.line(salt.key() + "_amount", salt.label, MMOL_PER_LITRE, amount));
+        of.put(salt, s.line(salt.key() + "_amount", salt.label, MMOL_PER_LITRE, amount, COUNTS));
     }
 
     private static Formula onlyFor(Line grade, String wanted, Formula amount) {

@@ -49,8 +49,12 @@ final class SaltTable {
         b.nameRows(axis, label);
         s.textLine("salt_formula", "Formula", rows(salt -> text(salt.formula)));
         tank = s.textLine("salt_tank", "Stock tank", rows(salt -> text(salt.tank)));
-        Line mass =
-                s.line("salt_molar_mass", "Molar mass", MOLAR_MASS, rows(salt -> number(salt.molarMass, MOLAR_MASS)));
+        Line mass = s.line(
+                "salt_molar_mass",
+                "Molar mass",
+                MOLAR_MASS,
+                rows(salt -> number(salt.molarMass, MOLAR_MASS)),
+                Atom.SOURCE);
         Line amount = s.line("salt_amount", "Amount", MMOL_PER_LITRE, rows(amounts.of::get));
         rate = s.line(
                 "salt_rate",

@@ -95,7 +95,7 @@ public final class CashFlow {
                 .from(1, LIMIT)
                 .whole()
                 .typical(5, 10, 20, INVENTED));
-        year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "");
+        year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
         b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
         inPlan = flow.line("year_in_plan", "In the plan", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
         Wear w = new Wear(year, horizon);
@@ -123,9 +123,10 @@ public final class CashFlow {
                 "material_residual",
                 "Left at the end of the plan",
                 MONEY,
-                w.residual(owned.life, p.takeOff().exact, salvage));
-        Line changes =
-                replaced.line("material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)));
+                w.residual(owned.life, p.takeOff().exact, salvage),
+                Wear.LEFT);
+        Line changes = replaced.line(
+                "material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)), Wear.AGAIN);
 
         Line startUp = single.line(
                 "startup_cash",
@@ -146,9 +147,15 @@ public final class CashFlow {
                 "residual_value",
                 "Left at the end of the plan",
                 MONEY,
-                sum(left, p.materials().axis).plus(w.residual(yearly.plantsLife, first.plants, none(MONEY))));
+                sum(left, p.materials().axis).plus(w.residual(yearly.plantsLife, first.plants, none(MONEY))),
+                Wear.LEFT);
 
-        Line ramp = flow.line("yield_ramp", "Yield against a full year", ONE, ramp(harvest));
+        Line ramp = flow.line(
+                "yield_ramp",
+                "Yield against a full year",
+                ONE,
+                ramp(harvest),
+                "growers learn: the first and second year as entered, then a full one; common practice, no source");
         Line receipts = flow.line(
                 "cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts).times(ramp));
         Line yieldCosts = flow.line(
@@ -164,7 +171,8 @@ public final class CashFlow {
                 "cash_plants",
                 "Plants replaced",
                 MONEY,
-                w.ended(yearly.plantsLife).times(first.plants));
+                w.ended(yearly.plantsLife).times(first.plants),
+                Wear.AGAIN);
         Formula atStart = when(year.isPositive(), none(MONEY), startUp);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         Formula isEnd = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));
@@ -203,7 +211,12 @@ public final class CashFlow {
         b.define(sum, previous(sum, none(MONEY)).plus(net));
         Formula falls = none(MONEY).minus(net).isPositive();
         Line sign = flow.declare(
-                "cash_sign", "Sign of the last cash that is not zero", ONE, Kind.NUMBER, List.of(years), "");
+                "cash_sign",
+                "Sign of the last cash that is not zero",
+                ONE,
+                Kind.NUMBER,
+                List.of(years),
+                "1 or -1; 0 until there is cash");
         Formula before = previous(sign, none(ONE));
         b.define(sign, when(net.isPositive(), number(1, ONE), when(falls, number(-1, ONE), before)));
         Line turns = flow.line(
@@ -217,13 +230,15 @@ public final class CashFlow {
                 "cash_payback",
                 "Years until paid back; 1000 in all other years",
                 YEAR,
-                when(crosses, year.minus(number(1, YEAR)).plus(gap.over(net).counting(YEAR)), number(NEVER, YEAR)));
+                when(crosses, year.minus(number(1, YEAR)).plus(gap.over(net).counting(YEAR)), number(NEVER, YEAR)),
+                "the year before and the part of the year that fills the gap, cash taken as even over a year: common practice, no source");
 
         s.line(
                 "net_present_value",
                 "Present value of all cash, at the real rate",
                 MONEY,
-                presentValue(rate, net, years));
+                presentValue(rate, net, years),
+                "flows over (1 + rate)^year, year 0 at once: Commodity Costs and Returns Estimation Handbook, 2000");
         Line guess = s.line(
                 "irr_guess",
                 "Where the search for the rate of return begins",
@@ -235,12 +250,14 @@ public final class CashFlow {
                 "internal_rate_of_return",
                 "Real rate of return",
                 REAL,
-                onlyWhen(single, rateOfReturn(net, years, guess), "no single rate"));
+                onlyWhen(single, rateOfReturn(net, years, guess), "no single rate"),
+                "the rate at which the present value is 0; there is one where the cash changes sign once");
         Line found = s.line("payback_found", "First year of paying back, 1000 for none", YEAR, least(paid, years));
         s.line(
                 "payback_years",
                 "Years until cash is paid back",
                 YEAR,
-                onlyWhen(number(NEVER, YEAR).exceeds(found), found, "never"));
+                onlyWhen(number(NEVER, YEAR).exceeds(found), found, "never"),
+                "1000 stands for never");
     }
 }

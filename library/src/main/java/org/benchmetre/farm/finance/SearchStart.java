@@ -56,13 +56,20 @@ final class SearchStart {
                 REAL,
                 new Rows(
                         axis,
-                        Arrays.stream(TRIALS).mapToObj(r -> number(r, REAL)).toList()));
-        Line value = s.line("trial_value", "Present value of all cash", MONEY, presentValue(rate, net, years));
+                        Arrays.stream(TRIALS).mapToObj(r -> number(r, REAL)).toList()),
+                "steps of a search, a choice of this project");
+        Line value = s.line(
+                "trial_value",
+                "Present value of all cash",
+                MONEY,
+                presentValue(rate, net, years),
+                "flows over (1 + rate)^year");
         paying = s.line(
                 "trial_paying",
                 "The rate, where it still pays",
                 REAL,
-                when(value.isPositive(), rate, number(LOWEST, REAL)));
+                when(value.isPositive(), rate, number(LOWEST, REAL)),
+                "the lowest trial stands where it does not pay");
     }
 
     Formula highestThatPays() {

@@ -11,8 +11,15 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.unit.Unit;
 
 /**
- * What wears out over the plan. A thing with a life of n years is bought again at the end of each year in which a life ends, before
- * the plan does; what is left of the last life when the plan ends is its residual value, in proportion, salvage included.
+ * What wears out over the plan. A thing is bought again at the end of each year in which a life ends, before the plan does; what is
+ * left of the last life when the plan ends is its residual value, in proportion, salvage included.
+ *
+ * <pre>
+ * e = floor(y / n) - floor((y - 1) / n)     R = S + (C - S) max(b n - h, 0) / n  with b = floor((h - 1) / n) + 1
+ * e  lives that end in year y, for 0 &lt; y &lt; h     n  life, a     h  years of the plan, a
+ * b  times bought          C  cost, money          S  salvage, money    R  residual value, money
+ * </pre>
+ *
  * Convention of this project, common practice, no source.
  *
  * @param year number of the year, 0 at the start
@@ -22,6 +29,12 @@ record Wear(Line year, Line horizon) {
 
     private static final Unit YEAR = Unit.parse("a");
     private static final Unit ONE = Unit.ONE;
+
+    /** Where {@link #ended} comes from, as a note of a line. */
+    static final String AGAIN =
+            "bought again in each year in which a life ends, before the plan does: common practice, no source";
+    /** Where {@link #residual} comes from, as a note of a line. */
+    static final String LEFT = "what is left of the last life, in proportion, and salvage: common practice, no source";
 
     /** How often a life ends within a year of the plan. */
     Formula ended(Line life) {

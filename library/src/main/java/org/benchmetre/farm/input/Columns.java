@@ -1,115 +1,68 @@
 package org.benchmetre.farm.input;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.regex.Pattern;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Bounds;
+import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.EntryBuilder;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Blank;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Home;
+import org.benchmetre.budget.entry.Meaning;
+import org.benchmetre.budget.entry.TextForm;
+import org.benchmetre.budget.rule.FilledWith;
+import org.benchmetre.budget.rule.OnceEach;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Row;
-import org.benchmetre.scenario.Table;
 
-/** Turns the columns of one scenario table into entries along an axis: a row of the file is a row of the axis. */
+/**
+ * The columns of one table as entries along an axis: a row of the file is a row of the axis. Which rows there are says the structure;
+ * what stands in them comes later.
+ */
 public final class Columns {
-
-    /** Empty rows kept for the reader at the end of each table. */
-    public static final int SPARE_ROWS = 10;
-
-    /** Empty rows of short lists, such as ways to water, whose every row is worked out at length. */
-    public static final int FEW_SPARE_ROWS = 3;
 
     /** Bounds of prices, rates and the like. */
     public static final Bounds NOT_NEGATIVE = new Bounds(0, true, Double.POSITIVE_INFINITY, false);
+    /** The highest price or wage of one unit in any currency. A choice of this project. */
+    public static final double HIGHEST_PRICE = 1_000_000;
+
+    /** Bounds of prices of one unit. */
+    public static final Bounds PRICE = new Bounds(0, true, HIGHEST_PRICE, false);
+
     /** Bounds of lives, packs and the like. */
     public static final Bounds POSITIVE = new Bounds(0, false, Double.POSITIVE_INFINITY, false);
+    /** Bounds of calendar years. */
+    public static final Bounds YEARS = new Bounds(1990, true, 2100, true);
 
-    private static final Pattern SPARE = Pattern.compile("spare_[0-9]+");
-
+    private final BudgetBuilder b;
+    private final FarmTable table;
     private final Axis axis;
-    private final List<Row> rows;
     private final ScheduleBuilder schedule;
-    private final Faults faults;
 
-    private Columns(Axis axis, List<Row> rows, ScheduleBuilder schedule, Faults faults) {
+    private Columns(BudgetBuilder b, FarmTable table, Axis axis, ScheduleBuilder schedule) {
+        this.b = b;
+        this.table = table;
         this.axis = axis;
-        this.rows = rows;
         this.schedule = schedule;
-        this.faults = faults;
     }
 
     /**
-     * Reads the keys of a table, drops rows without a usable one, and makes the axis.
+     * The columns of a table, with the rows that the structure gives it and spare ones after them.
      *
-     * @param table the file
-     * @param keyColumn the column of keys
-     * @param axisName name of the axis
-     * @param axisTitle what one row is called
+     * @param b knows the structure
+     * @param table the table
      * @param schedule where the entries are added
-     * @param faults where faults are collected
-     * @return the columns, whose keys are all different
+     * @return the columns
      */
-    public static Columns of(
-            Table table, String keyColumn, String axisName, String axisTitle, ScheduleBuilder schedule, Faults faults) {
-        return of(table, keyColumn, axisName, axisTitle, SPARE_ROWS, schedule, faults);
-    }
-
-    /**
-     * The same with another number of spare rows.
-     *
-     * @param table the file
-     * @param keyColumn the column of keys
-     * @param axisName name of the axis
-     * @param axisTitle what one row is called
-     * @param spare empty rows kept for the reader
-     * @param schedule where the entries are added
-     * @param faults where faults are collected
-     * @return the columns, whose keys are all different
-     */
-    public static Columns of(
-            Table table,
-            String keyColumn,
-            String axisName,
-            String axisTitle,
-            int spare,
-            ScheduleBuilder schedule,
-            Faults faults) {
-        table.requireColumns(keyColumn);
-        Map<String, Row> byKey = new HashMap<>();
-        List<String> keys = new ArrayList<>();
-        List<Row> kept = new ArrayList<>();
-        for (Row row : table.rows()) {
-            String key = row.key(keyColumn, faults);
-            if (key.isEmpty()) {
-                continue;
-            }
-            if (SPARE.matcher(key).matches()) {
-                faults.add(
-                        row.place(keyColumn),
-                        "\"" + key + "\"",
-                        "another key; this one names an empty row of the workbook");
-                continue;
-            }
-            Row first = byKey.putIfAbsent(key, row);
-            if (first != null) {
-                faults.add(
-                        row.place(keyColumn),
-                        "\"" + key + "\", which row " + first.rowNumber() + " has already",
-                        "each " + axisTitle.toLowerCase(Locale.ROOT) + " once");
-                continue;
-            }
-            keys.add(key);
-            kept.add(row);
-        }
-        return new Columns(Axis.rows(axisName, axisTitle, keys, spare), kept, schedule, faults);
+    public static Columns of(BudgetBuilder b, FarmTable table, ScheduleBuilder schedule) {
+        List<String> keys = b.structure().keys(table.file()).keys();
+        Axis axis = Axis.rows(table.axis(), table.title(), keys, table.spare());
+        return new Columns(b, table, axis, schedule);
     }
 
     /**
@@ -119,7 +72,7 @@ public final class Columns {
      * @return the columns
      */
     public Columns in(ScheduleBuilder other) {
-        return new Columns(axis, rows, other, faults);
+        return new Columns(b, table, axis, other);
     }
 
     /**
@@ -132,27 +85,38 @@ public final class Columns {
     }
 
     /**
-     * The rows of the file that are rows of the axis.
-     *
-     * @return in order
-     */
-    public List<Row> rows() {
-        return rows;
-    }
-
-    /**
-     * The keys as an entry, so that a reader can fill a spare row.
+     * The keys as an entry, so that a reader can fill a spare row. No key stands twice.
      *
      * @param id identifier
      * @param label heading
      * @return the line
      */
     public Line keys(String id, String label) {
-        List<Given> values = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            values.add(sourced(Given.text(axis.keys().get(i)), rows.get(i), ""));
-        }
-        return schedule.textEntry(id, label, axis).given(values);
+        Line keys = schedule.textEntry(id, label, axis)
+                .words("", "", TextForm.OWN_KEY)
+                .keptAt(home(table.key()))
+                .meaning(Meaning.KEY)
+                .given(rows(row -> Given.text(axis.keys().get(row))));
+        b.rule(new OnceEach(keys));
+        return keys;
+    }
+
+    /**
+     * A column of names; a row without one goes by its key.
+     *
+     * @param id identifier
+     * @param label heading
+     * @return the line, which names the rows for a reader
+     */
+    public Line names(String id, String label) {
+        Line names = schedule.textEntry(id, label, axis)
+                .words("", "", TextForm.NAME)
+                .keptAt(home("label"))
+                .whenBlank(Blank.DEFAULT)
+                .meaning(Meaning.LABEL)
+                .given(rows(row -> Given.text(readable(axis.keys().get(row)))));
+        b.nameRows(axis, names);
+        return names;
     }
 
     /**
@@ -161,26 +125,30 @@ public final class Columns {
      * @param column name in the file
      * @param id identifier
      * @param label heading
-     * @param fallback what a blank cell stands for, by row
      * @return the line
      */
-    public Line words(String column, String id, String label, Function<Row, String> fallback) {
+    public Line words(String column, String id, String label) {
         return schedule.textEntry(id, label, axis)
-                .given(read(column, row -> Given.text(row.label(column, fallback.apply(row), false, faults))));
+                .words("", "", TextForm.FREE)
+                .keptAt(home(column))
+                .given(List.of());
     }
 
     /**
-     * A column of labels that rows are gathered by.
+     * A column of groups that rows are gathered by: files name them, cells hold their keys.
      *
      * @param column name in the file
      * @param id identifier
      * @param label heading
-     * @param fallback what a blank cell stands for
+     * @param groups the groups; the last one is that of rows which name none
      * @return the line
      */
-    public Line labels(String column, String id, String label, String fallback) {
+    public Line groups(String column, String id, String label, Groups groups) {
         return schedule.textEntry(id, label, axis)
-                .given(read(column, row -> Given.text(row.label(column, fallback, true, faults))));
+                .words("", "", TextForm.oneOf(groups.keys(), groups.names()))
+                .keptAt(home(column))
+                .whenBlank(Blank.DEFAULT)
+                .given(rows(row -> Given.text(groups.otherKey())));
     }
 
     /**
@@ -194,34 +162,26 @@ public final class Columns {
      * @return the line
      */
     public Line choice(String column, String id, String label, List<String> allowed, String fallback) {
-        return schedule.textEntry(id, label, axis)
-                .oneOf("", "", allowed)
-                .given(read(
-                        column,
-                        row -> Given.text(
-                                fallback == null
-                                        ? row.choice(column, allowed, faults)
-                                        : row.choice(column, allowed, fallback, faults))));
+        EntryBuilder entry = schedule.textEntry(id, label, axis).oneOf("", "", allowed).keptAt(home(column));
+        return fallback == null
+                ? entry.whenBlank(Blank.REFUSED).given(List.of())
+                : entry.whenBlank(Blank.DEFAULT).given(rows(row -> Given.text(fallback)));
     }
 
     /**
-     * A column of keys of another table, several apart by spaces, or blank.
+     * A column of keys of a table, several apart by spaces, or blank.
      *
      * @param column name in the file
      * @param id identifier
      * @param label heading
-     * @param allowed the keys of the other table; empty when that table is itself at fault, and nothing is checked then
+     * @param keys identifier of the line of the other table's keys
      * @return the line
      */
-    public Line keyList(String column, String id, String label, List<String> allowed) {
-        return schedule.textEntry(id, label, axis).given(read(column, row -> {
-            List<String> keys = row.keys(column, faults);
-            keys.stream()
-                    .filter(key -> !allowed.isEmpty() && !allowed.contains(key))
-                    .forEach(key -> faults.add(
-                            row.place(column), "\"" + key + "\"", "blank or keys among " + String.join(", ", allowed)));
-            return Given.text(String.join(" ", keys));
-        }));
+    public Line keyList(String column, String id, String label, String keys) {
+        return schedule.textEntry(id, label, axis)
+                .words("", "", TextForm.keysOf(keys))
+                .keptAt(home(column))
+                .given(List.of());
     }
 
     /**
@@ -232,22 +192,39 @@ public final class Columns {
      * @param label heading
      * @param unit unit of the column
      * @param bounds hard bounds
-     * @param fallback what a blank cell stands for: NaN when it must be filled
+     * @param fallback what a blank cell stands for: NaN when it must be filled, 0 when it counts as nothing
      * @return the line
      */
     public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, double fallback) {
-        EntryBuilder entry = schedule.entry(id, label, unit, axis).within(bounds);
-        return entry.given(rows.stream()
-                .map(row -> number(row, column, unit, bounds, fallback))
-                .toList());
+        return numbers(column, id, label, unit, bounds, fallback, Meaning.PLAIN);
     }
 
-    private Given number(Row row, String column, Unit unit, Bounds bounds, double fallback) {
-        double value =
-                row.number(column, asRead(bounds), unit.equals(Unit.ONE) ? "" : unit.toString(), fallback, faults);
-        boolean blank = row.isBlank(column) && fallback == 0;
-        Given given = blank || Double.isNaN(value) ? Given.blank(unit) : Given.number(value, unit);
-        return sourced(given, row, column);
+    /**
+     * A column of prices, which must be filled. Where there is a price there must be its year.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param unit unit of the column
+     * @param meaning the entries that hold its year and its source
+     * @return the line
+     */
+    public Line prices(String column, String id, String label, Unit unit, Meaning meaning) {
+        return numbers(column, id, label, unit, PRICE, Double.NaN, meaning);
+    }
+
+    private Line numbers(
+            String column, String id, String label, Unit unit, Bounds bounds, double fallback, Meaning meaning) {
+        EntryBuilder entry = schedule.entry(id, label, unit, axis)
+                .within(bounds)
+                .keptAt(home(column))
+                .meaning(meaning);
+        if (Double.isNaN(fallback)) {
+            return entry.whenBlank(Blank.REFUSED).given(List.of());
+        }
+        return fallback == 0
+                ? entry.given(List.of())
+                : entry.whenBlank(Blank.DEFAULT).given(rows(row -> Given.number(fallback, unit)));
     }
 
     /**
@@ -261,40 +238,38 @@ public final class Columns {
      * @return the line, along the rows and the periods
      */
     public Line across(Axis periods, String id, String label, Unit unit, Bounds bounds) {
-        EntryBuilder entry = schedule.entry(id, label, unit, axis, periods).within(bounds);
-        List<Given> values = new ArrayList<>();
-        for (Row row : rows) {
-            periods.keys().forEach(period -> values.add(number(row, period, unit, bounds, 0)));
-        }
-        return entry.given(values);
+        return schedule.entry(id, label, unit, axis, periods)
+                .within(bounds)
+                .keptAt(home("*"))
+                .given(List.of());
     }
 
     /**
-     * A column of years, such as the year of a price.
+     * The year of a price, which must be given where the price is.
      *
      * @param column name in the file
      * @param id identifier
      * @param label heading
-     * @param needed whether a row must have one
+     * @param price the price
      * @return the line
      */
-    public Line years(String column, String id, String label, Function<Row, Boolean> needed) {
-        Unit unit = Unit.ONE;
-        return schedule.entry(id, label, unit, axis)
-                .within(new Bounds(0, true, 2100, true))
-                .given(read(column, row -> {
-                    int year = needed.apply(row) ? row.year(column, faults) : row.year(column, 0, faults);
-                    return year == 0 ? Given.blank(unit) : Given.number(year, unit);
-                }));
+    public Line years(String column, String id, String label, Line price) {
+        Line years = schedule.entry(id, label, Unit.ONE, axis)
+                .within(YEARS)
+                .keptAt(home(column))
+                .given(List.of());
+        if (price.axes().equals(years.axes())) {
+            b.rule(new FilledWith(years, price, "a year from 1990 to 2100"));
+        }
+        return years;
     }
 
-    /**
-     * Reports columns that nothing read.
-     *
-     * @param table the file
-     */
-    public void finish(Table table) {
-        table.warnUnaskedColumns(faults);
+    private Home home(String column) {
+        return Home.of(table.file(), axis.name(), column);
+    }
+
+    private List<Given> rows(IntFunction<Given> cell) {
+        return new ArrayList<>(IntStream.range(0, axis.filled()).mapToObj(cell).toList());
     }
 
     /**
@@ -306,21 +281,5 @@ public final class Columns {
     public static String readable(String key) {
         String words = key.trim().replace('_', ' ');
         return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
-
-    static org.benchmetre.scenario.Bounds asRead(Bounds bounds) {
-        return new org.benchmetre.scenario.Bounds(bounds.least(), bounds.leastIncluded(), bounds.most(), true);
-    }
-
-    private List<Given> read(String column, Function<Row, Given> cell) {
-        List<Given> values = new ArrayList<>();
-        for (Row row : rows) {
-            values.add(sourced(cell.apply(row), row, column));
-        }
-        return values;
-    }
-
-    private static Given sourced(Given given, Row row, String column) {
-        return given.from(row.text("source")).at(row.place(column).toString());
     }
 }

@@ -1,155 +1,98 @@
 package org.benchmetre.farm.input;
 
-import java.util.Map;
-import java.util.Optional;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.EntryBuilder;
-import org.benchmetre.budget.Given;
-import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Plausible;
-import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.scenario.Bounds;
-import org.benchmetre.scenario.FarmFile;
-import org.benchmetre.scenario.FarmRow;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.NearNames;
-import org.benchmetre.scenario.Units;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Blank;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Home;
+import org.benchmetre.budget.entry.Plausible;
+import org.benchmetre.budget.entry.TextForm;
+import org.benchmetre.farm.profile.CropProfile;
+import org.benchmetre.farm.profile.Documented;
 
-/**
- * Gives single-valued entries their value from {@code farm.csv}; what is left out takes the documented default. A value that is
- * refused is reported and the default stands in, so that no fault hides another.
- */
+/** Single-valued entries: kept as rows of {@code farm.csv}, with the documented default where a scenario says nothing. */
 public final class FarmEntries {
 
-    private static final String NO_SOURCE = "scenario, no source given";
-
-    private final FarmFile farm;
-    private final Map<String, Unit> unitNames;
-    private final Faults faults;
+    private final CropProfile profile;
 
     /**
-     * Reads from one farm file.
+     * Takes defaults from a profile.
      *
-     * @param farm the file
-     * @param currency ISO 4217 code that stands for money in its units
-     * @param faults where faults are collected
+     * @param profile what is documented of the crop
      */
-    public FarmEntries(FarmFile farm, String currency, Faults faults) {
-        this.farm = farm;
-        this.unitNames = Map.of(currency, Unit.MONEY);
-        this.faults = faults;
+    public FarmEntries(CropProfile profile) {
+        this.profile = profile;
     }
 
     /**
-     * Adds an entry with its value from the file.
+     * What is documented of the crop.
      *
-     * @param entry the entry, all but its value
+     * @return the profile that defaults come from
+     */
+    public CropProfile profile() {
+        return profile;
+    }
+
+    /**
+     * Adds an entry.
+     *
+     * @param builder the entry, all but its home
      * @return the line
+     * @throws FormulaException when a number has no documented default
      */
-    public Line add(EntryBuilder entry) {
-        EntryBuilder.Draft draft = entry.draft();
-        Optional<FarmRow> row = farm.take(draft.id());
-        if (row.isEmpty()) {
-            return entry.given(usual(draft));
+    public Line add(EntryBuilder builder) {
+        profile.entry(builder.id()).ifPresent(known -> document(builder, known));
+        Entry entry = builder.entry();
+        boolean mayBeBlank = builder.isText() && entry.form().equals(TextForm.FREE);
+        builder.keptAt(Home.single(builder.id(), "value")).whenBlank(mayBeBlank ? Blank.NOTHING : Blank.REFUSED);
+        if (builder.isText()) {
+            return builder.given(Given.text(entry.usualText()).from(entry.source()));
         }
-        if (draft.kind() == Kind.TEXT) {
-            return entry.given(textOf(draft, row.get()));
+        double usual = entry.plausible().typical();
+        if (Double.isNaN(usual)) {
+            throw new FormulaException("Entry " + builder.id() + " has no documented default.");
         }
-        Optional<Unit> unit = unitOf(draft, row.get());
-        if (unit.isEmpty()) {
-            return entry.given(usual(draft));
-        }
-        rangeOf(entry, draft, row.get(), unit.get());
-        return entry.given(numberOf(draft, row.get(), unit.get()));
+        return builder.given(Given.number(usual, builder.unit()).from(entry.source()));
     }
 
-    private static Given usual(EntryBuilder.Draft draft) {
-        Entry entry = draft.entry();
-        Given value = draft.kind() == Kind.TEXT
-                ? Given.text(entry.usualText())
-                : Given.number(entry.plausible().typical(), draft.unit());
-        return value.from(entry.source());
-    }
-
-    private Given textOf(EntryBuilder.Draft draft, FarmRow row) {
-        Entry entry = draft.entry();
-        boolean isKey = !entry.allowed().isEmpty() || entry.keysOf() != null;
-        String text = isKey ? row.row().key("value", faults) : row.row().label("value", true, faults);
-        if (!entry.allowed().isEmpty() && !text.isEmpty() && !entry.allowed().contains(text)) {
-            faults.add(row.row().place("value"), quoted(text), "one of " + String.join(", ", entry.allowed()));
+    private static void document(EntryBuilder builder, Documented known) {
+        if (builder.isText()) {
+            builder.words(known.typical(), known.source(), builder.entry().form());
+        } else {
+            builder.usually(known.in(builder.unit()), known.source());
         }
-        return Given.text(text).from(sourceOf(row)).at(row.row().place("value").toString());
-    }
-
-    private Optional<Unit> unitOf(EntryBuilder.Draft draft, FarmRow row) {
-        Optional<Unit> unit = Units.read(row.row(), "unit", unitNames, faults);
-        if (unit.isPresent() && !unit.get().sameDimension(draft.unit())) {
-            faults.add(
-                    row.row().place("unit"),
-                    quoted(row.unit()),
-                    "a unit that converts to " + draft.unit() + " for " + draft.label());
-            return Optional.empty();
-        }
-        return unit;
-    }
-
-    private Given numberOf(EntryBuilder.Draft draft, FarmRow row, Unit unit) {
-        double typed = row.row().number("value", Bounds.any(), row.unit(), faults);
-        if (Double.isNaN(typed)) {
-            return usual(draft);
-        }
-        Given value = Given.typed(typed, unit, draft.unit());
-        Optional<String> refusal = draft.entry().bounds().refusal(value.number(), draft.unit());
-        if (refusal.isPresent()) {
-            faults.add(row.row().place("value"), quoted(row.value() + " " + row.unit()), refusal.get());
-            return usual(draft);
-        }
-        return value.from(sourceOf(row)).at(row.row().place("value").toString());
-    }
-
-    /** A range of the scenario's own takes the place of the documented one. */
-    private void rangeOf(EntryBuilder entry, EntryBuilder.Draft draft, FarmRow row, Unit unit) {
-        Plausible known = draft.entry().plausible();
-        double low = bound(draft, row, "low", unit, known.low());
-        double high = bound(draft, row, "high", unit, known.high());
-        if (low > high) {
-            faults.add(row.row().place("low"), quoted(row.low()), "a low value not above the high one, " + row.high());
-            return;
-        }
-        entry.usually(new Plausible(low, known.typical(), high), draft.entry().source());
-    }
-
-    private double bound(EntryBuilder.Draft draft, FarmRow row, String column, Unit unit, double known) {
-        if (row.row().isBlank(column)) {
-            return known;
-        }
-        double typed = row.row().number(column, Bounds.any(), row.unit(), faults);
-        return Double.isNaN(typed) ? known : unit.convertLevel(typed, draft.unit());
-    }
-
-    private static String sourceOf(FarmRow row) {
-        return row.source().isEmpty() ? NO_SOURCE : row.source();
     }
 
     /**
-     * Reports the rows that no line took, with the nearest known name.
+     * The ends of an entry's usual range as entries of their own, for figures that are made of them.
      *
-     * @param known names of all lines that may stand in the file
+     * @param low the low end, 0 where nobody knows it
+     * @param high the high end, 0 where nobody knows it
      */
-    public void reportUnknown(Iterable<String> known) {
-        java.util.List<String> names = new java.util.ArrayList<>();
-        known.forEach(names::add);
-        for (FarmRow row : farm.untaken()) {
-            String question = NearNames.didYouMean(row.line(), names);
-            faults.add(
-                    row.row().place("line"),
-                    quoted(row.line()),
-                    "the name of an entry" + (question.isEmpty() ? "" : "; " + question));
-        }
+    public record Range(Line low, Line high) {}
+
+    /**
+     * Adds the ends of the range of an entry.
+     *
+     * @param s where they are added
+     * @param line an entry of a number
+     * @param usual its documented range
+     * @return both ends, kept in the columns {@code low} and {@code high} of the entry's own row
+     */
+    public Range range(ScheduleBuilder s, Line line, Plausible usual) {
+        Line low = end(s, line, "low", usual.low());
+        Line high = end(s, line, "high", usual.high());
+        return new Range(low, high);
     }
 
-    private static String quoted(String text) {
-        return "\"" + text.trim() + "\"";
+    private static Line end(ScheduleBuilder s, Line line, String column, double usual) {
+        EntryBuilder end = s.entry(line.id() + "_" + column, line.label() + ", " + column + " end", line.unit())
+                .within(Bounds.ANY)
+                .keptAt(Home.single(line.id(), column));
+        return end.given(Double.isNaN(usual) ? Given.blank(line.unit()) : Given.number(usual, line.unit()));
     }
 }

@@ -30,8 +30,10 @@ public final class House {
     public final Line benchCount;
     /** Length of one bench, m. */
     public final Line benchLength;
-    /** Length of one bench between its margins. */
+    /** Length of one bench between its margins, m; 0 where it is shorter than they are. */
     public final Line benchRoom;
+    /** Length of one bench that its two margins take, m. */
+    public final Line benchMargins;
     /** All benches end to end, m. */
     public final Line benchMetres;
     /** Length of the house, m. */
@@ -71,11 +73,18 @@ public final class House {
                 .from(1, 1000)
                 .whole()
                 .typical(1, 2, 12, COMMON));
+        benchMargins = s.line(
+                "bench_margins",
+                "Length of a bench that its margins take",
+                METRE,
+                number(2, ONE).times(margin),
+                "a margin at each end");
         benchRoom = s.line(
                 "bench_room",
                 "Length of a bench between its margins",
                 METRE,
-                greater(benchLength.minus(number(2, ONE).times(margin)), none(METRE)));
+                greater(benchLength.minus(benchMargins), none(METRE)),
+                "a margin at each end");
         benchMetres = s.line(
                 "bench_metres", "Bench metres", METRE, benchCount.counting(ONE).times(benchLength));
         houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, length.times(width));
@@ -85,11 +94,17 @@ public final class House {
                 ONE,
                 benchMetres.times(benchWidth).over(houseArea),
                 "bench metres times bench width over floor area");
+        Line most = s.line(
+                "bench_floor_share_most",
+                "Most of the floor under benches that leaves aisles",
+                ONE,
+                number(MOST_UNDER_BENCHES, ONE),
+                COMMON);
         s.warning(
                 "bench_fit_warning",
                 "Benches in the house",
-                or(benchLength.exceeds(greater(length, width)), share.exceeds(number(MOST_UNDER_BENCHES, ONE))),
-                "The benches do not fit: one is longer than the house, or they cover more than 0.7 of the floor and leave no aisles "
-                        + "(common practice, no source). Check bench_length, bench_count, house_length and house_width.");
+                or(benchLength.exceeds(greater(length, width)), share.exceeds(most)),
+                "The benches do not fit: one is longer than the house, or they leave too little floor for aisles. Check "
+                        + "bench_length, bench_count, house_length and house_width.");
     }
 }

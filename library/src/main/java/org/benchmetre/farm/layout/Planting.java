@@ -1,5 +1,7 @@
 package org.benchmetre.farm.layout;
 
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
@@ -20,7 +22,8 @@ import org.benchmetre.farm.input.Sheets;
 /**
  * Planting: whole plants per bench from the spacing between neighbours along the trough. Staggered plants are one row whose
  * neighbours stand on alternate sides, so that the spacing on one side is twice that; two rows each keep the spacing. In each row
- * {@code wholeDown((length - 2 margin) / spacing) + 1} plants fit. Plain geometry; money uses the whole plants.
+ * {@code wholeDown((length - 2 margin) / spacing) + 1} plants fit, and none where the bench is shorter than its margins. Plain
+ * geometry; money uses the whole plants.
  */
 public final class Planting {
 
@@ -52,9 +55,16 @@ public final class Planting {
                 .from(0.02, 2)
                 .typical(0.1, 0.15, 0.35, COMMON));
         Line rows = s.line(
-                "rows_per_bench", "Rows of plants on a bench", ONE, when(pattern.is(TWO_ROW), number(2, ONE), one()));
-        Formula inTrough = rows.times(house.benchRoom.over(spacing).wholeDown().plus(one()))
-                .counting(PLANT);
+                "rows_per_bench",
+                "Rows of plants on a bench",
+                ONE,
+                when(pattern.is(TWO_ROW), number(2, ONE), one()),
+                "two where the pattern is two_row");
+        Formula inTrough = when(
+                house.benchMargins.exceeds(house.benchLength),
+                none(PLANT),
+                rows.times(house.benchRoom.over(spacing).wholeDown().plus(one()))
+                        .counting(PLANT));
         plantsPerBench = s.line("plants_per_bench", "Plants on a bench", PLANT, containers.plantsOr(inTrough));
         plantsPerMetre = s.line(
                 "plants_per_metre",
@@ -65,5 +75,35 @@ public final class Planting {
                 "plant_count", "Plants", PLANT, house.benchCount.counting(ONE).times(plantsPerBench));
         Unit perArea = Unit.parse("plant/m2");
         plantsPerArea = s.line("plants_per_area", "Plants per m² of floor", perArea, plantCount.over(house.houseArea));
+        s.warning(
+                "plants_per_bench_warning",
+                "Plants on a bench",
+                not(plantsPerBench.isPositive()),
+                "No plant stands on a bench: it is shorter than its two margins, or has no room for a container. Raise "
+                        + "bench_length, or lower end_margin or container_pitch.");
+    }
+
+    /**
+     * What each plant of the house has of a total.
+     *
+     * @param total of the house
+     * @return total over plants; nothing where there are no plants
+     */
+    public Formula each(Formula total) {
+        return shared(total, plantCount);
+    }
+
+    /**
+     * What each plant of a bench has of an amount.
+     *
+     * @param amount of a bench
+     * @return amount over plants; nothing where there are no plants
+     */
+    public Formula eachOnABench(Formula amount) {
+        return shared(amount, plantsPerBench);
+    }
+
+    private static Formula shared(Formula amount, Line plants) {
+        return when(plants.isPositive(), amount.over(plants), none(amount.unit().over(PLANT)));
     }
 }

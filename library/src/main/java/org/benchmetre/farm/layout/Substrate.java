@@ -50,7 +50,8 @@ public final class Substrate {
                 "loose_volume",
                 "Loose volume of all parts",
                 LITRE,
-                trough.substrateVolume.over(one().minus(mixing)).over(one().minus(settlement)));
+                trough.substrateVolume.over(one().minus(mixing)).over(one().minus(settlement)),
+                "filled volume over (1 - mixing) over (1 - settlement): common practice, no source");
         s.line(
                 "backfill_volume",
                 "Loose volume of it for backfilling after wetting in",

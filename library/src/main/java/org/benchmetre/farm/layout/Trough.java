@@ -1,8 +1,10 @@
 package org.benchmetre.farm.layout;
 
+import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.LITRE;
@@ -71,16 +73,24 @@ public final class Trough {
                 "Substrate per metre of bench",
                 perMetre,
                 containers.litresOr(section.in(perMetre), house));
+        Unit litres = Unit.parse("L/plant");
+        Formula planted = planting.plantsPerBench.isPositive();
         Line each = s.line(
                 "litres_per_plant",
                 "Substrate per plant",
-                Unit.parse("L/plant"),
-                litresPerMetre.over(planting.plantsPerMetre),
+                litres,
+                when(planted, litresPerMetre.over(planting.plantsPerMetre), none(litres)),
                 "Bags for strawberries hold 2.1 to 4.3 L a plant: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012.");
+        Line least = s.line(
+                "litres_per_plant_least",
+                "Least substrate per plant that is usual",
+                litres,
+                number(LEAST_LITRES, litres),
+                "bags for strawberries: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012");
         s.warning(
                 "litres_per_plant_warning",
                 "Substrate for each plant",
-                number(LEAST_LITRES, each.unit()).exceeds(each),
+                and(planted, least.exceeds(each)),
                 "A plant has less than 2.1 L, the least of bags for strawberries (Acta Horticulturae 926, 2012): plant wider, or "
                         + "take a larger section.");
         substrateVolume =
@@ -121,13 +131,20 @@ public final class Trough {
                 "mulch_width",
                 "Mulch film, width of a strip",
                 MILLIMETRE,
-                top.plus(number(2, ONE).times(lap)));
+                top.plus(number(2, ONE).times(lap)),
+                "top width and a lap on each side");
         Line strips = s.line(
                 "mulch_strips",
                 "Mulch film, strips from one width",
                 ONE,
                 greater(stock.over(cut).wholeDown(), number(1, ONE)),
                 "whole strips; a strip wider than the stock takes one whole width and is to be pieced");
+        s.warning(
+                "mulch_width_warning",
+                "Mulch film against its width as sold",
+                cut.exceeds(stock),
+                "A strip of mulch (mulch_width) is wider than the film as sold (mulch_stock_width), so one width does not cover "
+                        + "the trough and its laps, and less film is counted than is needed. Enter a wider film or lower mulch_lap.");
         return s.line("mulch_metres", "Mulch film, metres as sold", METRE, house.benchMetres.over(strips));
     }
 }

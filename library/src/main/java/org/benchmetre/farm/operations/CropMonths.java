@@ -3,10 +3,12 @@ package org.benchmetre.farm.operations;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lesser;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -26,9 +28,8 @@ public final class CropMonths {
     private static final Unit DAYS_A_MONTH = Unit.parse("d/mo");
     private static final Unit DAYS_A_YEAR = Unit.parse("d/a");
     private static final Unit WEEKS_A_YEAR = Unit.parse("wk/a");
-    private static final Unit KG_A_MONTH = Unit.parse("kg/mo");
 
-    /** Weeks that months and stock may differ. Common practice, no source. */
+    /** Weeks that months and stock may differ. */
     private static final double WEEKS_APART = 2;
 
     /** Share of the days in crop that falls in each month. */
@@ -52,19 +53,26 @@ public final class CropMonths {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Months in crop");
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Weeks in crop");
         Line days = s.line("crop_days_in_month", "Days in crop", DAYS_A_MONTH, months.days.times(inCrop));
-        Line cropDays = year.line(
-                "crop_days", "Days in crop", DAYS_A_YEAR, sum(days, months.axis).counting(DAYS_A_YEAR));
+        Line cropDays = year.line("crop_days", "Days in crop", DAYS_A_YEAR, yearOf(days, months.axis));
         weeks = year.line("weeks_in_crop", "Weeks in crop", WEEKS_A_YEAR, cropDays.in(WEEKS_A_YEAR));
         s.warning(
                 "month_fruit_warning",
                 "Fruit and months in crop",
                 and(monthYield.isPositive(), not(inCrop.isPositive())),
                 "Fruit is picked in a month without crop: change share or crop_share in months.csv.");
-        Formula apart = greater(weeks, stands).minus(lesser(weeks, stands));
+        Line stock = year.line("weeks_stock_stands", "Weeks the chosen stock stands", WEEKS_A_YEAR, stands);
+        Line apart = year.line(
+                "weeks_apart", "Apart by", WEEKS_A_YEAR, greater(weeks, stock).minus(lesser(weeks, stock)));
+        Line allowed = year.line(
+                "weeks_apart_most",
+                "Apart by at most",
+                WEEKS_A_YEAR,
+                number(WEEKS_APART, WEEKS_A_YEAR),
+                "common practice, no source");
         year.warning(
                 "weeks_in_crop_warning",
                 "Weeks in crop",
-                apart.exceeds(number(WEEKS_APART, WEEKS_A_YEAR)),
+                apart.exceeds(allowed),
                 "The months in crop and the weeks the stock stands differ by more than two weeks; water and weekly work follow the "
                         + "months: change crop_share in months.csv, or crop_weeks or bench_weeks_crop.");
         evenShare = s.line(
@@ -73,12 +81,12 @@ public final class CropMonths {
                 ONE,
                 when(
                         cropDays.isPositive(),
-                        days.over(cropDays.counting(DAYS_A_MONTH)),
+                        days.over(monthOf(cropDays)),
                         months.days.over(sum(months.days, months.axis))));
         yieldShare = s.line(
                 "month_yield_share",
                 "Share of the fruit",
                 ONE,
-                when(picked.isPositive(), monthYield.over(picked.counting(KG_A_MONTH)), evenShare));
+                when(picked.isPositive(), monthYield.over(monthOf(picked)), evenShare));
     }
 }

@@ -1,12 +1,14 @@
 package org.benchmetre.farm.operations;
 
 import static org.benchmetre.budget.Formulas.greatest;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 
 import org.benchmetre.budget.Axis;
@@ -91,8 +93,9 @@ public final class Labour {
                 "hired_hours",
                 "Hours hired",
                 HOURS_A_MONTH,
-                hoursOf(Wages.GENERAL).plus(hoursOf(Wages.SKILLED)));
-        Line family = m.line("family_hours", "Hours of the family", HOURS_A_MONTH, hoursOf(Wages.FAMILY));
+                ofClass(m, "general_hours", "Hours hired, general work", Wages.GENERAL)
+                        .plus(ofClass(m, "skilled_hours", "Hours hired, skilled work", Wages.SKILLED)));
+        Line family = ofClass(m, "family_hours", "Hours of the family", Wages.FAMILY);
         costInMonth = m.line(
                 "labour_cost_in_month",
                 "Cost of work, family work included",
@@ -107,7 +110,7 @@ public final class Labour {
                 "inputs_cost_in_month",
                 "Inputs",
                 MONEY_A_MONTH,
-                sumProduct(work.inputs, work.monthShare, tasks.axis).counting(MONEY_A_MONTH));
+                monthOf(sumProduct(work.inputs, work.monthShare, tasks.axis)));
 
         Axis all = groups.axis;
         hours = y.line("labour_hours_total", "Hours of work", HOURS_A_YEAR, sum(groups.hours, all));
@@ -131,9 +134,10 @@ public final class Labour {
         people(m, y, entries, months);
     }
 
-    private Formula hoursOf(String wageClass) {
+    private Line ofClass(ScheduleBuilder m, String id, String label, String wageClass) {
         Formula ofTasks = sumWhere(work.monthHours, work.doneBy, text(wageClass), tasks.axis);
-        return ofTasks.plus(hoursOf(wageClass, fruit.picking)).plus(hoursOf(wageClass, fruit.packing));
+        Formula all = ofTasks.plus(hoursOf(wageClass, fruit.picking)).plus(hoursOf(wageClass, fruit.packing));
+        return m.line(id, label, HOURS_A_MONTH, all);
     }
 
     private static Formula hoursOf(String wageClass, Picking.Work fruit) {
@@ -152,7 +156,7 @@ public final class Labour {
     }
 
     private static Line year(ScheduleBuilder y, String id, String label, Line byMonth, Months months) {
-        return y.line(id, label, HOURS_A_YEAR, sum(byMonth, months.axis).counting(HOURS_A_YEAR));
+        return y.line(id, label, HOURS_A_YEAR, yearOf(byMonth, months.axis));
     }
 
     private void perMetre(ScheduleBuilder y, Line benchMetres) {
@@ -167,7 +171,12 @@ public final class Labour {
                 y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
                         .above(0, 744)
                         .typical(120, 160, 190, COMMON));
-        Line needed = m.line("people_in_month", "People needed", PERSON, hoursInMonth.over(each));
+        Line needed = m.line(
+                "people_in_month",
+                "People needed",
+                PERSON,
+                hoursInMonth.over(each),
+                "hours over the hours of one person: common practice, no source");
         Line exact =
                 y.line("people_at_peak", "People in the month with most work", PERSON, greatest(needed, months.axis));
         y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());

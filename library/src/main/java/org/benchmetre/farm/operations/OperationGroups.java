@@ -1,5 +1,6 @@
 package org.benchmetre.farm.operations;
 
+import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.countWhere;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
@@ -14,7 +15,8 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.input.GroupLabels;
+import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Sheets;
 
 /**
@@ -41,7 +43,7 @@ public final class OperationGroups {
     /** Inputs a year, money/a. */
     public final Line inputs;
 
-    private final List<String> labels;
+    private final Groups groups;
     private final Line counted;
     private final Axis tasks;
 
@@ -55,14 +57,17 @@ public final class OperationGroups {
      */
     public OperationGroups(BudgetBuilder b, Tasks t, TaskWork work, Picking fruit) {
         tasks = t.axis;
-        labels = labels(t.groups);
-        axis = Axis.rows("operation", "Group of work", GroupLabels.keys(labels), 0);
+        groups = t.groups;
+        axis = Axis.rows("operation", "Group of work", groups.keys(), 0);
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Work and inputs by group");
         ScheduleBuilder byTask = b.schedule(Sheets.OPERATIONS, "Tasks: group counted");
-        List<Formula> words = labels.stream().map(name -> text(name)).toList();
-        label = s.textLine("operation_label", "Group", new Rows(axis, words));
+        label = s.textLine("operation_label", "Group", texts(groups.names()));
+        Line key = s.textLine("operation_key", "Key of the group", texts(groups.keys()));
         b.nameRows(axis, label);
-        Formula known = when(countWhere(label, t.group, axis).isPositive(), t.group, text(Tasks.OTHER));
+        Formula known = when(
+                and(t.group.isFilled(), countWhere(key, t.group, axis).isPositive()),
+                t.group,
+                text(groups.otherKey()));
         counted = byTask.textLine("task_group_counted", "Group counted", when(t.driver.isFilled(), known, text("")));
 
         Unit hoursAYear = Unit.parse("h/a");
@@ -75,39 +80,27 @@ public final class OperationGroups {
         inputs = s.line("operation_input_cost", "Inputs", moneyAYear, rows(work.inputs));
     }
 
-    private static List<String> labels(List<String> ofTasks) {
-        List<String> all = new ArrayList<>(ofTasks);
-        for (String fixed : List.of(HARVEST, PACKING)) {
-            if (all.stream().noneMatch(fixed::equalsIgnoreCase)) {
-                all.add(fixed);
-            }
-        }
-        all.add(Tasks.OTHER);
-        return List.copyOf(all);
+    private Formula texts(List<String> all) {
+        return new Rows(axis, all.stream().map(each -> text(each)).toList());
     }
 
     private Formula rows(Line byTask, Formula picking, Formula packing) {
-        return new Rows(
-                axis,
-                labels.stream()
-                        .map(group -> row(group, byTask, picking, packing))
-                        .toList());
+        String harvest = groups.key(HARVEST);
+        String packed = groups.key(PACKING);
+        List<Formula> rows = new ArrayList<>();
+        for (String key : groups.keys()) {
+            Formula sum = ofTasks(key, byTask);
+            rows.add(key.equals(harvest) ? sum.plus(picking) : key.equals(packed) ? sum.plus(packing) : sum);
+        }
+        return new Rows(axis, rows);
     }
 
     private Formula rows(Line byTask) {
         return new Rows(
-                axis, labels.stream().map(group -> ofTasks(group, byTask)).toList());
+                axis, groups.keys().stream().map(key -> ofTasks(key, byTask)).toList());
     }
 
-    private Formula row(String group, Line byTask, Formula picking, Formula packing) {
-        Formula sum = ofTasks(group, byTask);
-        if (group.equalsIgnoreCase(HARVEST)) {
-            return sum.plus(picking);
-        }
-        return group.equalsIgnoreCase(PACKING) ? sum.plus(packing) : sum;
-    }
-
-    private Formula ofTasks(String group, Line byTask) {
-        return sumWhere(byTask, counted, text(group), tasks);
+    private Formula ofTasks(String key, Line byTask) {
+        return sumWhere(byTask, counted, text(key), tasks);
     }
 }

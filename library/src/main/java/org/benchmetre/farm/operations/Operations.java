@@ -5,8 +5,6 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Table;
 
 /** Puts the parts of this section together, in the order a reader meets them. */
 public final class Operations {
@@ -57,12 +55,10 @@ public final class Operations {
      *
      * @param b where schedules are added
      * @param entries gives single entries their values
-     * @param table the task list; it may be absent
-     * @param faults where faults are collected
      * @param months the months
      * @param g what work is counted by
      */
-    public Operations(BudgetBuilder b, FarmEntries entries, Table table, Faults faults, Months months, Grounds g) {
+    public Operations(BudgetBuilder b, FarmEntries entries, Months months, Grounds g) {
         Wages wages = new Wages(b, entries);
         CropMonths crop = new CropMonths(b, months, g.cropShare(), g.monthYield(), g.yield(), g.stands());
         Replanting again = new Replanting(b, entries, g.plantCount(), g.setOut(), g.yield());
@@ -79,7 +75,7 @@ public final class Operations {
                         g.mulchMetres(),
                         g.zoneCount(),
                         g.yield()));
-        Tasks tasks = new Tasks(b, table, faults, drivers, months);
+        Tasks tasks = new Tasks(b, drivers, months);
         TaskWork work = new TaskWork(b, tasks, drivers, wages, crop, g.cropsPerYear(), months);
         fruit = new Picking(b, entries, wages, months, g.monthYield(), g.yield(), g.benchMetres());
         groups = new OperationGroups(b, tasks, work, fruit);

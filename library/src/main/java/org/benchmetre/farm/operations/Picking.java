@@ -2,8 +2,8 @@ package org.benchmetre.farm.operations;
 
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.onlyWhen;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 
@@ -11,15 +11,23 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Picking and packing. Hours of a month are the fruit over the picking rate, and besides the passes along all benches over the pace
- * of walking; so kilograms an hour fall in thin months, when a pass finds little. Common practice, no source.
+ * Picking and packing. Walking along the benches comes on top of picking, so kilograms an hour fall in thin months, when a pass finds
+ * little.
+ *
+ * <pre>
+ * H = Y / p + n b / v     K = Y / q
+ * H  hours of picking, h/mo     K  hours of packing, h/mo     Y  fruit, kg/mo     p, q  fruit picked or packed in an hour, kg/h
+ * n  passes, 1/mo               b  metres of bench, m         v  bench walked along in an hour, m/h
+ * </pre>
+ *
+ * Common practice, no source.
  */
 public final class Picking {
 
@@ -28,6 +36,7 @@ public final class Picking {
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit MONEY_A_KG = Unit.parse("money/kg");
     private static final Unit KG_AN_HOUR = Unit.parse("kg/h");
+    private static final Bounds PASSES = new Bounds(0, true, 62, false);
     private static final Unit A_MONTH = Unit.parse("1/mo");
 
     /**
@@ -82,7 +91,7 @@ public final class Picking {
         s.note("The picking rate is for benches full of ripe fruit; walking along the benches comes on top of it.");
         Line pickingRate = rate(s, "picking_rate", "Fruit picked in an hour, benches full", 12, 18, 30);
         Line pace = entries.add(s.entry("pick_walk_rate", "Bench walked along in an hour", Unit.parse("m/h"))
-                .above(0, 100_000)
+                .above(0, 10_000)
                 .typical(500, 1000, 2000, COMMON));
         Line aWeek = entries.add(s.entry("picks_a_week", "Passes a week while there is fruit", Unit.parse("1/wk"))
                 .above(0, 14)
@@ -99,7 +108,7 @@ public final class Picking {
                 "Hours of picking",
                 HOURS_A_MONTH,
                 monthYield.over(pickingRate).plus(walking.in(HOURS_A_MONTH)),
-                "fruit over rate plus passes times bench over pace");
+                "fruit over rate plus passes times bench over pace: common practice, no source");
         m.line(
                 "kg_per_hour",
                 "Fruit an hour of picking",
@@ -139,7 +148,7 @@ public final class Picking {
                 "pick_passes",
                 "Passes entered, 0 for the usual number",
                 A_MONTH,
-                Columns.NOT_NEGATIVE,
+                PASSES,
                 new double[] {0},
                 COMMON + ": passes a week while there is fruit");
         Formula usual = aWeek.times(months.days).in(A_MONTH);
@@ -151,14 +160,15 @@ public final class Picking {
     }
 
     private Work work(ScheduleBuilder y, String id, String label, Line workers, Line monthHours) {
-        Line wage = y.line(id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers));
-        Line cashWage =
-                y.line(id + "_cash_wage", label + ", cash for an hour", Wages.MONEY_AN_HOUR, wages.cash(workers));
-        Line hours = y.line(
-                id + "_hours",
-                label + ", hours",
-                HOURS_A_YEAR,
-                sum(monthHours, months.axis).counting(HOURS_A_YEAR));
+        Line wage = y.line(
+                id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers), Wages.OF_FAMILY);
+        Line cashWage = y.line(
+                id + "_cash_wage",
+                label + ", cash for an hour",
+                Wages.MONEY_AN_HOUR,
+                wages.cash(workers),
+                Wages.OF_FAMILY);
+        Line hours = y.line(id + "_hours", label + ", hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         Line cost = y.line(
                 id + "_cost_total",
                 label + ", cost of work",

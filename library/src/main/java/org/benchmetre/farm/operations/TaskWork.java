@@ -2,6 +2,7 @@ package org.benchmetre.farm.operations;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
@@ -9,6 +10,7 @@ import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 import static org.benchmetre.farm.input.TradeUnits.HOUR;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -93,15 +95,12 @@ public final class TaskWork {
                 "task_month_hours",
                 "Hours in the month",
                 HOURS_A_MONTH,
-                eachTime.times(often).times(monthShare).counting(HOURS_A_MONTH));
-        hours = s.line(
-                "task_hours",
-                "Hours",
-                HOURS_A_YEAR,
-                sum(monthHours, months.axis).counting(HOURS_A_YEAR));
+                monthOf(eachTime.times(often).times(monthShare)));
+        hours = s.line("task_hours", "Hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         doneBy = s.textLine("task_done_by", "Done by", doneBy());
-        wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)));
-        cashWage = s.line("task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)));
+        wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)), Wages.OF_FAMILY);
+        cashWage = s.line(
+                "task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)), Wages.OF_FAMILY);
         cost = s.line(
                 "task_cost", "Cost of work", MONEY_A_YEAR, hours.times(wage).in(MONEY_A_YEAR));
         cash = s.line(

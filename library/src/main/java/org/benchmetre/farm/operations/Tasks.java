@@ -7,22 +7,24 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.rule.AddToOne;
 import org.benchmetre.farm.input.Columns;
-import org.benchmetre.farm.input.GroupLabels;
+import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Table;
+import org.benchmetre.farm.takeoff.Drivers;
+import org.benchmetre.scenario.TableForm;
 
 /** The task list as entered: one row for each piece of work or input that comes back. New work is a new row. */
 public final class Tasks {
 
     /** The file. */
-    public static final String FILE = "tasks.csv";
+    public static final String FILE = FarmTable.TASKS.file();
 
     /** Label of the tasks whose group is not listed. */
     static final String OTHER = "Other tasks";
@@ -39,10 +41,19 @@ public final class Tasks {
     /** All patterns. */
     static final List<String> PATTERNS = List.of(EVEN, YIELD, MONTHS);
 
+    /** Hours a driver: for the whole house, eleven people round the clock for a year. */
+    private static final Bounds HOURS = new Bounds(0, true, 100_000, false);
+    /** Drivers an hour: substrate is counted in litres. */
+    private static final Bounds RATE = new Bounds(0, false, 10_000_000, false);
+    /** How often: once an hour, day and night, for a year of 366 days. */
+    private static final Bounds TIMES = new Bounds(0, false, 8784, false);
+    /** Money a driver: for the whole house, in any currency. */
+    private static final Bounds SPENT = new Bounds(0, true, 1e9, false);
+
     /** One row for each task. */
     public final Axis axis;
     /** Groups in order of first use. */
-    public final List<String> groups;
+    public final Groups groups;
     /** Group, a label. */
     public final Line group;
     /** Driver; blank where the row is not in use. */
@@ -68,37 +79,36 @@ public final class Tasks {
      * Declares the columns.
      *
      * @param b where schedules are added
-     * @param table the file; it may be absent
-     * @param faults where faults are collected
      * @param drivers what tasks are counted by
      * @param months the months
      */
-    public Tasks(BudgetBuilder b, Table table, Faults faults, TaskDrivers drivers, Months months) {
+    public Tasks(BudgetBuilder b, TaskDrivers drivers, Months months) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks");
         s.note(
                 "One row a task. Hours are driver times hours a driver times how often, or driver over drivers an hour. Installing "
                         + "stands with the parts, care of outlets and lines with irrigation, picking and packing below: not here again. "
                         + "A blank driver leaves a row out.");
-        table.requireColumns("task", "driver");
-        Columns c = Columns.of(table, "task", "task", "Task", s, faults);
+        Columns c = Columns.of(b, FarmTable.TASKS, s);
         axis = c.axis();
-        Line label = c.words("label", "task_label", "Task", row -> Columns.readable(row.text("task")));
-        c.keys("task_key", "Key");
-        b.nameRows(axis, label);
-        group = c.labels("group", "task_group", "Group", OTHER);
+        c.names("task_label", "Task");
+        Line key = c.keys("task_key", "Key");
+        groups = Groups.of(
+                b.structure().keys(TableForm.groupsOf(FILE)).names(),
+                OperationGroups.HARVEST,
+                OperationGroups.PACKING,
+                OTHER);
+        group = c.groups("group", "task_group", "Group", groups);
         driver = c.choice("driver", "task_driver", "Driver", drivers.names(), null);
-        hours = c.numbers(
-                "hours", "task_hours_per_driver", "Hours a driver", HOUR.over(DRIVER), Columns.NOT_NEGATIVE, 0);
-        perHour = c.numbers(
-                "per_hour", "task_drivers_per_hour", "Drivers an hour", DRIVER.over(HOUR), Columns.POSITIVE, 0);
-        times = c.numbers("times", "task_times", "How often", ONE, Columns.POSITIVE, 1);
+        hours = c.numbers("hours", "task_hours_per_driver", "Hours a driver", HOUR.over(DRIVER), HOURS, 0);
+        perHour = c.numbers("per_hour", "task_drivers_per_hour", "Drivers an hour", DRIVER.over(HOUR), RATE, 0);
+        times = c.numbers("times", "task_times", "How often", ONE, TIMES, 1);
         timesUnit = c.choice("times_unit", "task_times_unit", "Often in", TIMES_UNITS, "a");
         pattern = c.choice("pattern", "task_pattern", "Spread over months", PATTERNS, "");
         wageClass = c.choice("wage_class", "task_wage_class", "Done by", Wages.CLASSES, Wages.GENERAL);
         inputPrice = c.numbers(
-                "input_cost", "task_input_price", "Input a driver", MONEY.over(DRIVER), Columns.NOT_NEGATIVE, 0);
-        c.years("price_year", "task_price_year", "Price year", row -> !row.isBlank("input_cost"));
-        c.words("source", "task_source", "Source", row -> "");
+                "input_cost", "task_input_price", "Input a driver", MONEY.over(DRIVER), SPENT, 0);
+        c.years("price_year", "task_price_year", "Price year", inputPrice);
+        c.words("source", "task_source", "Source");
         ScheduleBuilder block = b.schedule(Sheets.OPERATIONS, "Tasks: shares of the months as entered");
         block.note("Only for tasks that go by months; the shares of a row add to 1.");
         monthShare = c.in(block)
@@ -108,8 +118,9 @@ public final class Tasks {
                         "Share of the year in each month",
                         ONE,
                         new Bounds(0, true, 1, false));
-        c.rows().forEach(row -> new TaskChecks(row, faults).check());
-        c.finish(table);
-        groups = GroupLabels.inOrder(c.rows(), "group", OTHER);
+        b.rule(new HoursGiven(key, hours, perHour, inputPrice));
+        b.rule(new YieldByYear(driver, timesUnit));
+        b.rule(new AddToOne(monthShare, months.axis, "shares of the year"));
+        b.rule(new SharesFitPattern(pattern, monthShare));
     }
 }

@@ -35,6 +35,10 @@ public final class Wages {
     /** Money for an hour. */
     public static final Unit MONEY_AN_HOUR = Unit.parse("money/h");
 
+    /** What family work costs, as a note of a line. */
+    static final String OF_FAMILY =
+            "family work at what it would earn elsewhere, and no cash: Commodity Costs and Returns Estimation Handbook, 2000";
+
     private static final String METHOD = "wage times (1 + on-costs): Commodity Costs and Returns Estimation Handbook";
 
     /** What an hour of the family would earn elsewhere, money/h. */

@@ -11,8 +11,17 @@ import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * Prices and yields at which receipts just cover a cost. What moves with yield moves: price = (cost that stays / kg + what a kg takes)
- * / (1 - commission); yield = cost that stays over what a further kilogram leaves.
+ * Prices and yields at which receipts just cover a cost. What moves with yield moves.
+ *
+ * <pre>
+ * p = ((C - M) / Y + k) / (1 - c)     y = (C - M) / (l P n s d)
+ * p  average price, money/kg         C  cost, money/a                M  what of it moves with yield, money/a
+ * Y  marketable fruit, kg/a          k  what a kg takes, money/kg    c  commission, share of price
+ * y  fruit per plant and crop, g     l  what a further kg leaves, money/kg      P  plants     n  crops in a year
+ * s  marketable share                d  share that dry plants leave
+ * </pre>
+ *
+ * Plain algebra: receipts set equal to the cost.
  *
  * @param harvest fruit and receipts
  * @param moves what moves with yield
@@ -21,6 +30,9 @@ import org.benchmetre.farm.layout.Planting;
 record BreakEvens(Harvest harvest, MovesWithYield moves, Planting planting) {
 
     static final Unit PER_KG = Unit.parse("money/kg");
+    static final String PRICE_RULE =
+            "(cost that stays / kg + what a kg takes) / (1 - commission); what moves with yield moves";
+    static final String FRUIT_RULE = "cost that stays over what a further kg leaves; what moves with yield moves";
     static final Unit GRAMS = Unit.parse("g/(plant crop)");
 
     /** The average price, money/kg, that covers a yearly cost. */

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.when;
 
@@ -57,18 +56,18 @@ public final class BudgetMonths {
         s.note(
                 "Costs that have a month. Plants, care of the lines, repairs, interest, ownership and overhead stand with the year.");
         s.roomBelow(24);
+        Line given = rate.line(
+                "water_given_chosen", "Water given, chosen way", p.waterYear().unit(), p.waterYear());
+        Line watering = rate.line(
+                "watering_cost_chosen",
+                "Water, feed, drain and pumping, chosen way",
+                p.watering().unit(),
+                p.watering());
         Line perVolume = rate.line(
                 "watering_per_volume",
                 "Water, feed, drain and pumping for a cubic metre given",
                 PER_VOLUME,
-                when(
-                        p.waterYear().isPositive(),
-                        p.watering()
-                                .over(when(
-                                        p.waterYear().isPositive(),
-                                        p.waterYear(),
-                                        one().counting(p.waterYear().unit()))),
-                        none(PER_VOLUME)));
+                when(given.isPositive(), watering.over(given), none(PER_VOLUME)));
         Harvest h = p.harvest();
         receipts = s.line("budget_month_receipts", "Receipts", MONTHLY, h.receiptsByMonth);
         Line selling = s.line(

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
@@ -13,10 +12,10 @@ import java.util.function.Function;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
@@ -90,18 +89,26 @@ public final class EnterpriseBudget {
                 "break_even_price_operating",
                 "Price that covers operating costs",
                 BreakEvens.PER_KG,
-                evens.price(operating));
-        s.line("break_even_price_total", "Price that covers total cost", BreakEvens.PER_KG, evens.price(all));
+                evens.price(operating),
+                BreakEvens.PRICE_RULE);
+        s.line(
+                "break_even_price_total",
+                "Price that covers total cost",
+                BreakEvens.PER_KG,
+                evens.price(all),
+                BreakEvens.PRICE_RULE);
         s.line(
                 "break_even_yield_operating",
                 "Fruit per plant and crop that covers operating costs",
                 BreakEvens.GRAMS,
-                evens.fruit(operating));
+                evens.fruit(operating),
+                BreakEvens.FRUIT_RULE);
         s.line(
                 "break_even_yield_total",
                 "Fruit per plant and crop that covers total cost",
                 BreakEvens.GRAMS,
-                evens.fruit(all));
+                evens.fruit(all),
+                BreakEvens.FRUIT_RULE);
     }
 
     /** What counts, each row with its section, before any sum. */
@@ -131,16 +138,10 @@ public final class EnterpriseBudget {
                 "budget_price",
                 "Price of a unit",
                 YEARLY,
-                rows(
-                        axis,
-                        rows,
-                        row -> when(
-                                row.quantity().isPositive(),
-                                row.amount().over(when(row.quantity().isPositive(), row.quantity(), one())),
-                                none(YEARLY))));
+                when(quantity.isPositive(), rows(axis, rows, BudgetRow::amount).over(quantity), none(YEARLY)));
         Line worth = page.line("budget_value", "Value", YEARLY, quantity.times(price));
         page.line("budget_per_metre", "Per metre of bench", Unit.parse("money/(m a)"), worth.over(house.benchMetres));
-        page.line("budget_per_plant", "Per plant", Unit.parse("money/(plant a)"), worth.over(planting.plantCount));
+        page.line("budget_per_plant", "Per plant", Unit.parse("money/(plant a)"), planting.each(worth));
         page.line("budget_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), worth.over(house.houseArea));
         page.line(
                 "budget_per_kg",
@@ -165,7 +166,7 @@ public final class EnterpriseBudget {
                 returns.id() + "_per_plant",
                 label + ", per plant",
                 Unit.parse("money/(plant a)"),
-                returns.over(planting.plantCount));
+                planting.each(returns));
         s.line(
                 returns.id() + "_per_area",
                 label + ", per m² of floor",

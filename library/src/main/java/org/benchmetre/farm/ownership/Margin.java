@@ -39,7 +39,7 @@ public final class Margin {
                 "Margin per metre of bench",
                 Unit.parse("money/(m a)"),
                 total.over(house.benchMetres));
-        s.line("margin_per_plant", "Margin per plant", Unit.parse("money/(plant a)"), total.over(planting.plantCount));
+        s.line("margin_per_plant", "Margin per plant", Unit.parse("money/(plant a)"), planting.each(total));
         s.line("margin_per_area", "Margin per m² of floor", Unit.parse("money/(m2 a)"), total.over(house.houseArea));
         s.line(
                 "margin_per_kg",
@@ -52,11 +52,17 @@ public final class Margin {
                 Unit.parse("money/a"),
                 yearly.total.minus(moves.total));
         BreakEvens evens = new BreakEvens(harvest, moves, planting);
-        s.line("break_even_price", "Price at which nothing is left", moneyPerKg, evens.price(yearly.total));
+        s.line(
+                "break_even_price",
+                "Price at which nothing is left",
+                moneyPerKg,
+                evens.price(yearly.total),
+                BreakEvens.PRICE_RULE);
         s.line(
                 "break_even_yield",
                 "Fruit per plant and crop at which nothing is left",
                 BreakEvens.GRAMS,
-                evens.fruit(yearly.total));
+                evens.fruit(yearly.total),
+                BreakEvens.FRUIT_RULE);
     }
 }

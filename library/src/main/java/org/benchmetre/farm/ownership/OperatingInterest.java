@@ -10,12 +10,18 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
- * Interest on operating capital: expense times the share outstanding on average, the rate, the time it is used, and the share
- * financed. Course material of the United States Department of Agriculture for beginning farmers. Picking, packing and selling are paid as
- * fruit is paid for and carry none. A rate on money of today: real.
+ * Interest on operating capital. Picking, packing and selling are paid as fruit is paid for and carry none.
+ *
+ * <pre>
+ * I = E o r m f
+ * I  interest, money/a             E  expense before harvest, money/a   o  share outstanding, on average
+ * r  rate, real on money of today, real/a     m  time of use, a         f  share financed
+ * </pre>
+ *
+ * Course material of the United States Department of Agriculture for beginning farmers.
  */
 public final class OperatingInterest {
 
@@ -41,7 +47,7 @@ public final class OperatingInterest {
     public OperatingInterest(BudgetBuilder b, FarmEntries entries, Ways ways, Formula ofWays, Formula ofAll) {
         ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Operating capital");
         Line rate = entries.add(e.entry("operating_rate", "Rate on operating capital, real", REAL)
-                .from(0, 1)
+                .from(OwnershipRates.LEAST_RATE, 1)
                 .typical(0.02, 0.05, 0.1, COMMON));
         Line outstanding = entries.add(e.entry("operating_outstanding", "Share outstanding, on average", ONE)
                 .from(0, 1)
@@ -60,7 +66,8 @@ public final class OperatingInterest {
                         outstanding
                                 .times(rate.counting(Unit.parse("1/a")))
                                 .times(months.in(Unit.parse("a")))
-                                .times(financed));
+                                .times(financed),
+                        "share outstanding times rate times time: USDA course material for beginning farmers");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by way to water");
         expense =
                 s.line("way_operating_expense", "Expense before harvest", YEARLY, ways.whereFilled(ofWays.plus(ofAll)));

@@ -104,7 +104,8 @@ public final class Overhead {
                 YEARLY,
                 office.plus(when(manager.is(OWN), none(YEARLY), management))
                         .plus(when(owner.is(OWN), none(YEARLY), land))
-                        .plus(when(houseOf.is(OWN), none(YEARLY), houseCharge)));
+                        .plus(when(houseOf.is(OWN), none(YEARLY), houseCharge)),
+                "management, land and house of one's own cost no cash: Commodity Costs and Returns Estimation Handbook, 2000");
         Formula byWeeks = method.is(BY_BENCH_WEEK);
         Formula structure = countWhere(driver, text("house_area"), driver.axes().get(0));
         s.warning(

@@ -14,17 +14,40 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 
 /**
- * Rates and rules of ownership. Capital recovery at a real rate is the default; straight line plus average interest,
- * {@code (cost - salvage)/life + (cost + salvage)/2 * rate}, is the alternative. Both: American Agricultural Economics Association,
- * Commodity Costs and Returns Estimation Handbook, 2000. Insurance and property tax are shares of average value.
+ * Rates and rules of ownership. Capital recovery at a real rate is the default, straight line plus average interest the alternative;
+ * insurance and property tax are shares of average value.
+ *
+ * <pre>
+ * capital recovery   A = (C - S q) r / (1 - q)  with q = (1 + r)^-n,  and (C - S) / n at a rate of 0
+ * straight line      A = (C - S) / n + (C + S) / 2 r
+ * charges            T = (C + S) / 2 (i + t)
+ * A  recovered, money/a   C  cost, money     S  salvage, money; negative when disposal costs
+ * r  real rate, real/a    n  life, a         i, t  insurance and property tax, 1/a     T  both, money/a
+ * </pre>
+ *
+ * American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook, 2000.
  */
 public final class OwnershipRates {
 
     private static final String RECOVERY = "capital_recovery";
     private static final String STRAIGHT = "straight_line";
+    /** Real rates below this have not been seen for long. Common practice, no source. */
+    static final double LEAST_RATE = -0.2;
+
+    private static final String HANDBOOK = "Commodity Costs and Returns Estimation Handbook, 2000";
+
+    private static final String RECOVERED = "capital recovery, or straight line where that is chosen: " + HANDBOOK;
+    private static final String STRAIGHTENED = "(cost - salvage) / life + (cost + salvage) / 2 rate: " + HANDBOOK;
+
+    /** Where {@link #charges} come from, as a note of a line. */
+    static final String CHARGED = "shares of average value, half of cost and salvage: " + HANDBOOK;
+    /** Where {@link #years} come from, as a note of a line. */
+    static final String LIFE = "a life in crops is over the crops of a year, fractions kept; a blank one counts as 1 a";
+
     private static final Unit YEAR = Unit.parse("a");
     private static final Unit REAL = Unit.parse("real/a");
     private static final Unit PER_YEAR = Unit.parse("1/a");
+    private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
 
     private final Line rate;
     private final Line method;
@@ -41,7 +64,7 @@ public final class OwnershipRates {
         method = entries.add(s.textEntry("recovery_method", "Ownership by capital_recovery or straight_line")
                 .oneOf(RECOVERY, COMMON, List.of(RECOVERY, STRAIGHT)));
         rate = entries.add(s.entry("recovery_rate", "Real rate of interest", REAL)
-                .from(0, 1)
+                .from(LEAST_RATE, 1)
                 .typical(0.02, 0.05, 0.1, COMMON));
         insurance = share(s, entries, "insurance_rate", "Insurance, share of average value", 0.005, 0.0075, 0.01);
         tax = share(s, entries, "property_tax_rate", "Property tax, share of average value", 0.005, 0.01, 0.015);
@@ -62,17 +85,25 @@ public final class OwnershipRates {
     }
 
     /**
-     * Yearly amount that pays for a thing over its life.
+     * Adds the yearly amount that pays for a thing over its life, by the rule chosen; before it the one by straight line, whose name
+     * ends in {@code _straight}.
      *
+     * @param s where the lines are added
+     * @param id identifier
+     * @param label what a reader sees
      * @param life in years, above zero
      * @param cost money
      * @param salvage money of the same unit
-     * @return money a year, by the rule chosen
+     * @return money a year
      */
-    public Formula yearly(Formula life, Formula cost, Formula salvage) {
-        Formula straight =
-                cost.minus(salvage).over(life).plus(average(cost, salvage).times(rate.counting(PER_YEAR)));
-        return when(method.is(STRAIGHT), straight, recovery(rate, life, cost, salvage));
+    Line recovered(ScheduleBuilder s, String id, String label, Line life, Formula cost, Formula salvage) {
+        Unit yearly = MONEY_A_YEAR.times(cost.unit()).over(Unit.MONEY);
+        Formula depreciation = cost.minus(salvage).over(life);
+        Formula interest = average(cost, salvage).times(rate.counting(PER_YEAR));
+        Line straight = s.line(
+                id + "_straight", label + ", by straight line", yearly, depreciation.plus(interest), STRAIGHTENED);
+        Formula chosen = when(method.is(STRAIGHT), straight, recovery(rate, life, cost, salvage));
+        return s.line(id, label, yearly, chosen, RECOVERED);
     }
 
     /**

@@ -63,12 +63,16 @@ public final class PartsYearly {
         ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by way to water");
         ScheduleBuilder ways = b.schedule(Sheets.MATERIALS, "Installing and charges by way to water");
         life = table.line(
-                "material_life_years", "Life", Unit.parse("a"), OwnershipRates.years(m.life, m.lifeUnit, cropsPerYear));
+                "material_life_years",
+                "Life",
+                Unit.parse("a"),
+                OwnershipRates.years(m.life, m.lifeUnit, cropsPerYear),
+                OwnershipRates.LIFE);
         unitSalvage =
                 table.line("material_unit_salvage", "Salvage of a unit", MONEY.over(ITEM), m.salvage.over(t.packSize));
         Unit perItem = YEARLY.over(ITEM);
-        Line recovered = table.line(
-                "material_unit_recovery", "Capital recovery", perItem, rates.yearly(life, t.unitCost, unitSalvage));
+        Line recovered =
+                rates.recovered(table, "material_unit_recovery", "Capital recovery", life, t.unitCost, unitSalvage);
         unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         repairs = table.line("material_repairs_yearly", "Repairs, chosen way", YEARLY, t.quantity.times(unitRepairs));
         recovery = table.line(
@@ -77,9 +81,13 @@ public final class PartsYearly {
                 "material_driver_charges",
                 "Insurance and tax, a driver",
                 YEARLY.over(DRIVER),
-                t.perDriver.times(rates.charges(t.unitCost, unitSalvage)));
+                t.perDriver.times(rates.charges(t.unitCost, unitSalvage)),
+                OwnershipRates.CHARGED);
         driverLabour = table.line(
-                "material_driver_labour", "Installing and taking out, a driver", YEARLY.over(DRIVER), labour(m, wage));
+                "material_driver_labour",
+                "Installing and taking out, a driver",
+                YEARLY.over(DRIVER),
+                m.rate.times(unitLabour(table, m, wage)));
         wayParts = parts.line(
                 "material_way_yearly_cost",
                 "Yearly cost of the exact quantity, by part",
@@ -98,14 +106,18 @@ public final class PartsYearly {
     }
 
     /**
-     * What a unit of money spent on a part, or its salvage, is in a year. Yearly cost is the sum of both, each times its amount.
+     * Adds what an amount spent on a part, or left as salvage at the end of its life, is in a year; the yearly cost is a straight line
+     * in both.
      *
+     * @param s where the lines are added
+     * @param id identifier
+     * @param label what a reader sees
      * @param cost an amount spent
      * @param salvage an amount that is left at the end of life
      * @return money/a, by part
      */
-    public Formula recoveryOf(Formula cost, Formula salvage) {
-        return rates.yearly(life, cost, salvage);
+    public Line recoveredOf(ScheduleBuilder s, String id, String label, Formula cost, Formula salvage) {
+        return rates.recovered(s, id, label, life, cost, salvage);
     }
 
     /**
@@ -118,9 +130,16 @@ public final class PartsYearly {
         return rates.charges(cost, none(MONEY));
     }
 
-    private Formula labour(Materials m, Line wage) {
-        Formula install = m.installHours.times(wage);
-        Formula remove = m.removeHours.times(wage);
-        return m.rate.times(rates.yearly(life, install, none(remove.unit()).minus(remove)));
+    /** Installing a unit recovers over its life like a cost, taking it out like a negative salvage. */
+    private Line unitLabour(ScheduleBuilder table, Materials m, Line wage) {
+        Unit perItem = MONEY.over(ITEM);
+        Line install = table.line("material_unit_installing", "Installing a unit", perItem, m.installHours.times(wage));
+        Line remove = table.line(
+                "material_unit_taking_out",
+                "Taking out a unit, as negative salvage",
+                perItem,
+                none(perItem).minus(m.removeHours.times(wage)));
+        return rates.recovered(
+                table, "material_unit_labour", "Installing and taking out, a unit", life, install, remove);
     }
 }

@@ -32,8 +32,8 @@ public final class YearlyCost {
     public final Line total;
     /** Yearly cost by group, for the chosen way, money/a. */
     public final Line byGroup;
-    /** Life of each kind of plant stock, in years. */
-    public final Line stockLife;
+    /** Plants of each kind of plant stock, recovered over their life, money/a. */
+    public final Line byStock;
     /** Yearly cost by way to water, lost fruit counted, money/a. */
     public final Line way;
     /** The same per metre of bench, money/(m a). */
@@ -52,7 +52,6 @@ public final class YearlyCost {
      * @param p what first cost is made of
      * @param chosen choices and wage
      * @param groups the groups of cost
-     * @param plantsFirst first cost of the plants
      * @param harvest crops a year and fruit
      * @param owned what parts cost in a year
      * @param running what it takes to run, by way to water or single, in the order of its labels
@@ -65,7 +64,6 @@ public final class YearlyCost {
             FirstCost.Parts p,
             FirstCost.Choices chosen,
             CostGroups groups,
-            Line plantsFirst,
             Harvest harvest,
             PartsYearly owned,
             List<Formula> running,
@@ -73,7 +71,14 @@ public final class YearlyCost {
         ScheduleBuilder groupTable = b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen way to water");
         ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
-        stockLife = years(b, p.stock(), harvest);
+        Line stockLife = years(b, p.stock(), harvest);
+        byStock = rates.recovered(
+                b.schedule(Sheets.CROP, "Plant stock: yearly cost"),
+                "stock_yearly_cost",
+                "Recovered over their life",
+                stockLife,
+                p.stock().firstCost,
+                none(MONEY));
         ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
         plantsLife = plantYears.line(
                 "plants_life_years",
@@ -84,7 +89,7 @@ public final class YearlyCost {
                 "plants_yearly_cost",
                 "Plants, recovered over their life",
                 YEARLY,
-                rates.yearly(plantsLife, plantsFirst, none(MONEY)));
+                lookup(byStock, p.stock().key, chosen.stock()));
 
         Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and way to water")
                 .line(
@@ -137,7 +142,8 @@ public final class YearlyCost {
                         "stock_life_years",
                         "Life",
                         Unit.parse("a"),
-                        OwnershipRates.years(stock.life, stock.lifeUnit, harvest.cropsPerYear));
+                        OwnershipRates.years(stock.life, stock.lifeUnit, harvest.cropsPerYear),
+                        OwnershipRates.LIFE);
     }
 
     private void results(ScheduleBuilder s, FirstCost.Parts p, Harvest harvest) {
@@ -152,7 +158,7 @@ public final class YearlyCost {
                 "yearly_cost_per_plant",
                 "Yearly cost per plant",
                 Unit.parse("money/(plant a)"),
-                total.over(p.planting().plantCount));
+                p.planting().each(total));
         Unit perSquareFoot = Unit.parse("money/(ft2 a)");
         Line area = s.line(
                 "yearly_cost_per_area",

@@ -12,7 +12,8 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
-import org.benchmetre.farm.input.GroupLabels;
+import org.benchmetre.farm.input.Groups;
+import org.benchmetre.farm.input.Reserved;
 
 /**
  * The groups of cost: those of the parts in order of first use, then parts of any other group, plants, installation labour,
@@ -24,11 +25,12 @@ public final class CostGroups {
     static final String OTHER = "Other parts";
 
     /** Labels of the groups that are no parts. */
-    static final List<String> FIXED = List.of("Plants", "Installation labour", "Ownership charges");
+    static final List<String> FIXED = Reserved.GROUPS;
 
     /** One row for each group. */
     public final Axis axis;
 
+    private final Groups groups;
     private final List<String> labels = new ArrayList<>();
     private final Axis parts;
     private final int partGroups;
@@ -42,16 +44,29 @@ public final class CostGroups {
      */
     public CostGroups(Materials materials, List<String> running) {
         parts = materials.axis;
-        labels.addAll(materials.groups());
-        labels.add(OTHER);
+        groups = materials.groups;
+        labels.addAll(groups.names());
         partGroups = labels.size();
         labels.addAll(FIXED);
         labels.addAll(running);
-        axis = Axis.rows("group", "Group", GroupLabels.keys(labels), 0);
+        axis = Axis.rows("group", "Group", Groups.keysOf(labels), 0);
     }
 
     Formula labels() {
         return new Rows(axis, labels.stream().map(label -> text(label)).toList());
+    }
+
+    /** The keys by which parts name their group; none for what is no group of parts. */
+    Formula keys() {
+        List<Formula> keys = new ArrayList<>();
+        groups.keys().forEach(key -> keys.add(text(key)));
+        keys.addAll(Collections.nCopies(axis.size() - partGroups, text("")));
+        return new Rows(axis, keys);
+    }
+
+    /** The key of the group that a part counts under which names none of the list. */
+    Formula otherKey() {
+        return text(groups.otherKey());
     }
 
     /** Nothing for each running cost, as first cost has none. */
@@ -86,7 +101,7 @@ public final class CostGroups {
      */
     public Formula rows(Line byPart, Formula plants, Formula labour, Formula charges, List<Formula> running) {
         List<Formula> rows = new ArrayList<>();
-        labels.subList(0, partGroups).forEach(label -> rows.add(sumWhere(byPart, counted, text(label), parts)));
+        rows.addAll(ofParts(byPart));
         rows.addAll(List.of(plants, labour, charges));
         rows.addAll(running);
         if (rows.size() != axis.size()) {
@@ -103,8 +118,8 @@ public final class CostGroups {
      * @return one formula for each group of parts, in order
      */
     public List<Formula> ofParts(Line byPart) {
-        return labels.subList(0, partGroups).stream()
-                .<Formula>map(label -> sumWhere(byPart, counted, text(label), parts))
+        return groups.keys().stream()
+                .<Formula>map(key -> sumWhere(byPart, counted, text(key), parts))
                 .toList();
     }
 }

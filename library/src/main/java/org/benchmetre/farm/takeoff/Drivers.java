@@ -17,7 +17,7 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
@@ -51,6 +51,7 @@ public final class Drivers {
      * @param trough root zone and mulch
      * @param substrate parts of the blend
      * @param ways outlets and metres of line
+     * @param headerLength pipe from the pump to the far bench
      */
     public Drivers(
             BudgetBuilder b,
@@ -59,7 +60,8 @@ public final class Drivers {
             Planting planting,
             Trough trough,
             Substrate substrate,
-            Ways ways) {
+            Ways ways,
+            Line headerLength) {
         all.put("one", new Driver("The house", "1", one()));
         put("bench_metres", house.benchMetres);
         put("bench_count", house.benchCount);
@@ -74,6 +76,7 @@ public final class Drivers {
         put("other_volume", substrate.other);
         put("mulch_metres", trough.mulchMetres);
         put("zone_count", house.zoneCount);
+        put("header_length", headerLength);
         put("outlet_count", ways.outletCount);
         put("line_metres", ways.lineMetres);
         axis = Axis.rows("driver", "Driver", List.copyOf(all.keySet()), 0);

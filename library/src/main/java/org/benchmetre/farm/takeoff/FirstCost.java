@@ -1,5 +1,6 @@
 package org.benchmetre.farm.takeoff;
 
+import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.countWhere;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
@@ -17,7 +18,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
@@ -79,6 +80,7 @@ public final class FirstCost {
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by way to water");
 
         groupLabel = groups.textLine("group_label", "Group", costs.labels());
+        Line groupKey = groups.textLine("group_key", "Key of the group", costs.keys());
         b.nameRows(costs.axis, groupLabel);
         Materials m = p.materials();
         Line counted = parts.textLine(
@@ -86,7 +88,12 @@ public final class FirstCost {
                 "Group counted",
                 when(
                         m.driver.isFilled(),
-                        when(countWhere(groupLabel, m.group, costs.axis).isPositive(), m.group, text(CostGroups.OTHER)),
+                        when(
+                                and(
+                                        m.group.isFilled(),
+                                        countWhere(groupKey, m.group, costs.axis).isPositive()),
+                                m.group,
+                                costs.otherKey()),
                         text("")));
         costs.countBy(counted);
         Line hoursPerDriver = parts.line(
@@ -138,7 +145,11 @@ public final class FirstCost {
         Line metre = s.line(
                 "first_cost_per_metre", "First cost per metre of bench", perMetre, total.over(p.house().benchMetres));
         s.line("first_cost_per_foot", "First cost per foot of bench", perFoot, metre.in(perFoot));
-        s.line("first_cost_per_plant", "First cost per plant", perPlant, total.over(p.planting().plantCount));
+        s.line(
+                "first_cost_per_plant",
+                "First cost per plant",
+                perPlant,
+                p.planting().each(total));
         Line area =
                 s.line("first_cost_per_area", "First cost per m² of floor", perArea, total.over(p.house().houseArea));
         s.line(

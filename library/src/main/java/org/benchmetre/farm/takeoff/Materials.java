@@ -6,25 +6,25 @@ import static org.benchmetre.farm.input.TradeUnits.PACK;
 
 import java.util.List;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Bounds;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Meaning;
+import org.benchmetre.budget.rule.AtMost;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
-import org.benchmetre.farm.input.GroupLabels;
-import org.benchmetre.farm.input.LowToHigh;
+import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.Ways;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Row;
-import org.benchmetre.scenario.Table;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.scenario.TableForm;
 
 /** The parts table as entered: one row for each part, whatever it is. New systems are new rows. */
 public final class Materials {
 
     /** The file. */
-    public static final String FILE = "materials.csv";
+    public static final String FILE = FarmTable.MATERIALS.file();
 
     private static final Bounds SHARE = new Bounds(0, true, 10, false);
     private static final List<String> LIFE_UNITS = List.of("a", "crop");
@@ -35,8 +35,6 @@ public final class Materials {
     public final Line label;
     /** Keys. */
     public final Line key;
-    /** The keys another table may name; empty when the file is itself at fault. */
-    public final List<String> keys;
     /** Group, a label. */
     public final Line group;
     /** Driver; blank where the row is not in use. */
@@ -78,41 +76,40 @@ public final class Materials {
     /** Keys of the ways the part belongs to; blank for all. */
     public final Line option;
 
-    private final List<String> groups;
+    /** The groups of parts. */
+    public final Groups groups;
 
     /**
      * Declares the columns.
      *
      * @param b where schedules are added
-     * @param table the file
-     * @param faults where faults are collected
      * @param drivers what parts are counted by
      * @param ways keys for the options
      */
-    public Materials(BudgetBuilder b, Table table, Faults faults, Drivers drivers, Ways ways) {
+    public Materials(BudgetBuilder b, Drivers drivers, Ways ways) {
         ScheduleBuilder s = b.schedule(Sheets.MATERIALS, "Parts");
         s.note("One row a part. Quantity is rate times driver times (1 + waste). A blank driver leaves a row out.");
-        table.requireColumns("item", "group", "driver", "rate", "unit", "price");
-        Columns c = Columns.of(table, "item", "material", "Part", s, faults);
+        Columns c = Columns.of(b, FarmTable.MATERIALS, s);
         axis = c.axis();
-        label = c.words("label", "material_label", "Part", row -> Columns.readable(row.text("item")));
+        label = c.names("material_label", "Part");
         key = c.keys("material_item", "Key");
-        keys = table.isComplete() ? axis.keys().subList(0, axis.filled()) : List.of();
-        b.nameRows(axis, label);
-        group = c.labels("group", "material_group", "Group", CostGroups.OTHER);
+        groups = Groups.of(
+                b.structure().keys(TableForm.groupsOf(FILE)).names(), CostGroups.OTHER);
+        group = c.groups("group", "material_group", "Group", groups);
         driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);
-        option = c.keyList("option", "material_option", "Way to water", ways.keys);
+        option = c.keyList("option", "material_option", "Way to water", ways.key.id());
         Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
         rate = c.numbers("rate", "material_rate", "Rate", itemPerDriver, Columns.NOT_NEGATIVE, Double.NaN);
         waste = c.numbers("waste", "material_waste", "Waste", ONE, SHARE, 0);
-        unit = c.words("unit", "material_unit", "Unit", row -> "");
+        unit = c.words("unit", "material_unit", "Unit");
         pack = c.numbers("pack", "material_pack", "Pack size", ITEM.over(PACK), Columns.POSITIVE, 1);
         Unit perPack = Unit.parse("money/pack");
-        price = c.numbers("price", "material_price", "Price of a pack", perPack, Columns.NOT_NEGATIVE, Double.NaN);
-        c.years("price_year", "material_price_year", "Price year", row -> !row.isBlank("price"));
+        Meaning asked = Meaning.price("material_price_year", "material_source");
+        price = c.prices("price", "material_price", "Price of a pack", perPack, asked);
+        c.years("price_year", "material_price_year", "Price year", price);
         freight = c.numbers("freight", "material_freight", "Freight, share", ONE, SHARE, 0);
         salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
-        c.words("source", "material_source", "Source", row -> "");
+        c.words("source", "material_source", "Source");
         Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
         life = l.numbers("life", "material_life", "Life", ONE, Columns.POSITIVE, 10);
         lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
@@ -127,34 +124,8 @@ public final class Materials {
                 l.numbers("remove_hours", "material_remove_hours", "Hours to remove", hours, Columns.NOT_NEGATIVE, 0);
         priceLow = l.numbers("price_low", "material_price_low", "Price, low", perPack, Columns.NOT_NEGATIVE, 0);
         priceHigh = l.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
-        c.rows().forEach(row -> checkRow(row, faults));
-        c.finish(table);
-        groups = GroupLabels.inOrder(c.rows(), "group", CostGroups.OTHER);
-    }
-
-    private static void checkRow(Row row, Faults faults) {
-        double price = LowToHigh.quietly(row, "price", org.benchmetre.scenario.Bounds.atLeast(0));
-        double salvage = LowToHigh.quietly(row, "salvage", org.benchmetre.scenario.Bounds.any());
-        if (salvage > price) {
-            faults.add(
-                    row.place("salvage"), "\"" + row.text("salvage") + "\"", "at most the price, " + row.text("price"));
-        }
-        if (CostGroups.FIXED.stream().anyMatch(row.text("group")::equalsIgnoreCase)) {
-            faults.add(
-                    row.place("group"),
-                    "\"" + row.text("group") + "\"",
-                    "a group of parts; this one holds what is no part");
-        }
-        LowToHigh.check(row, "price_low", "price", "price_high", faults);
-        LowToHigh.check(row, "life_low", "life", "life_high", faults);
-    }
-
-    /**
-     * The groups in order of first use.
-     *
-     * @return labels, without that of other parts; the same words in other case are one group
-     */
-    public List<String> groups() {
-        return groups;
+        b.rule(new AtMost(salvage, price));
+        b.range(price, priceLow, priceHigh);
+        b.range(life, lifeLow, lifeHigh);
     }
 }

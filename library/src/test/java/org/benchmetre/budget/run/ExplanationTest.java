@@ -6,9 +6,10 @@ import static org.benchmetre.budget.Formulas.sum;
 import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.unit.Unit;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +21,7 @@ class ExplanationTest {
         ScheduleBuilder parts = b.schedule("Parts", "Parts");
         Line price = parts.entry("part_price", "Price", Unit.MONEY, part)
                 .given(List.of(
-                        Given.number(340, Unit.MONEY).from("quotation").at("parts.csv, row 2, column price"),
+                        Given.number(340, Unit.MONEY).from("quotation").at(new Origin.File("parts.csv", 2, "price")),
                         Given.blank(Unit.MONEY),
                         Given.number(60, Unit.MONEY)));
         ScheduleBuilder totals = b.schedule("Totals", "Totals");

@@ -16,11 +16,11 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Formula;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Texts;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.Sample;
 import org.junit.jupiter.api.Test;
@@ -73,7 +73,7 @@ class RunnersAgreeTest {
                 changes.computeIfAbsent(cell.line(), any -> new HashMap<>())
                         .put(cell.cell(), Given.number(inputs[k][i], cell.line().unit()));
             }
-            assertThat(Figures.of(budget.with(changes)).number("first_cost_total"))
+            assertThat(Figures.of(Sample.typedOver(budget, changes)).number("first_cost_total"))
                     .isEqualTo(totals[i]);
         }
     }

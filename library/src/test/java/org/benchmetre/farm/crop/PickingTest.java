@@ -4,20 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.benchmetre.budget.Formulas.number;
 
-import java.nio.file.Path;
 import org.assertj.core.data.Offset;
+import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.Sample;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
-import org.benchmetre.scenario.FarmFile;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
+import org.benchmetre.farm.profile.CropProfile;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -30,7 +29,7 @@ class PickingTest {
     @ParameterizedTest
     @CsvSource({"0, 0", "50, 50", "-5, 0", "1e9, 1e9"})
     void dryPlantsTakeTheirPart(double lostDry, double wanted) {
-        Figures f = Figures.of(crop(lostDry).build());
+        Figures f = Figures.of(crop(lostDry));
         double all = f.number("fruit_marketable");
         double taken = Math.min(wanted, all);
         assertThat(all).isGreaterThan(50);
@@ -41,24 +40,21 @@ class PickingTest {
         assertThat(f.number("receipts_total")).isCloseTo(f.number("price_average") * (all - taken), ROUNDING);
     }
 
-    private static BudgetBuilder crop(double lostDry) {
-        Faults faults = new Faults();
-        ScenarioFolder folder = ScenarioFolder.open(Path.of("..", "samples", "trough-house"), faults);
-        FarmEntries entries = new FarmEntries(FarmFile.of(folder.table("farm.csv"), faults), "USD", faults);
-        BudgetBuilder b = new BudgetBuilder("Test", "USD");
-        Months months = new Months(b, folder.table(Months.FILE), faults);
+    private static Budget crop(double lostDry) {
+        Budget whole = Sample.troughHouse();
+        BudgetBuilder b = new BudgetBuilder(whole.structure());
+        FarmEntries entries = new FarmEntries(CropProfile.of("strawberry"));
+        Months months = new Months(b);
         House house = new House(b, entries);
         Planting planting = new Planting(b, entries, house, new Containers(b, entries, house));
-        PlantStock stock = new PlantStock(
-                b, entries, folder.table(PlantStock.FILE), folder.table(StockPrices.FILE), faults, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting);
         Line choice = entries.add(b.schedule("Choice", "Choice")
                 .textEntry("stock_choice", "Choice")
                 .keyOf("", "", stock.key));
         Yield yield = new Yield(b, entries, planting, stock, new StockGrowth(b, entries, stock), choice);
-        MonthPattern pattern = new MonthPattern(b, months, stock, choice, faults);
+        MonthPattern pattern = new MonthPattern(b, months, stock, choice);
         Picking picking = new Picking(b, entries, yield, pattern, number(lostDry, Unit.parse("kg/a")));
-        new Receipts(b, entries, folder.table(Channels.FILE), months, pattern, picking, faults);
-        assertThat(faults.faults()).isEmpty();
-        return b;
+        new Receipts(b, entries, months, pattern, picking);
+        return Sample.filled(b.build(), whole);
     }
 }

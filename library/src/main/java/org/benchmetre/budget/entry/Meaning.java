@@ -1,0 +1,54 @@
+package org.benchmetre.budget.entry;
+
+import java.io.Serializable;
+
+/**
+ * What an entry is, beyond its unit, for those who look after kinds of entries: price lists, warnings of old prices.
+ *
+ * @param kind what it is
+ * @param year for a price, the entry along the same rows that holds the year it was asked; empty when there is none
+ * @param source for a price, the entry along the same rows that holds where it comes from; empty when there is none
+ */
+public record Meaning(Kind kind, String year, String source) implements Serializable {
+
+    /** What entries are. */
+    public enum Kind {
+        /** Nothing that matters here. */
+        PLAIN,
+        /** A price. */
+        PRICE,
+        /** The key of a row of its table. */
+        KEY,
+        /** The label of a row. */
+        LABEL
+    }
+
+    /** An entry of no kind that matters. */
+    public static final Meaning PLAIN = new Meaning(Kind.PLAIN, "", "");
+
+    /** The key of a row. */
+    public static final Meaning KEY = new Meaning(Kind.KEY, "", "");
+
+    /** The label of a row. */
+    public static final Meaning LABEL = new Meaning(Kind.LABEL, "", "");
+
+    /**
+     * A price.
+     *
+     * @param year the entry that holds its year
+     * @param source the entry that holds its source
+     * @return the meaning
+     */
+    public static Meaning price(String year, String source) {
+        return new Meaning(Kind.PRICE, year, source);
+    }
+
+    /**
+     * Whether the entry is a price.
+     *
+     * @return true for a price
+     */
+    public boolean isPrice() {
+        return kind == Kind.PRICE;
+    }
+}

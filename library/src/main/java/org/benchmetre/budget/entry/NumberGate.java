@@ -1,0 +1,115 @@
+package org.benchmetre.budget.entry;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.budget.unit.UnitException;
+
+/**
+ * Takes a number: an optional sign, digits, one decimal mark with digits behind it, an optional exponent, then a unit of the line's
+ * dimension. No thousands separators, no words, no infinity. A number without a unit is in the unit that the cell was given in.
+ *
+ * @param subject the cell
+ * @param bounds hard bounds, in the line's unit
+ * @param blank what a blank cell means
+ */
+public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
+
+    private static final Pattern NUMBER =
+            Pattern.compile("([+-]?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)", Pattern.DOTALL);
+    private static final Pattern SEPARATED = Pattern.compile("[+-]?[0-9][0-9.,'\u2019 \u00a0\u2009\u202f]*");
+
+    /**
+     * Takes a number as typed.
+     *
+     * @param typed what was typed
+     * @param whenBlank the documented default of the cell
+     * @return the value, or the refusal
+     */
+    public Accepted accept(Typed typed, Given whenBlank) {
+        if (typed.isBlank()) {
+            return switch (blank) {
+                case REFUSED -> Accepted.refused("nothing", expected());
+                case NOTHING -> Accepted.value(Given.blank(subject.unit()));
+                case DEFAULT -> Accepted.value(whenBlank);
+            };
+        }
+        Matcher form = NUMBER.matcher(typed.text());
+        boolean isForm = form.matches() && form.group(1).indexOf(typed.decimalComma() ? '.' : ',') < 0;
+        String behind = isForm ? form.group(2).strip() : "";
+        boolean apart = !typed.unit().isBlank();
+        boolean marked = SEPARATED.matcher(typed.text()).matches() && !behind.isEmpty();
+        if (!isForm || marked || apart && !behind.isEmpty()) {
+            return Accepted.refused(Quoted.text(typed.text()), expected() + hint(typed));
+        }
+        double number = Double.parseDouble(form.group(1).replace(',', '.')) + 0.0;
+        return inUnit(number, apart ? typed.unit().strip() : behind, typed);
+    }
+
+    private Accepted inUnit(double number, String unitText, Typed typed) {
+        Unit unit = typed.bare();
+        if (!unitText.isEmpty()) {
+            try {
+                unit = Unit.parse(unitText, Map.of(subject.currency(), Unit.MONEY));
+            } catch (UnitException e) {
+                return Accepted.refused(Quoted.text(unitText), aUnit() + " (" + withoutStop(e.getMessage()) + ")");
+            }
+            if (!unit.sameDimension(subject.unit())) {
+                return Accepted.refused(Quoted.text(unitText), aUnit());
+            }
+        }
+        double inLine = unit.convertLevel(number, subject.unit());
+        if (!Double.isFinite(inLine)) {
+            return Accepted.refused(Quoted.text(typed.text()), expected() + ", no larger than 1.7E308 in size");
+        }
+        Given given = Given.typed(number, unit, subject.unit());
+        return refusal(given).<Accepted>map(no -> Accepted.refused(no.found(), no.expected()))
+                .orElseGet(() -> Accepted.value(given));
+    }
+
+    /**
+     * Looks at a number that is there already.
+     *
+     * @param given the value
+     * @return the refusal, or empty when the cell takes it
+     */
+    public Optional<Refusal> refusal(Given given) {
+        if (!given.filled()) {
+            return blank == Blank.REFUSED ? Optional.of(new Refusal("nothing", expected())) : Optional.empty();
+        }
+        if (!given.text().isEmpty()) {
+            return Optional.of(new Refusal(Quoted.text(given.text()), expected()));
+        }
+        if (!given.typedIn().sameDimension(subject.unit())) {
+            return Optional.of(new Refusal(Quoted.text(subject.shown(given.typedIn())), aUnit()));
+        }
+        if (bounds.takes(given.number())) {
+            return Optional.empty();
+        }
+        String unit = subject.shown(given.typedIn());
+        boolean finite = Double.isFinite(given.typed());
+        String number = finite ? Numbers.plain(given.typed()) : Double.toString(given.typed());
+        String found = number + (unit.isEmpty() ? "" : " " + unit);
+        return Optional.of(new Refusal(Quoted.text(found), expected()));
+    }
+
+    private String expected() {
+        return bounds.words(subject.shown(subject.unit())) + subject.name();
+    }
+
+    private String aUnit() {
+        return "a unit that converts to " + subject.unit().display(subject.currency()) + subject.name();
+    }
+
+    private static String hint(Typed typed) {
+        return SEPARATED.matcher(typed.text()).matches()
+                ? ", with a decimal " + (typed.decimalComma() ? "comma" : "point") + " and no thousands separators"
+                : "";
+    }
+
+    private static String withoutStop(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+}

@@ -1,0 +1,151 @@
+package org.benchmetre.budget.entry;
+
+import java.io.Serializable;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Which texts an entry takes.
+ *
+ * @param kind free text, a word of a list, a key, or several keys
+ * @param words the words or keys it takes; empty when only their form is known here
+ * @param names what a reader may write in place of each word, in the same order; empty when the words stand for themselves
+ * @param keysOf identifier of the line whose filled keys it takes; empty when there is none
+ */
+public record TextForm(Kind kind, List<String> words, List<String> names, String keysOf) implements Serializable {
+
+    /** Kinds of text. */
+    public enum Kind {
+        /** Any text that a cell holds. */
+        FREE,
+        /** The name of a row, on one line. */
+        NAME,
+        /** The name of a group, on one line, that formulas may look up. */
+        LABEL,
+        /** The key of a row: letters a to z, digits and underscores. */
+        OWN_KEY,
+        /** One word of a list, or one key of a table. */
+        WORD,
+        /** Any number of keys of a table, apart by spaces. */
+        KEYS
+    }
+
+    private static final int LISTED = 20;
+
+    /** Any text. */
+    public static final TextForm FREE = new TextForm(Kind.FREE, List.of(), List.of(), "");
+
+    /** The name of a row. */
+    public static final TextForm NAME = new TextForm(Kind.NAME, List.of(), List.of(), "");
+
+    /** The name of a group. */
+    public static final TextForm GROUP = new TextForm(Kind.LABEL, List.of(), List.of(), "");
+
+    /** The key of a row. */
+    public static final TextForm OWN_KEY = new TextForm(Kind.OWN_KEY, List.of(), List.of(), "");
+
+    /** Keeps its own copies of the lists. */
+    public TextForm {
+        words = List.copyOf(words);
+        names = List.copyOf(names);
+    }
+
+    /**
+     * One word of a list.
+     *
+     * @param words all of them
+     * @return the form
+     */
+    public static TextForm oneOf(List<String> words) {
+        return new TextForm(Kind.WORD, words, List.of(), "");
+    }
+
+    /**
+     * One word of a list, which people know by a name.
+     *
+     * @param words all of them
+     * @param names their names, in the same order
+     * @return the form
+     */
+    public static TextForm oneOf(List<String> words, List<String> names) {
+        return new TextForm(Kind.WORD, words, names, "");
+    }
+
+    /**
+     * A key of a table.
+     *
+     * @param keys identifier of the line of its keys
+     * @return the form
+     */
+    public static TextForm keyOf(String keys) {
+        return new TextForm(Kind.WORD, List.of(), List.of(), keys);
+    }
+
+    /**
+     * Any number of keys of a table, apart by spaces.
+     *
+     * @param keys identifier of the line of its keys
+     * @return the form
+     */
+    public static TextForm keysOf(String keys) {
+        return new TextForm(Kind.KEYS, List.of(), List.of(), keys);
+    }
+
+    /**
+     * Whether a text is of the form, as far as the form alone says.
+     *
+     * @param text not empty; words and keys in lower case
+     * @return false for what cannot be written into a workbook, or is no word of the list
+     */
+    public boolean isFit(String text) {
+        return switch (kind) {
+            case FREE -> LabelText.isFree(text);
+            case NAME -> LabelText.isName(text);
+            case LABEL -> LabelText.isLookup(text);
+            case OWN_KEY -> LabelText.isKey(text);
+            case WORD -> words.isEmpty() ? LabelText.isKey(text) : words.contains(text);
+            case KEYS -> Arrays.stream(text.split(" ")).allMatch(LabelText::isKey);
+        };
+    }
+
+    /**
+     * What is expected, in words.
+     *
+     * @return for example {@code one of a, crop}
+     */
+    public String expected() {
+        return switch (kind) {
+            case FREE -> LabelText.FREE_FORM;
+            case NAME -> LabelText.NAME_FORM;
+            case LABEL -> LabelText.LOOKUP_FORM;
+            case OWN_KEY -> "a key: " + LabelText.KEY_FORM;
+            case WORD -> words.isEmpty() ? "a key: " + LabelText.KEY_FORM : listed();
+            case KEYS -> "keys separated by spaces, each " + LabelText.KEY_FORM;
+        };
+    }
+
+    private String listed() {
+        List<String> known = shown();
+        return known.size() <= LISTED
+                ? "one of " + String.join(", ", known)
+                : "one of " + known.size() + " known words";
+    }
+
+    /**
+     * What a reader may choose from.
+     *
+     * @return names where there are any, else words; empty when they are keys of a table
+     */
+    public List<String> shown() {
+        return names.isEmpty() ? words : names;
+    }
+
+    /**
+     * Whether the text is compared without regard to case and kept in lower case.
+     *
+     * @return true for words and keys
+     */
+    public boolean isFolded() {
+        return kind != Kind.FREE && kind != Kind.NAME && kind != Kind.LABEL;
+    }
+}

@@ -1,0 +1,20 @@
+package org.benchmetre.comparison;
+
+import java.util.List;
+
+/** The sheets of a comparison. */
+final class ComparisonSheets {
+
+    /** The answer, sections, rows, receipts by cause. */
+    static final String COMPARISON = "Comparison";
+    /** First cost, yearly cost, fruit, what is left, break-evens. */
+    static final String RESULTS = "Results";
+    /** How the largest differences are found, and the checks. */
+    static final String WORKINGS = "Workings";
+    /** What is taken over from the scenarios. */
+    static final String SCENARIOS = "Scenarios";
+
+    static final List<String> IN_ORDER = List.of(COMPARISON, RESULTS, WORKINGS, SCENARIOS);
+
+    private ComparisonSheets() {}
+}

@@ -1,0 +1,103 @@
+package org.benchmetre.farm.input;
+
+import java.util.List;
+import org.benchmetre.scenario.GroupColumn;
+import org.benchmetre.scenario.TableForm;
+
+/** The tables of a farm: their files, what names their rows, and how many empty rows a workbook keeps for its reader. */
+public enum FarmTable {
+    /** Parts. */
+    MATERIALS("materials.csv", "item", "material", "Part", 10, 2000),
+    /** Ways to water; every row is worked out at length. */
+    IRRIGATION("irrigation.csv", "way", "way", "Way to water", 3, 200),
+    /** Kinds of plant stock. */
+    PLANT_STOCK("plant_stock.csv", "stock", "stock", "Plant stock", 3, 60),
+    /** Price breaks of plant stock by quantity. */
+    STOCK_PRICES("stock_prices.csv", "stock", "break", "Price break", 10, 500),
+    /** Where fruit is sold. */
+    CHANNELS("channels.csv", "channel", "channel", "Channel", 3, 60),
+    /** Work and inputs that come back. */
+    TASKS("tasks.csv", "task", "task", "Task", 10, 500);
+
+    private final String file;
+    private final String key;
+    private final String axis;
+    private final String title;
+    private final int spare;
+    private final int most;
+
+    FarmTable(String file, String key, String axis, String title, int spare, int most) {
+        this.file = file;
+        this.key = key;
+        this.axis = axis;
+        this.title = title;
+        this.spare = spare;
+        this.most = most;
+    }
+
+    /**
+     * The file.
+     *
+     * @return its name, which is that of the table
+     */
+    public String file() {
+        return file;
+    }
+
+    /**
+     * The column that names a row.
+     *
+     * @return its name in the file
+     */
+    public String key() {
+        return key;
+    }
+
+    /**
+     * Name of the axis of its rows.
+     *
+     * @return lower case
+     */
+    public String axis() {
+        return axis;
+    }
+
+    /**
+     * What one row is called.
+     *
+     * @return for example {@code Part}
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * Empty rows kept for the reader.
+     *
+     * @return few where each is worked out at length
+     */
+    public int spare() {
+        return spare;
+    }
+
+    /**
+     * How a folder of files keeps the table.
+     *
+     * @return its form
+     */
+    TableForm form() {
+        return switch (this) {
+            case MATERIALS -> form(List.of("item", "group", "driver", "rate", "unit", "price"))
+                    .groupedBy(new GroupColumn("group", Reserved.GROUPS));
+            case IRRIGATION -> form(List.of("way"));
+            case PLANT_STOCK -> form(List.of("stock", "price"));
+            case STOCK_PRICES -> form(List.of("stock", "from_quantity", "price")).countedBy("from_quantity", "from");
+            case CHANNELS -> form(List.of("channel", "share"));
+            case TASKS -> form(List.of("task", "driver")).groupedBy(new GroupColumn("group", List.of()));
+        };
+    }
+
+    private TableForm form(List<String> needed) {
+        return TableForm.of(file, key, needed, most);
+    }
+}

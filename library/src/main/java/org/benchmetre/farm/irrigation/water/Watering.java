@@ -1,0 +1,74 @@
+package org.benchmetre.farm.irrigation.water;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+
+/** The water of the house, by way to water: what plants keep, what is given, zones, pump, hours, and what it all costs. */
+public final class Watering {
+
+    /** What water, feed, drain and pumping cost. */
+    public final WaterCost cost;
+    /** Share of each month in crop. */
+    public final Line cropShare;
+    /** Water given by way and month, m3/mo. */
+    public final Line givenByMonth;
+    /** Water given a year, m3/a, by way. */
+    public final Line given;
+    /** Drain a year, m3/a, by way. */
+    public final Line drained;
+    /** Electricity of the pump a year, kWh/a, by way. */
+    public final Line pumpEnergy;
+    /** Pumping a year, money/a, by way. */
+    public final Line pumping;
+    /** Pipe from the pump to the far bench, m. */
+    public final Line headerLength;
+    /** Price of electricity, money/kWh. */
+    public final Line electricityPrice;
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param months months of the year
+     * @param house benches
+     * @param planting plants
+     * @param ways ways to water
+     * @param h hydraulics of the benches
+     * @param wayChoice key of the way that is counted
+     * @param feedPerVolume cost of the feed in a cubic metre
+     */
+    public Watering(
+            BudgetBuilder b,
+            FarmEntries entries,
+            Months months,
+            House house,
+            Planting planting,
+            Ways ways,
+            Hydraulics h,
+            Line wayChoice,
+            Line feedPerVolume) {
+        WaterNeed need = new WaterNeed(b, months, planting);
+        DrainShare drain = new DrainShare(b, entries);
+        GrossWater gross = new GrossWater(b, ways, h, drain, need, months);
+        Supply supply = new Supply(b, entries, ways, house, h.flowPerBench, wayChoice);
+        Header header = new Header(b, entries, supply.zoneFlow, h);
+        Pumping pump = new Pumping(b, entries, ways, supply, h.inletPressure, header, gross.year);
+        new WateringHours(b, entries, ways, months, h.flowPerPlant, h.pulse, need, gross, supply.zonesRun);
+        cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);
+        cropShare = need.cropShare;
+        pumping = pump.cost;
+        pumpEnergy = pump.energy;
+        drained = gross.drain;
+        givenByMonth = gross.byMonth;
+        given = gross.year;
+        electricityPrice = pump.electricityPrice;
+        headerLength = header.length;
+    }
+}

@@ -1,0 +1,38 @@
+package org.benchmetre.farm.profile;
+
+import org.benchmetre.budget.entry.Plausible;
+import org.benchmetre.budget.unit.Unit;
+
+/**
+ * What is documented of a single entry.
+ *
+ * @param low usual low, NaN when unknown
+ * @param typical the default, a number or a word; may be empty
+ * @param high usual high, NaN when unknown
+ * @param unit the unit of the three as people write it; empty for the line's own
+ * @param source where they come from
+ */
+public record Documented(double low, String typical, double high, String unit, String source) {
+
+    static Documented of(ProfileRow row) {
+        return new Documented(
+                row.number("low"), row.text("typical"), row.number("high"), row.text("unit"), row.text("source"));
+    }
+
+    /**
+     * The range and default of a number.
+     *
+     * @param line unit of the line
+     * @return in the line's unit
+     * @throws IllegalStateException when the default is no number
+     */
+    public Plausible in(Unit line) {
+        Unit typed = unit.isEmpty() ? line : Unit.parse(unit);
+        try {
+            double usual = typical.isEmpty() ? Double.NaN : typed.convertLevel(Double.parseDouble(typical), line);
+            return new Plausible(typed.convertLevel(low, line), usual, typed.convertLevel(high, line));
+        } catch (NumberFormatException e) {
+            throw new IllegalStateException("The documented default '" + typical + "' is no number.", e);
+        }
+    }
+}

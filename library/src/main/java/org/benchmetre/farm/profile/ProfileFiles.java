@@ -1,0 +1,74 @@
+package org.benchmetre.farm.profile;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** The files of profiles, which are packed with the library: one folder a crop, named in its {@code tables.csv}. */
+final class ProfileFiles {
+
+    private static final String FOLDER = "/org/benchmetre/profile/";
+    private static final String LIST = "tables";
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
+
+    private ProfileFiles() {}
+
+    static boolean exists(String name) {
+        return NAME.matcher(name).matches() && ProfileFiles.class.getResource(path(name, LIST)) != null;
+    }
+
+    /** All tables of a profile by name. */
+    static Map<String, List<ProfileRow>> read(String name) {
+        if (!exists(name)) {
+            throw new IllegalArgumentException("There is no profile of a crop '" + name + "'.");
+        }
+        Map<String, List<ProfileRow>> tables = new LinkedHashMap<>();
+        for (ProfileRow row : rows(name, LIST)) {
+            String table = row.text("table");
+            tables.put(table, rows(name, table));
+        }
+        return tables;
+    }
+
+    private static String path(String name, String table) {
+        return FOLDER + name + "/" + table + ".csv";
+    }
+
+    private static List<ProfileRow> rows(String name, String table) {
+        String path = path(name, table);
+        try (InputStream in = ProfileFiles.class.getResourceAsStream(path)) {
+            if (in == null) {
+                throw new IllegalStateException("The library was packed without " + path + ".");
+            }
+            return rows(path, CSVParser.parse(in, StandardCharsets.UTF_8, format()));
+        } catch (IOException e) {
+            throw new IllegalStateException(path + " cannot be read.", e);
+        }
+    }
+
+    private static List<ProfileRow> rows(String path, CSVParser parser) {
+        List<ProfileRow> rows = new ArrayList<>();
+        for (CSVRecord record : parser) {
+            rows.add(new ProfileRow(path + ", row " + (record.getRecordNumber() + 1), record.toMap()));
+        }
+        return List.copyOf(rows);
+    }
+
+    private static CSVFormat format() {
+        return CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .setTrim(true)
+                .setIgnoreEmptyLines(true)
+                .get();
+    }
+}

@@ -1,0 +1,76 @@
+package org.benchmetre.scenario;
+
+import java.util.Arrays;
+import java.util.Currency;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.benchmetre.budget.entry.Home;
+import org.benchmetre.budget.entry.Quoted;
+import org.benchmetre.budget.entry.TextForm;
+
+/** Reads title, currency and crop of a plan: rows {@code plan_title}, {@code plan_currency}, {@code plan_crop} of single values. */
+final class HeadingReader {
+
+    static final String TITLE = "plan_title";
+    static final String CURRENCY = "plan_currency";
+    static final String CROP = "plan_crop";
+
+    private static final String USUAL = "USD";
+
+    private HeadingReader() {}
+
+    /** The heading; the scenario's own name and dollars where it says nothing. */
+    static Heading read(ScenarioTables tables, String usualCrop, Predicate<String> isCrop, Faults faults) {
+        String title = readable(tables.name());
+        String currency = USUAL;
+        String crop = usualCrop;
+        for (Row row : tables.table(Home.SINGLE).rows()) {
+            String line = Words.folded(row.text(SingleRows.LINE));
+            String value = row.text(SingleRows.VALUE);
+            if (line.equals(TITLE) && !value.isEmpty()) {
+                title = title(row, value, faults);
+            } else if (line.equals(CURRENCY)) {
+                currency = currency(row, value, faults);
+            } else if (line.equals(CROP) && isCrop.test(value)) {
+                crop = value;
+            } else if (line.equals(CROP)) {
+                String expected = "a crop that is documented, such as " + usualCrop + ", for " + CROP;
+                faults.add(row.place(SingleRows.VALUE), Quoted.text(value), expected);
+            }
+        }
+        return new Heading(title, currency, crop);
+    }
+
+    private static String title(Row row, String value, Faults faults) {
+        if (!TextForm.NAME.isFit(value)) {
+            faults.add(row.place(SingleRows.VALUE), Quoted.text(value), TextForm.NAME.expected() + " for " + TITLE);
+        }
+        return value;
+    }
+
+    private static String currency(Row row, String code, Faults faults) {
+        if (!tenders().contains(code)) {
+            String expected = "an ISO 4217 code in capitals of money in use, such as EUR, for " + CURRENCY;
+            faults.add(row.place(SingleRows.VALUE), Quoted.text(code), expected);
+            return USUAL;
+        }
+        return code;
+    }
+
+    /** Codes of money that some country uses today: neither metals and test codes nor money that was withdrawn. */
+    static Set<String> tenders() {
+        return Arrays.stream(Locale.getISOCountries())
+                .map(country -> Currency.getInstance(new Locale("", country)))
+                .filter(Objects::nonNull)
+                .map(Currency::getCurrencyCode)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static String readable(String name) {
+        String words = name.trim().replace('_', ' ').replace('-', ' ');
+        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}

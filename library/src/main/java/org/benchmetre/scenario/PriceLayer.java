@@ -1,0 +1,143 @@
+package org.benchmetre.scenario;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Layer;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Origin;
+import org.benchmetre.budget.entry.Quoted;
+import org.benchmetre.budget.entry.Typed;
+
+/**
+ * A price list that several scenarios may share, as a layer over the parts of one: {@code item,pack,unit,price,price_year,source} and,
+ * if need be, {@code currency}. Its columns are those of the table it prices.
+ */
+public final class PriceLayer {
+
+    private static final String ITEM = "item";
+    private static final String UNIT = "unit";
+    private static final String SOURCE = "source";
+    private static final String CURRENCY = "currency";
+    private static final List<String> NEEDED = List.of("pack", "price", "price_year");
+
+    private final Budget budget;
+    private final String table;
+    private final Faults faults;
+    private final Layer layer = new Layer();
+    private final Map<String, Row> first = new HashMap<>();
+
+    private PriceLayer(Budget budget, String table, Faults faults) {
+        this.budget = budget;
+        this.table = table;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads a price list.
+     *
+     * @param path the CSV file
+     * @param budget with the scenario in it
+     * @param table the table that is priced, such as {@code materials.csv}
+     * @param faults where everything wrong with it is reported, another unit than the part's and another currency included; an item that
+     *     no part has is noted
+     * @return what can be laid over the budget
+     */
+    public static Layer read(Path path, Budget budget, String table, Faults faults) {
+        PriceLayer list = new PriceLayer(budget, table, faults);
+        Table file = Table.read(path, faults);
+        file.requireColumns(ITEM, "pack", UNIT, "price", "price_year", SOURCE);
+        file.rows().forEach(list::read);
+        file.warnOfOthers(List.of(ITEM, "pack", UNIT, "price", "price_year", SOURCE, CURRENCY), faults);
+        return list.layer;
+    }
+
+    private void read(Row row) {
+        String item = row.key(ITEM, faults);
+        Row before = item.isEmpty() ? null : first.putIfAbsent(item, row);
+        if (before != null) {
+            faults.add(
+                    row.place(ITEM),
+                    Quoted.text(item) + ", which row " + before.rowNumber() + " has already",
+                    "each item once");
+            return;
+        }
+        Axis axis = entry("price").axes().get(0);
+        int index = axis.indexOf(item);
+        boolean used = index >= 0;
+        int found = faults.size();
+        checkCurrency(row);
+        if (used) {
+            checkUnit(row, index);
+        }
+        for (String column : NEEDED) {
+            value(row, column, item, index);
+        }
+        if (item.isEmpty() || faults.size() > found) {
+            return;
+        }
+        if (used) {
+            put(row, SOURCE, index, Given.text(sourceOf(row)));
+        } else {
+            faults.note(row.place(ITEM), "this scenario does not use " + Quoted.text(item));
+        }
+    }
+
+    private void value(Row row, String column, String item, int index) {
+        Line line = entry(column);
+        if (row.isBlank(column)) {
+            faults.add(row.place(column), "nothing", line.label() + " of " + Quoted.text(item));
+            return;
+        }
+        Typed typed = new Typed(row.text(column), "", line.unit(), row.decimalComma());
+        Optional<Given> given = budget.gate()
+                .accept(line, line.id() + "[" + item + "]", typed)
+                .orElse(no -> faults.add(row.place(column), no.found(), no.expected()));
+        given.filter(any -> index >= 0).ifPresent(value -> put(row, column, index, value));
+    }
+
+    private void put(Row row, String column, int index, Given value) {
+        Place place = row.place(column);
+        layer.put(
+                entry(column),
+                index,
+                value.from(sourceOf(row)).at(new Origin.File(place.file(), place.row(), place.column())));
+    }
+
+    private static String sourceOf(Row row) {
+        return row.isBlank(SOURCE) ? "price list, no source given" : row.text(SOURCE);
+    }
+
+    private void checkCurrency(Row row) {
+        String code = row.text(CURRENCY).toUpperCase(Locale.ROOT);
+        if (!code.isEmpty() && !code.equals(budget.currency())) {
+            String expected = "the scenario's currency, " + budget.currency();
+            faults.add(row.place(CURRENCY), Quoted.text(row.text(CURRENCY)), expected);
+        }
+    }
+
+    private void checkUnit(Row row, int index) {
+        String unit = budget.given(entry(UNIT)).get(index).text();
+        if (!Words.folded(unit).equals(Words.folded(row.text(UNIT)))) {
+            String expected = "the unit of this part in the scenario, " + Quoted.text(unit);
+            faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);
+        }
+    }
+
+    /** The entry that a column of the priced table is. */
+    private Line entry(String column) {
+        return budget.lines().stream()
+                .filter(line -> budget.entry(line)
+                        .filter(entry -> entry.home().table().equals(table)
+                                && entry.home().columns().equals(List.of(column)))
+                        .isPresent())
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("No entry is kept in " + table + ", column " + column + "."));
+    }
+}

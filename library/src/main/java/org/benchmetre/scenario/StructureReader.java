@@ -1,0 +1,124 @@
+package org.benchmetre.scenario;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.benchmetre.budget.Structure;
+import org.benchmetre.budget.entry.Folding;
+import org.benchmetre.budget.entry.NearNames;
+import org.benchmetre.budget.entry.Quoted;
+import org.benchmetre.budget.entry.TextForm;
+
+/** Reads which rows a scenario has: the keys of each table and the names of its groups, and nothing else. */
+public final class StructureReader {
+
+    private static final Pattern SPARE = Pattern.compile("spare_[0-9]+");
+
+    private final ScenarioTables tables;
+    private final Faults faults;
+
+    private StructureReader(ScenarioTables tables, Faults faults) {
+        this.tables = tables;
+        this.faults = faults;
+    }
+
+    /**
+     * Reads the structure.
+     *
+     * @param tables of the scenario
+     * @param heading title, currency and crop
+     * @param forms how its tables are kept
+     * @param faults where keys that are missing, badly formed or there twice are reported, and tables that are too long
+     * @return the structure, of the rows that can be told apart
+     */
+    public static Structure read(ScenarioTables tables, Heading heading, List<TableForm> forms, Faults faults) {
+        StructureReader reader = new StructureReader(tables, faults);
+        Map<String, Structure.Keys> found = new LinkedHashMap<>();
+        for (TableForm form : forms) {
+            Table table = tables.table(form.file());
+            table.requireColumns(form.needed().toArray(String[]::new));
+            Map<String, Row> rows = reader.rows(table, form);
+            found.put(form.file(), new Structure.Keys(List.copyOf(rows.keySet()), List.of()));
+            form.group()
+                    .ifPresent(group -> found.put(
+                            TableForm.groupsOf(form.file()),
+                            new Structure.Keys(List.of(), reader.groups(rows.values(), group))));
+        }
+        return new Structure(heading.title(), heading.currency(), heading.crop(), found);
+    }
+
+    /** The rows of a table by their keys; of rows with the same key the first. */
+    static Map<String, Row> rowsByKey(Table table, TableForm form) {
+        return new StructureReader(null, new Faults()).rows(table, form);
+    }
+
+    private Map<String, Row> rows(Table table, TableForm form) {
+        Map<String, Row> byKey = new LinkedHashMap<>();
+        if (table.rows().size() > form.most()) {
+            faults.add(
+                    Place.wholeFile(table.file()),
+                    table.rows().size() + " rows",
+                    "at most " + form.most() + ", for each row is worked out in many tables");
+            return byKey;
+        }
+        for (Row row : table.rows()) {
+            String key = key(row, form.key());
+            if (key.isEmpty()) {
+                continue;
+            }
+            Row first = byKey.putIfAbsent(key, row);
+            if (first != null) {
+                String column = form.key().count().isEmpty() ? form.key().column() : form.key().count();
+                faults.add(
+                        row.place(column),
+                        Quoted.text(row.text(column)) + ", which row " + first.rowNumber() + " has already",
+                        "each row of " + table.file() + " once");
+            }
+        }
+        return byKey;
+    }
+
+    private String key(Row row, TableForm.Key form) {
+        String key = row.key(form.column(), faults);
+        if (!form.allowed().isEmpty() && !key.isEmpty() && !form.allowed().contains(key)) {
+            String near = NearNames.didYouMean(key, form.allowed());
+            String expected = "one of " + String.join(", ", form.allowed()) + (near.isEmpty() ? "" : "; " + near);
+            faults.add(row.place(form.column()), Quoted.text(row.text(form.column())), expected);
+            return "";
+        }
+        if (SPARE.matcher(key).matches()) {
+            faults.add(
+                    row.place(form.column()),
+                    Quoted.text(key),
+                    "another key; this one names an empty row of the workbook");
+            return "";
+        }
+        if (form.count().isEmpty() || key.isEmpty()) {
+            return key;
+        }
+        String count = row.text(form.count()).replaceAll("[^0-9]+", "_");
+        return count.isEmpty() ? "" : key + "_" + form.joint() + "_" + count;
+    }
+
+    private List<String> groups(Iterable<Row> rows, GroupColumn group) {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Row row : rows) {
+            String name = row.text(group.column());
+            String folded = Folding.folded(name);
+            boolean reserved = group.reserved().stream().anyMatch(each -> Folding.folded(each).equals(folded));
+            if (reserved) {
+                faults.add(
+                        row.place(group.column()),
+                        Quoted.text(name),
+                        "a group of parts; this one holds what is no part");
+            } else if (!name.isEmpty() && !TextForm.GROUP.isFit(name)) {
+                faults.add(row.place(group.column()), Quoted.text(name), TextForm.GROUP.expected());
+            } else if (!name.isEmpty()) {
+                names.putIfAbsent(folded, name);
+            }
+        }
+        return new ArrayList<>(names.values());
+    }
+}

@@ -1,0 +1,125 @@
+package org.benchmetre.scenario;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Entry;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Position;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Home;
+
+/** The cells of one table on their way to a file. */
+final class TableCells {
+
+    private static final String SOURCE = "source";
+
+    private final Budget budget;
+    private final TableForm form;
+    private final Set<String> columns = new LinkedHashSet<>();
+    private final Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+    private final Map<String, String> sources = new LinkedHashMap<>();
+
+    TableCells(Budget budget, TableForm form) {
+        this.budget = budget;
+        this.form = form;
+        boolean fixed = !form.key().allowed().isEmpty();
+        columns.add(form.key().column());
+        List<String> keys = fixed ? form.key().allowed() : budget.structure().keys(form.file()).keys();
+        keys.forEach(key -> rows.put(key, new LinkedHashMap<>()));
+        if (fixed) {
+            rows.forEach((key, cells) -> cells.put(form.key().column(), key));
+        }
+        sourcesAsEntered();
+    }
+
+    /** The column of sources, where it is an entry of its own. */
+    private void sourcesAsEntered() {
+        for (Line line : budget.lines()) {
+            budget.entry(line)
+                    .map(Entry::home)
+                    .filter(home -> home.table().equals(form.file()) && home.columns().equals(List.of(SOURCE)))
+                    .ifPresent(home -> IntStream.range(0, line.axes().get(0).filled())
+                            .forEach(row -> sources.put(
+                                    line.axes().get(0).keys().get(row),
+                                    budget.given(line).get(row).text())));
+        }
+    }
+
+    /** Adds the cells of an entry, and answers those that this table cannot say. */
+    List<Integer> add(Line line, Entry entry) {
+        List<Integer> left = new ArrayList<>();
+        Set<String> whole = entry.home().whole() ? changedColumns(line, entry.home()) : Set.of();
+        for (int cell = 0; cell < line.size(); cell++) {
+            Given given = budget.given(line).get(cell);
+            String column = column(line, cell, entry.home());
+            boolean said = entry.home().whole() ? whole.contains(column) : CellText.isSaid(budget, line, cell);
+            if (!said) {
+                continue;
+            }
+            String row = key(line, line.positionOf(cell), entry.home().rows(), true);
+            if (fits(line, cell, given, row)) {
+                put(row, column, given);
+            } else {
+                left.add(cell);
+            }
+        }
+        return left;
+    }
+
+    private Set<String> changedColumns(Line line, Home home) {
+        Set<String> changed = new LinkedHashSet<>();
+        for (int cell = 0; cell < line.size(); cell++) {
+            if (CellText.isSaid(budget, line, cell)) {
+                changed.add(column(line, cell, home));
+            }
+        }
+        return changed;
+    }
+
+    private boolean fits(Line line, int cell, Given given, String row) {
+        Position position = line.positionOf(cell);
+        boolean spare = line.axes().stream().anyMatch(axis -> axis.isSpare(position.on(axis)));
+        boolean plain = !given.text().isEmpty() || given.typedIn().equals(line.unit());
+        boolean credited = !given.filled()
+                || CellText.source(given).equals(sources.computeIfAbsent(row, any -> CellText.source(given)));
+        return !spare && plain && credited;
+    }
+
+    private void put(String row, String column, Given given) {
+        columns.add(column);
+        rows.get(row).put(column, CellText.of(given));
+    }
+
+    private static String column(Line line, int cell, Home home) {
+        return home.columns(key(line, line.positionOf(cell), home.rows(), false)).get(0);
+    }
+
+    private static String key(Line line, Position position, String rows, boolean ofRows) {
+        for (Axis axis : line.axes()) {
+            if (axis.name().equals(rows) == ofRows) {
+                return axis.keys().get(position.on(axis));
+            }
+        }
+        return "";
+    }
+
+    /** The file; none for a table without a row, or without a word in it. */
+    Optional<String> text() {
+        if (rows.isEmpty() || columns.size() == 1 && !form.key().allowed().isEmpty()) {
+            return Optional.empty();
+        }
+        columns.addAll(form.needed());
+        columns.remove(SOURCE);
+        columns.add(SOURCE);
+        rows.forEach((key, cells) -> cells.put(SOURCE, sources.getOrDefault(key, "")));
+        return Optional.of(CellText.csv(List.copyOf(columns), rows.values()));
+    }
+}

@@ -1,0 +1,75 @@
+package org.benchmetre.workbook;
+
+import java.util.Locale;
+
+/**
+ * Text in the markup of a workbook. Strings of cells follow ECMA-376 part 1, 22.9.2.19 (ST_Xstring): a character that XML cannot hold
+ * is written as {@code _xHHHH_}, and a text that has such letters of its own has its underline escaped.
+ */
+final class Markup {
+
+    private static final int ESCAPE_LENGTH = 7;
+    private static final char REPLACEMENT = '\uFFFD';
+
+    private Markup() {}
+
+    /** A text of a cell. */
+    static void text(StringBuilder out, String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (letter == '_' && looksEscaped(text, i)) {
+                escape(out, letter);
+            } else if (letter == '\r' || !isAllowed(text, i)) {
+                escape(out, letter);
+            } else {
+                letter(out, letter);
+            }
+        }
+    }
+
+    /** A formula, which knows no such escapes: what XML cannot hold becomes the replacement character. */
+    static void formula(StringBuilder out, String formula) {
+        for (int i = 0; i < formula.length(); i++) {
+            letter(out, isAllowed(formula, i) ? formula.charAt(i) : REPLACEMENT);
+        }
+    }
+
+    private static void letter(StringBuilder out, char letter) {
+        switch (letter) {
+            case '&' -> out.append("&amp;");
+            case '<' -> out.append("&lt;");
+            case '>' -> out.append("&gt;");
+            default -> out.append(letter);
+        }
+    }
+
+    private static boolean looksEscaped(String text, int at) {
+        if (at + ESCAPE_LENGTH > text.length() || text.charAt(at + 1) != 'x' || text.charAt(at + 6) != '_') {
+            return false;
+        }
+        for (int i = at + 2; i < at + 6; i++) {
+            if (Character.digit(text.charAt(i), 16) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether XML 1.0 can hold a character: not most controls, nor half of a pair. */
+    private static boolean isAllowed(String text, int at) {
+        char letter = text.charAt(at);
+        if (Character.isHighSurrogate(letter)) {
+            return at + 1 < text.length() && Character.isLowSurrogate(text.charAt(at + 1));
+        }
+        if (Character.isLowSurrogate(letter)) {
+            return at > 0 && Character.isHighSurrogate(text.charAt(at - 1));
+        }
+        return letter >= ' ' && letter < '\uFFFE' || letter == '\n' || letter == '\t';
+    }
+
+    private static void escape(StringBuilder out, char letter) {
+        out.append("_x")
+                .append(String.format(Locale.ROOT, "%04X", (int) letter))
+                .append('_');
+    }
+}
