@@ -102,8 +102,7 @@ public final class Benchmetre {
         if (!faults.isEmpty()) {
             throw new ScenarioException(faults);
         }
-        Budget filled = SolvedFigures.filled(figures);
-        return new Plan(filled, Figures.of(filled), faults);
+        return new Plan(budget, figures, faults);
     }
 
     private static Fault fault(String name, String sentence, String expected) {

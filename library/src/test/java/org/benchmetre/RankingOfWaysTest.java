@@ -90,8 +90,8 @@ class RankingOfWaysTest {
         for (String reason : List.of("ownership", "upkeep", "clogging")) {
             assertThat(f.text("irrigation_reason_" + reason)).isEqualTo("No other way is in the ranking.");
         }
-        assertThat(texts(f, "flip_value")).isNotEmpty().containsOnly("only one way");
-        assertThat(texts(f, "flip_to")).containsOnly("-");
+        assertThat(texts(f, "flip_value")).contains("only one way").containsOnly("only one way", "");
+        assertThat(texts(f, "flip_to")).contains("-").containsOnly("-", "");
         assertThat(f.number("partial_net")).isZero();
         assertThat(f.text("irrigation_doubt_flips")).startsWith("No doubtful entry");
     }
@@ -126,5 +126,29 @@ class RankingOfWaysTest {
         assertThat(f.text("next_way")).isEqualTo("tape");
         assertThat(f.text("irrigation_reason_ownership"))
                 .isEqualTo("The line costs less to own and lay than with: Two strips of drip tape.");
+    }
+
+    @Test
+    void a_fourth_way_in_a_spare_row_has_flip_values_of_its_own() throws ScenarioException {
+        String[] settings = {
+            "way_key[spare_1]=mist",
+            "way_label[spare_1]=Mist",
+            "way_lines[spare_1]=1",
+            "way_outlets_per_plant[spare_1]=1",
+            "way_outlet_flow[spare_1]=2",
+            "way_outlet_pressure[spare_1]=100",
+            "way_inner_diameter[spare_1]=13.6",
+            "way_coefficient_of_variation[spare_1]=0.03",
+            "way_failed_per_year[spare_1]=0.001"
+        };
+        Figures f = with(settings);
+        int row = texts(f, "flip_address").indexOf("way_failed_per_year[spare_1]");
+        assertThat(texts(f, "flip_label").get(row)).isEqualTo("Outlets failed a year, Mist");
+        double value = f.number(f.budget().line("flip_value"), row);
+        settings[settings.length - 1] = "way_failed_per_year[spare_1]=" + value;
+        Figures there = with(settings);
+        double mist = there.number("way_yearly_cost_per_metre", "spare_1");
+        String to = f.text(f.budget().line("flip_to_way"), row);
+        assertThat(there.number("way_yearly_cost_per_metre", to)).isCloseTo(mist, within(1e-9 * mist));
     }
 }

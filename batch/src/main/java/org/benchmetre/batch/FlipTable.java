@@ -28,16 +28,22 @@ record FlipTable(Figures figures) {
         TextTable table = new TextTable(List.of("Entry", "Now", "Flips at", "Unit", "To", "Plausible", "Change, %"), 1)
                 .right(1, 2, 6);
         for (int row = 0; row < line("flip_label").size(); row++) {
-            table.row(List.of(
-                    shown("flip_label", row) + " (" + shown("flip_address", row) + ")",
-                    shown("flip_current", row),
-                    shown("flip_value", row),
-                    shown("flip_unit", row),
-                    shown("flip_to", row),
-                    range(row),
-                    shown("flip_margin", row)));
+            if (!shown("flip_label", row).isEmpty()) {
+                table.row(row(row));
+            }
         }
         return table;
+    }
+
+    private List<String> row(int row) {
+        return List.of(
+                shown("flip_label", row) + " (" + shown("flip_address", row) + ")",
+                shown("flip_current", row),
+                shown("flip_value", row),
+                shown("flip_unit", row),
+                shown("flip_to", row),
+                range(row),
+                shown("flip_margin", row));
     }
 
     private String range(int row) {

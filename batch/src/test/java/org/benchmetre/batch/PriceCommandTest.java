@@ -11,6 +11,10 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Offset;
+import org.benchmetre.Benchmetre;
+import org.benchmetre.Plan;
+import org.benchmetre.ScenarioException;
+import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -50,6 +54,19 @@ class PriceCommandTest {
                         record.get("line").equals(line) && record.get("index").endsWith(indexEnd))
                 .mapToDouble(record -> Double.parseDouble(record.get("value")))
                 .sum();
+    }
+
+    @Test
+    void what_it_prints_runs_no_search() throws ScenarioException {
+        Plan plan = Benchmetre.read(Ran.SAMPLE);
+        Figures figures = plan.figures();
+        plan.warnings();
+        plan.doubts();
+        assertThat(plan.disagreements()).isEmpty();
+        assertThat(new PriceReport(figures).toString()).contains("Yearly cost");
+        assertThat(figures.isSearched()).isFalse();
+        assertThat(new IrrigationReport(figures).toString()).contains("Flips at");
+        assertThat(figures.isSearched()).isTrue();
     }
 
     @Test

@@ -34,7 +34,7 @@ public final class Budget implements Serializable {
     private final LinkedHashMap<Line, List<Given>> givens;
     private final List<Rule> rules;
     private final LinkedHashMap<Line, Ends> ranges;
-    private final Fillings fillings;
+    private final LinkedHashMap<Line, Search> searches;
     private final Once once;
 
     Budget(BudgetBuilder builder) {
@@ -51,11 +51,11 @@ public final class Budget implements Serializable {
         this.givens = defaults;
         this.rules = Gate.rules(builder);
         this.ranges = new LinkedHashMap<>(builder.ranges);
-        this.fillings = Fillings.none(builder.solved);
+        this.searches = new LinkedHashMap<>(builder.searches);
         this.once = new Once();
     }
 
-    private Budget(Budget other, LinkedHashMap<Line, List<Given>> givens, Fillings fillings) {
+    private Budget(Budget other, LinkedHashMap<Line, List<Given>> givens) {
         this.structure = other.structure;
         this.schedules = other.schedules;
         this.lines = other.lines;
@@ -69,7 +69,7 @@ public final class Budget implements Serializable {
         this.givens = givens;
         this.rules = other.rules;
         this.ranges = other.ranges;
-        this.fillings = fillings;
+        this.searches = other.searches;
         this.once = other.once;
     }
 
@@ -171,7 +171,7 @@ public final class Budget implements Serializable {
      * @return in order of definition
      */
     public List<Line> solved() {
-        return fillings.lines();
+        return List.copyOf(searches.keySet());
     }
 
     /**
@@ -181,30 +181,22 @@ public final class Budget implements Serializable {
      * @return false for entries and formulas
      */
     public boolean isSolved(Line line) {
-        return fillings.has(line);
+        return searches.containsKey(line);
     }
 
     /**
-     * What a search has put into the cells of a line.
+     * How the cells of a line are found.
      *
      * @param line a solved line of this budget
-     * @return one for each cell
+     * @return the search
      * @throws FormulaException when the line is not filled by a search
      */
-    public List<Solved> solved(Line line) {
-        return fillings.of(line);
-    }
-
-    /**
-     * On which entries the values of a solved line were found, in words for a reader.
-     *
-     * @param line a solved line of this budget
-     * @return <i>as filled on these entries</i>; <i>as filled on other entries</i> when an entry was changed since; <i>not searched
-     *     yet</i>
-     * @throws FormulaException when the line is not filled by a search
-     */
-    public String filledOn(Line line) {
-        return fillings.words(line);
+    public Search search(Line line) {
+        Search search = searches.get(line);
+        if (search == null) {
+            throw new FormulaException("Line " + line + " is not filled by a search.");
+        }
+        return search;
     }
 
     /**
@@ -308,8 +300,7 @@ public final class Budget implements Serializable {
     }
 
     /**
-     * The same budget with a layer of values over its own. Every value is looked at, alone and together with the others. Solved lines
-     * keep what was found before.
+     * The same budget with a layer of values over its own. Every value is looked at, alone and together with the others.
      *
      * @param layer values by cell
      * @return a new budget; this one is unchanged
@@ -349,28 +340,16 @@ public final class Budget implements Serializable {
             });
             changed.put(line, List.of(values));
         });
-        return new Budget(this, changed, layer.isEmpty() ? fillings : fillings.outdated());
-    }
-
-    /**
-     * The same budget with what searches found on its entries.
-     *
-     * @param found for each line that was searched a value for each cell
-     * @return a new budget; this one is unchanged
-     * @throws FormulaException when a line is not filled by a search, the values are not as many as its cells, or a line of numbers
-     *     alone is given a reason
-     */
-    public Budget filled(Map<Line, List<Solved>> found) {
-        return new Budget(this, givens, fillings.with(found));
+        return new Budget(this, changed);
     }
 
     /**
      * What follows from the lines and formulas alone, such as the order in which cells can be computed: worked out when it is first
-     * asked for, then kept for this budget and all that differ from it only in what is entered and filled. It is not written with a
+     * asked for, then kept for this budget and all that differ from it only in what is entered. It is not written with a
      * budget that is serialised, but worked out anew where it is read.
      *
      * @param kind what is asked for
-     * @param work how it is worked out; must not look at entered or filled values
+     * @param work how it is worked out; must not look at entered values
      * @param <T> what is asked for, not to be changed by anyone
      * @return the same object every time
      */

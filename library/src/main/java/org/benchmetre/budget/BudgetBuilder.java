@@ -28,7 +28,7 @@ public final class BudgetBuilder {
     final Map<Line, List<Given>> givens = new LinkedHashMap<>();
     final List<Rule> rules = new ArrayList<>();
     final Map<Line, Ends> ranges = new LinkedHashMap<>();
-    final Set<Line> solved = new LinkedHashSet<>();
+    final Map<Line, Search> searches = new LinkedHashMap<>();
     final Map<Axis, Line> rowNames = new LinkedHashMap<>();
     final List<Caution> cautions = new ArrayList<>();
     final List<Line> warnings = new ArrayList<>();
@@ -156,7 +156,7 @@ public final class BudgetBuilder {
     }
 
     private boolean isDefined(Line line) {
-        return formulas.containsKey(line) || entries.containsKey(line) || solved.contains(line);
+        return formulas.containsKey(line) || entries.containsKey(line) || searches.containsKey(line);
     }
 
     Line add(String id, String label, Unit unit, Kind kind, List<Axis> axes, String note) {
@@ -213,7 +213,7 @@ public final class BudgetBuilder {
      *
      * @return an immutable budget
      * @throws FormulaException when a declared line has no formula, a formula uses a line of another budget, or a figure depends
-     *     on itself; the message shows the whole cycle
+     *     on itself; the message shows the whole cycle; or a search looks at what a search fills
      */
     public Budget build() {
         for (Line line : lines.values()) {
@@ -226,8 +226,24 @@ public final class BudgetBuilder {
                 throw new FormulaException("Line " + line + " uses " + used + ", which is not a line of this budget.");
             }
         }));
+        searches.forEach(this::checkSearch);
         Budget built = new Budget(this);
         CellOrder.of(built);
         return built;
+    }
+
+    private void checkSearch(Line line, Search search) {
+        for (Line read : search.reads()) {
+            if (lines.get(read.id()) != read) {
+                throw new FormulaException(
+                        "The search of " + line + " looks at " + read + ", which is not a line of this budget.");
+            }
+            Set<Line> behind = Precedents.of(List.of(read), formulas);
+            behind.retainAll(searches.keySet());
+            if (!behind.isEmpty()) {
+                throw new FormulaException("The search of " + line + " looks at " + read + ", which follows from "
+                        + behind.iterator().next() + ", which a search fills.");
+            }
+        }
     }
 }

@@ -26,7 +26,7 @@ public final class CellOrder {
     }
 
     /**
-     * All cells of a budget; worked out once for all budgets that differ only in what is entered and filled.
+     * All cells of a budget; worked out once for all budgets that differ only in what is entered.
      *
      * @param budget the budget
      * @return the order

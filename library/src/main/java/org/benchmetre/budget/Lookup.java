@@ -8,17 +8,18 @@ import org.benchmetre.budget.unit.Unit;
  * is no value, and the figure is reported with its cause; guard empty keys.
  *
  * @param values the line to take from
- * @param keys the text line of the table's keys, along one axis that the values share
+ * @param keys the text line of the table's keys; one of its axes is shared with the values, and along another each place looks in
+ *     its own row
  * @param key the key asked for
  */
 public record Lookup(Line values, Line keys, Formula key) implements Formula {
 
-    /** Refuses keys that are not a text along one axis of the values. */
+    /** Refuses keys that are not a text, or do not share exactly one axis with the values. */
     public Lookup {
         if (keys.kind() != Kind.TEXT || key.kind() != Kind.TEXT) {
             throw new FormulaException("A lookup matches texts, but found keys " + keys + " of " + keys.kind() + ".");
         }
-        if (keys.axes().size() != 1 || !values.axes().contains(keys.axes().get(0))) {
+        if (shared(keys, values).size() != 1) {
             throw new FormulaException("Keys " + keys + " do not run along " + values + ".");
         }
     }
@@ -29,7 +30,7 @@ public record Lookup(Line values, Line keys, Formula key) implements Formula {
      * @return the axis of the keys
      */
     public Axis axis() {
-        return keys.axes().get(0);
+        return shared(keys, values).get(0);
     }
 
     @Override
@@ -46,7 +47,12 @@ public record Lookup(Line values, Line keys, Formula key) implements Formula {
     public List<Axis> axes() {
         List<Axis> kept =
                 values.axes().stream().filter(other -> other != axis()).toList();
-        return Axis.union(List.of(key.axes(), kept));
+        List<Axis> own = keys.axes().stream().filter(other -> other != axis()).toList();
+        return Axis.union(List.of(key.axes(), own, kept));
+    }
+
+    private static List<Axis> shared(Line keys, Line values) {
+        return keys.axes().stream().filter(values.axes()::contains).toList();
     }
 
     @Override

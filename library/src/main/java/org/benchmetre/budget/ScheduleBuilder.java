@@ -114,38 +114,39 @@ public final class ScheduleBuilder {
     }
 
     /**
-     * Adds a figure that a search fills, since no formula gives it. Until {@link Budget#filled} its cells say <i>not searched</i>. In
-     * formulas it is tested by {@link Formula#hasNumber} and taken by {@link Formula#numberOr}; what the search itself looks at must
-     * not read it.
+     * Adds a figure that a search fills, since no formula gives it. In formulas it is tested by {@link Formula#hasNumber} and taken
+     * by {@link Formula#numberOr}.
      *
      * @param id identifier
      * @param label what a reader sees
      * @param unit the unit a reader expects
      * @param note what is searched, or where the method comes from
+     * @param search runs when the line is read
      * @param axes what it repeats along
      * @return the line, an optional number
      */
-    public Line solved(String id, String label, Unit unit, String note, Axis... axes) {
-        return solved(declare(id, label, unit, Kind.OPTIONAL, List.of(axes), note));
+    public Line solved(String id, String label, Unit unit, String note, Search search, Axis... axes) {
+        return solved(declare(id, label, unit, Kind.OPTIONAL, List.of(axes), note), search);
     }
 
     /**
-     * Adds a number that a search fills, such as a cost at the value it found; 0 until {@link Budget#filled}. Formulas beside it can
-     * compare it with the live figure and so tell that it has gone stale.
+     * Adds a number that a search fills, such as a cost on the entries it began with. Formulas beside it can compare it with the
+     * live figure and so tell in a workbook that it has gone stale.
      *
      * @param id identifier
      * @param label what a reader sees
      * @param unit the unit a reader expects
      * @param note what is searched, or where the method comes from
+     * @param search runs when the line is read; finds numbers alone
      * @param axes what it repeats along
      * @return the line, a number
      */
-    public Line solvedNumber(String id, String label, Unit unit, String note, Axis... axes) {
-        return solved(declare(id, label, unit, Kind.NUMBER, List.of(axes), note));
+    public Line solvedNumber(String id, String label, Unit unit, String note, Search search, Axis... axes) {
+        return solved(declare(id, label, unit, Kind.NUMBER, List.of(axes), note), search);
     }
 
-    private Line solved(Line line) {
-        budget.solved.add(line);
+    private Line solved(Line line, Search search) {
+        budget.searches.put(line, search);
         return line;
     }
 

@@ -10,9 +10,6 @@ import java.io.Serializable;
  */
 public record Solved(double number, String reason) implements Serializable {
 
-    /** What stands in each cell before anything was searched. */
-    static final Solved NOT_SEARCHED = none("not searched");
-
     /** Refuses what is neither, such as infinity; turns minus zero into zero. */
     public Solved {
         if (Double.isInfinite(number) || !Double.isNaN(number) && !reason.isEmpty()) {

@@ -3,6 +3,8 @@ package org.benchmetre.decision;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
@@ -17,14 +19,17 @@ import org.benchmetre.budget.run.Cases;
  * change of sign between neighbours of the grid is halved until no number lies between. Where the figures are the same to a part in
  * ten thousand millions there, it is a root, else a jump.
  *
- * <p>Two crossings between the same neighbours of the grid are not seen, nor is a touch between them. Solved lines keep the value
- * they have: what is compared here should not read one that this search fills. Prepared once, then searched as often as wanted;
- * immutable.
+ * <p>Where the difference comes nearer to zero at one point than at both its neighbours, without a change of sign, the stretch between
+ * them is looked at on a grid of its own, so that two crossings between neighbours are found as well. Two crossings nearer to each
+ * other than one in some hundred thousand of the range, and a touch between points, may still be missed. Solved lines keep the value
+ * they have on the budget as it stands. Prepared once, then searched as often as wanted; immutable.
  */
 public final class BreakEven {
 
     /** Points of the grid unless told otherwise: two blocks of cases. */
     public static final int POINTS = 512;
+
+    private static final int DIP_POINTS = 256;
 
     private final Cases cases;
     private final Difference difference;
@@ -103,8 +108,25 @@ public final class BreakEven {
         Trial trial = new Trial(cases, difference);
         List<Point> all = trial.at(range.grid(points));
         List<Point> finite = all.stream().filter(Point::isFinite).toList();
-        Answer answer = answer(finite, crossings(finite, range, trial));
+        List<Point> closer = withDips(finite, range, trial);
+        Answer answer = answer(closer, crossings(closer, range, trial));
         return new Found(answer, range.low(), range.high(), all.size(), all.size() - finite.size());
+    }
+
+    /** The same points, and between the neighbours of each point where the difference turns back before zero a grid of its own. */
+    private static List<Point> withDips(List<Point> points, Range range, Trial trial) {
+        SortedMap<Double, Point> closer = new TreeMap<>();
+        points.forEach(point -> closer.put(point.value(), point));
+        for (int i = 1; i + 1 < points.size(); i++) {
+            if (points.get(i).turnsBack(points.get(i - 1), points.get(i + 1))) {
+                double[] between = range.between(
+                        points.get(i - 1).value(), points.get(i + 1).value(), DIP_POINTS);
+                trial.at(between).stream()
+                        .filter(Point::isFinite)
+                        .forEach(point -> closer.putIfAbsent(point.value(), point));
+            }
+        }
+        return List.copyOf(closer.values());
     }
 
     private static Answer answer(List<Point> finite, List<Crossing> crossings) {

@@ -1,5 +1,6 @@
 package org.benchmetre.decision;
 
+import java.util.List;
 import org.benchmetre.budget.Solved;
 
 /**
@@ -12,6 +13,18 @@ import org.benchmetre.budget.Solved;
  * @param leftOut how many of them were left out because a side is not a finite number there
  */
 public record Found(Answer answer, double low, double high, int points, int leftOut) {
+
+    /**
+     * All crossings.
+     *
+     * @return from the least value of the entry to the greatest; empty when there is none
+     */
+    public List<Crossing> crossings() {
+        if (answer instanceof Answer.Several several) {
+            return several.crossings();
+        }
+        return answer instanceof Crossing crossing ? List.of(crossing) : List.of();
+    }
 
     /**
      * What a solved line shows of it: the value of a root; of a jump the first value after it; words for all else.

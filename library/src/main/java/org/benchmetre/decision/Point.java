@@ -24,6 +24,14 @@ record Point(double value, double left, double right) {
         return Math.max(Math.abs(left), Math.abs(right));
     }
 
+    /** Whether the difference is nearer to zero here than at both neighbours, and of the same sign at all three. */
+    boolean turnsBack(Point before, Point after) {
+        boolean sameSign = lesser() != Lesser.NEITHER && lesser() == before.lesser() && lesser() == after.lesser();
+        return sameSign
+                && Math.abs(difference()) < Math.abs(before.difference())
+                && Math.abs(difference()) < Math.abs(after.difference());
+    }
+
     /** The lesser side; neither when they differ by rounding alone, which takes two sides to tell. */
     Lesser lesser() {
         double rounding = ROUNDING * Math.min(Math.abs(left), Math.abs(right));

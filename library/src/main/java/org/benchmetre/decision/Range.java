@@ -1,5 +1,6 @@
 package org.benchmetre.decision;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.entry.Bounds;
@@ -49,6 +50,13 @@ record Range(double low, double high, boolean whole) {
                 .mapToDouble(i -> at(i / (points - 1.0)))
                 .map(value -> whole ? Math.rint(value) : value)
                 .distinct()
+                .toArray();
+    }
+
+    /** Points inside a part of the range, rising, without its ends. */
+    double[] between(double from, double to, int points) {
+        return Arrays.stream(new Range(from, to, whole).grid(points))
+                .filter(value -> value > from && value < to)
                 .toArray();
     }
 

@@ -9,6 +9,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
 import org.benchmetre.budget.WhatIf;
+import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
@@ -65,9 +66,8 @@ public final class FarmBudget {
     private static final String USUAL_CROP = "strawberry";
 
     /** Reads scenarios of a farm. */
-    public static final ScenarioReader READER =
-            new ScenarioReader(
-                    FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
+    public static final ScenarioReader READER = new ScenarioReader(
+            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
 
     private FarmBudget() {}
 
@@ -96,8 +96,7 @@ public final class FarmBudget {
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways, house, planting);
-        PlantStock stock = new PlantStock(
-                b, entries, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(firstKey(ways.axis), "first way of the list", ways.key));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
@@ -174,7 +173,7 @@ public final class FarmBudget {
                 harvest,
                 owned,
                 running.groups(),
-                clogging.loss().fruitLostValue);
+                clogging.dry().fruitLost.times(harvest.pricePerKg));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(
@@ -201,24 +200,30 @@ public final class FarmBudget {
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         LineShare line = new LineShare(b, materials, takeOff, owned, wage);
+        CostSlopes slopes = new CostSlopes(
+                b,
+                ways,
+                new CostSlopes.Parts(materials, takeOff, owned),
+                new CostSlopes.Upkeep(clogging, running.interest),
+                new CostSlopes.Fruit(harvest, crop.priceLevel),
+                house.benchMetres);
         compared.compare(
                 entries,
                 new WaysCompared.Sides(
                         ways,
                         wayChoice,
-                        hydraulics,
-                        watering,
-                        clogging,
-                        running.interest.byWay,
-                        line,
-                        first.wayPerMetre,
-                        yearlyCost.way,
-                        yearlyCost.wayPerMetre,
+                        new WaysCompared.Water(hydraulics, watering, clogging),
+                        new WaysCompared.Costs(
+                                line,
+                                running.interest.byWay,
+                                first.wayPerMetre,
+                                yearlyCost.way,
+                                yearlyCost.wayPerMetre),
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
-                        .ofWays(ways, materials, clogging.failed())
-                        .add(wage)
-                        .add(crop.priceLevel));
+                        .ofWays(clogging.failed(), slopes)
+                        .add(wage, slopes.ofWage)
+                        .add(crop.priceLevel, slopes.ofPriceLevel));
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost, running.cash);
         WhatIf.table(
                 b,

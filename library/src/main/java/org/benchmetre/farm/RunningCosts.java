@@ -20,7 +20,10 @@ import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.OperatingInterest;
 import org.benchmetre.farm.ownership.Overhead;
 
-/** What it takes to run, group by group. Each cost has one owner; here they only meet. */
+/**
+ * What it takes to run, group by group. Each cost has one owner; here they only meet. Picking, packing and selling follow the fruit
+ * that a way leaves: of the way chosen they are those of the budget, of another one they differ by what each kilogram moves.
+ */
 final class RunningCosts {
 
     /** Labels of the groups, in order. */
@@ -64,9 +67,19 @@ final class RunningCosts {
     final Line cash;
 
     private final Owners o;
+    private final Ways ways;
+    private final Line fruitMore;
 
     RunningCosts(BudgetBuilder b, FarmEntries entries, Ways ways, Line choice, Owners o) {
         this.o = o;
+        this.ways = ways;
+        Line fruitLost = o.clogging().dry().fruitLost;
+        fruitMore = b.schedule(Sheets.IRRIGATION, "Fruit against that of the way chosen, by way to water")
+                .line(
+                        "way_fruit_more",
+                        "Fruit more than with the way chosen",
+                        Unit.parse("kg/a"),
+                        ways.whereFilled(lookup(fruitLost, ways.key, choice).minus(fruitLost)));
         Formula byWay = o.watering()
                 .cost
                 .running
@@ -96,7 +109,17 @@ final class RunningCosts {
                         .plus(o.overhead().cash));
     }
 
-    /** One formula for each label. */
+    private Formula sellingPerKg() {
+        Harvest h = o.harvest();
+        return h.perKg.plus(h.pricePerKg.times(h.commission));
+    }
+
+    /** A cost as it is with the fruit that each way leaves. */
+    private Formula withFruit(Line withChosen, Formula perKg) {
+        return ways.whereFilled(withChosen.plus(fruitMore.times(perKg)));
+    }
+
+    /** One formula for each label. Inputs of tasks counted by fruit move with the work. */
     List<Formula> groups() {
         return List.of(
                 o.watering().cost.water.plus(o.watering().cost.drain),
@@ -104,9 +127,9 @@ final class RunningCosts {
                 o.watering().pumping,
                 o.clogging().care().careCost,
                 o.clogging().dry().replanting,
-                o.labour().cost,
+                withFruit(o.labour().cost, o.moves().workPerKg),
                 o.labour().inputs,
-                o.harvest().yieldCosts,
+                withFruit(o.harvest().yieldCosts, sellingPerKg()),
                 o.energy().heating().costOfYear,
                 o.energy().electricity().costOfYear,
                 o.overhead().total,

@@ -114,11 +114,10 @@ final class ListWriter {
 
     /** On which entries a solved line was filled, as a sentence. */
     private String filled(Line line) {
-        if (!plan.budget().isSolved(line)) {
-            return "";
-        }
-        String words = plan.budget().filledOn(line);
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+        String words = cells.filledOn();
+        return plan.budget().isSolved(line)
+                ? words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + "."
+                : "";
     }
 
     /** Where the value comes from, else where its default does. */

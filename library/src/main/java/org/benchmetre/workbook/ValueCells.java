@@ -8,7 +8,6 @@ import org.benchmetre.budget.FormulaText;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
-import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
@@ -76,19 +75,23 @@ final class ValueCells {
 
     /** What a search found: no formula, since none gives it. */
     private void solved(Pen pen, Spot spot, Line line, int cell) {
-        Solved found = budget.solved(line).get(cell);
-        if (found.hasNumber()) {
+        if (figures.hasReason(line, cell)) {
+            pen.words(spot.row(), spot.column(), figures.text(line, cell), Look.Role.SOLVED);
+        } else {
             Look plain = Look.number(Look.Role.SOLVED, format(line, cell));
             Look look = isInSpareColumn(line, cell) ? plain.shrinking() : plain;
-            pen.number(spot.row(), spot.column(), found.number(), look);
-        } else {
-            pen.words(spot.row(), spot.column(), found.reason(), Look.Role.SOLVED);
+            pen.number(spot.row(), spot.column(), figures.number(line, cell), look);
         }
     }
 
     /** What a reader sees above or beside a line: its label, and of a solved line on which entries it was filled. */
     String label(Line line) {
-        return budget.isSolved(line) ? line.label() + ", " + budget.filledOn(line) : line.label();
+        return budget.isSolved(line) ? line.label() + ", " + figures.filledOn() : line.label();
+    }
+
+    /** On which entries searches ran, in words for a reader. */
+    String filledOn() {
+        return figures.filledOn();
     }
 
     private void converted(Pen pen, Spot spot, Line line) {

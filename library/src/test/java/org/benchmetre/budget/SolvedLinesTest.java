@@ -13,11 +13,14 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Cases;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Lines that a search fills. */
@@ -28,8 +31,27 @@ class SolvedLinesTest {
     private final BudgetBuilder b = new BudgetBuilder("Test", "EUR");
     private final ScheduleBuilder s = b.schedule("Sheet", "Table");
     private final Line price = s.entry("the_price", "Price", MONEY).given(Given.number(7, MONEY));
-    private final Line flip = s.solved("flip_price", "Flip", MONEY, "where both cost the same");
-    private final Line cost = s.solvedNumber("flip_cost", "Cost there", MONEY, "");
+
+    /** Finds what the price is less two, or none from ten on, and counts how often it is asked. */
+    private record LessTwo(Line price) implements Search {
+
+        private static final AtomicInteger RUNS = new AtomicInteger();
+
+        @Override
+        public List<Line> reads() {
+            return List.of(price);
+        }
+
+        @Override
+        public List<Solved> find(Budget budget) {
+            RUNS.incrementAndGet();
+            double now = Figures.of(budget).number(price, 0);
+            return List.of(now < 10 ? Solved.number(now - 2) : Solved.none("none in range"));
+        }
+    }
+
+    private final Line flip = s.solved("flip_price", "Flip", MONEY, "where both cost the same", new LessTwo(price));
+    private final Line cost = s.solvedNumber("flip_cost", "Cost there", MONEY, "", KnownAnswers.of(Solved.number(8)));
     private final Line state = s.textLine(
             "flip_state",
             "State",
@@ -38,100 +60,138 @@ class SolvedLinesTest {
                     when(price.exceeds(flip.numberOr(none(MONEY))), text("dear"), text("cheap")),
                     text("never")));
     private final Line moved = s.line("cost_moved", "Moved", Unit.ONE, price.exceeds(cost));
-    private final Budget empty = b.build();
+    private final Line twice = s.line("price_twice", "Twice", MONEY, price.plus(price));
+    private final Budget budget = b.build();
 
-    private Budget filled(Solved found, double costThere) {
-        return empty.filled(Map.of(flip, List.of(found), cost, List.of(Solved.number(costThere))));
+    @BeforeEach
+    void countFromNone() {
+        LessTwo.RUNS.set(0);
     }
 
-    private Budget priced(Budget budget, double number) {
-        return budget.with(Map.of(price, Map.of(0, Given.number(number, MONEY))));
+    private Map<Line, Map<Integer, Given>> priced(double number) {
+        return Map.of(price, Map.of(0, Given.number(number, MONEY)));
     }
 
     @Test
-    void before_a_search_there_is_no_number() {
-        Figures figures = Figures.of(empty);
-        assertThat(figures.text("flip_price")).isEqualTo("not searched");
-        assertThat(figures.hasReason(flip, 0)).isTrue();
-        assertThat(figures.number("flip_cost")).isEqualTo(0);
-        assertThat(figures.text("flip_state")).isEqualTo("never");
-        assertThat(empty.filledOn(flip)).isEqualTo("not searched yet");
-        assertThat(priced(empty, 1).filledOn(flip)).isEqualTo("not searched yet");
-        assertThat(empty.solved()).containsExactly(flip, cost);
+    void a_search_runs_once_and_only_when_what_follows_from_it_is_read() {
+        Figures figures = Figures.of(budget);
+        assertThat(figures.number(twice, 0)).isEqualTo(14);
         assertThat(figures.troubles()).isEmpty();
-    }
-
-    @Test
-    void formulas_compare_with_what_was_found() {
-        Figures figures = Figures.of(filled(Solved.number(5), 8));
-        assertThat(figures.number("flip_price")).isEqualTo(5);
+        assertThat(figures.isSearched()).isFalse();
+        assertThat(LessTwo.RUNS).hasValue(0);
         assertThat(figures.text("flip_state")).isEqualTo("dear");
+        assertThat(figures.number("flip_price")).isEqualTo(5);
         assertThat(figures.number("cost_moved")).isEqualTo(0);
-        Figures after = Figures.of(priced(filled(Solved.number(5), 8), 4));
+        assertThat(figures.isSearched()).isTrue();
+        assertThat(LessTwo.RUNS).hasValue(1);
+        assertThat(budget.solved()).containsExactly(flip, cost);
+        assertThat(budget.search(cost)).isEqualTo(KnownAnswers.of(Solved.number(8)));
+    }
+
+    @Test
+    void several_threads_read_what_one_search_found() {
+        Figures figures = Figures.of(budget);
+        assertThat(IntStream.range(0, 64).parallel().mapToObj(i -> figures.text("flip_state")))
+                .hasSize(64)
+                .containsOnly("dear");
+        assertThat(LessTwo.RUNS).hasValue(1);
+    }
+
+    @Test
+    void changed_entries_are_searched_anew() {
+        Figures figures = Figures.of(budget.with(priced(12)));
+        assertThat(figures.text("flip_price")).isEqualTo("none in range");
+        assertThat(figures.hasReason(flip, 0)).isTrue();
+        assertThat(figures.text("flip_state")).isEqualTo("never");
+        assertThat(figures.number("cost_moved")).isEqualTo(1);
+        assertThat(figures.filledOn()).isEqualTo("as filled on these entries");
+    }
+
+    @Test
+    void typed_over_in_a_workbook_formulas_follow_and_what_was_found_stays() {
+        Figures figures = Figures.of(budget);
+        Figures after = figures.typedOver(priced(4));
+        assertThat(after.number("flip_price")).isEqualTo(5);
         assertThat(after.text("flip_state")).isEqualTo("cheap");
-        Figures without = Figures.of(filled(Solved.none("none in range"), 6));
-        assertThat(without.text("flip_price")).isEqualTo("none in range");
-        assertThat(without.text("flip_state")).isEqualTo("never");
-        assertThat(without.number("cost_moved")).isEqualTo(1);
+        assertThat(after.number("price_twice")).isEqualTo(8);
+        assertThat(after.filledOn()).isEqualTo("as filled on other entries");
+        assertThat(after.typedOver(Map.of()).filledOn()).isEqualTo("as filled on other entries");
+        assertThat(figures.typedOver(Map.of()).filledOn()).isEqualTo("as filled on these entries");
     }
 
     @Test
-    void what_was_found_is_kept_and_called_old_when_an_entry_changes() {
-        Budget budget = filled(Solved.number(5), 8);
-        assertThat(budget.filledOn(flip)).isEqualTo("as filled on these entries");
-        Budget changed = priced(budget, 9);
-        assertThat(changed.solved(flip)).containsExactly(Solved.number(5));
-        assertThat(changed.filledOn(flip)).isEqualTo("as filled on other entries");
-        Budget again = changed.filled(Map.of(flip, List.of(Solved.number(6))));
-        assertThat(again.filledOn(flip)).isEqualTo("as filled on these entries");
-        assertThat(again.filledOn(cost)).isEqualTo("as filled on other entries");
-        assertThat(budget.solved(flip)).containsExactly(Solved.number(5));
-        assertThat(empty.solved(flip)).containsExactly(Solved.none("not searched"));
-    }
-
-    @Test
-    void blocks_of_cases_read_it_as_it_stands() {
+    void blocks_of_cases_keep_what_is_found_on_the_budget_as_it_stands() {
         List<CellRef> varying = List.of(new CellRef(price, 0));
-        Cases.Run run =
-                Cases.of(filled(Solved.number(5), 8), varying, List.of(state)).start();
+        Cases.Run run = Cases.of(budget, varying, List.of(state)).start();
         double[] codes = run.blocks(new double[][] {{4, 6}}, state, 0);
         assertThat(run.text(codes[0])).isEqualTo("cheap");
         assertThat(run.text(codes[1])).isEqualTo("dear");
-        assertThatThrownBy(() -> Cases.of(empty, List.of(new CellRef(flip, 0)), List.of(state)))
+        assertThat(LessTwo.RUNS).hasValue(1);
+        assertThatThrownBy(() -> Cases.of(budget, List.of(new CellRef(flip, 0)), List.of(state)))
                 .hasMessage("Line flip_price is found by a search and has no entered value.");
     }
 
     @Test
+    void blocks_of_cases_that_need_no_search_run_none() {
+        Cases.of(budget, List.of(new CellRef(price, 0)), List.of(twice));
+        assertThat(LessTwo.RUNS).hasValue(0);
+    }
+
+    @Test
     void it_is_explained_without_a_formula() {
-        Figures figures = Figures.of(priced(filled(Solved.number(5), 8), 9));
+        Figures figures = Figures.of(budget);
         assertThat(Explanation.of(figures, flip, 0))
-                .hasToString("Flip (flip_price) = 5 EUR\n  found by a search, as filled on other entries\n"
+                .hasToString("Flip (flip_price) = 5 EUR\n  found by a search, as filled on these entries\n"
                         + "  note: where both cost the same\n");
-        assertThat(Explanation.of(Figures.of(empty), flip, 0).toString())
-                .startsWith("Flip (flip_price) = not searched");
+        assertThat(Explanation.of(figures.typedOver(priced(9)), flip, 0).toString())
+                .startsWith("Flip (flip_price) = 5 EUR\n  found by a search, as filled on other entries\n");
     }
 
     @Test
     void it_survives_a_copy() throws IOException, ClassNotFoundException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
-            out.writeObject(filled(Solved.number(5), 8));
+            out.writeObject(budget);
         }
         try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
             Budget copy = (Budget) in.readObject();
             assertThat(Figures.of(copy).text("flip_state")).isEqualTo("dear");
-            assertThat(copy.filledOn(copy.line("flip_price"))).isEqualTo("as filled on these entries");
+            assertThat(Figures.of(copy).number("flip_price")).isEqualTo(5);
         }
+    }
+
+    private Budget with(Search search) {
+        BudgetBuilder other = new BudgetBuilder("Test", "EUR");
+        ScheduleBuilder list = other.schedule("Sheet", "Table");
+        Line first = list.solvedNumber("first_found", "First", MONEY, "", search);
+        Line behind = list.line("behind_it", "Behind", MONEY, first.plus(first));
+        list.solved("second_found", "Second", MONEY, "", new KnownAnswers(List.of(behind), List.of(Solved.number(1))));
+        return other.build();
+    }
+
+    @Test
+    void a_search_that_looks_at_what_a_search_fills_is_refused() {
+        assertThatThrownBy(() -> with(KnownAnswers.of(Solved.number(1))))
+                .hasMessage(
+                        "The search of second_found looks at behind_it, which follows from first_found, which a search "
+                                + "fills.");
+        assertThatThrownBy(() -> with(new KnownAnswers(List.of(price), List.of())))
+                .hasMessage("The search of first_found looks at the_price, which is not a line of this budget.");
+    }
+
+    private static Figures ofOne(Search search) {
+        BudgetBuilder other = new BudgetBuilder("Test", "EUR");
+        other.schedule("Sheet", "Table").solvedNumber("one_found", "One", MONEY, "", search);
+        return Figures.of(other.build());
     }
 
     @Test
     void what_does_not_fit_is_refused() {
-        assertThatThrownBy(() -> empty.filled(Map.of(price, List.of(Solved.number(1)))))
-                .hasMessage("Line the_price is not filled by a search.");
-        assertThatThrownBy(() -> empty.filled(Map.of(flip, List.of())))
-                .hasMessage("Line flip_price has 1 cells, but found 0 values.");
-        assertThatThrownBy(() -> empty.filled(Map.of(cost, List.of(Solved.none("none")))))
-                .hasMessage("Line flip_cost takes numbers alone, but found 'none'.");
+        assertThatThrownBy(() -> budget.search(price)).hasMessage("Line the_price is not filled by a search.");
+        assertThatThrownBy(() -> ofOne(KnownAnswers.of()).number("one_found"))
+                .hasMessage("Line one_found has 1 cells, but its search found 0 values.");
+        assertThatThrownBy(() -> ofOne(KnownAnswers.of(Solved.none("none"))).number("one_found"))
+                .hasMessage("Line one_found takes numbers alone, but its search found 'none'.");
         assertThatThrownBy(() -> Solved.number(Double.NaN)).isInstanceOf(FormulaException.class);
         assertThatThrownBy(() -> new Solved(3, "none")).isInstanceOf(FormulaException.class);
         assertThatThrownBy(() -> b.define(flip, price)).hasMessage("Line flip_price is defined twice.");
@@ -139,5 +199,6 @@ class SolvedLinesTest {
         assertThatThrownBy(() -> flip.numberOr(none(Unit.METRE)))
                 .hasMessage("NUMBER_OR wants one unit, but found money (flip_price) and m (0).");
         assertThatThrownBy(cost::hasNumber).hasMessage("HAS_NUMBER wants a OPTIONAL, but found a NUMBER: flip_cost.");
+        assertThat(moved.kind()).isEqualTo(Kind.TRUTH);
     }
 }

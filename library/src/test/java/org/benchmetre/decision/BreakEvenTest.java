@@ -107,6 +107,28 @@ class BreakEvenTest {
         assertThat(found.solved()).isEqualTo(Solved.none("2 values in range"));
     }
 
+    /** (x - 20)(x - 20.01): on a grid of 512 points from 0 to 63 both roots lie between two neighbours. */
+    @Test
+    void two_roots_between_neighbours_of_the_grid_are_both_found() {
+        Figure figure = Figure.of(x -> x.minus(plain(20)).times(x.minus(plain(20.01))), x -> plain(0));
+        Found found = figure.searchZero().between(0, 63);
+        assertThat(Math.floor(20 / 63.0 * 511)).isEqualTo(Math.floor(20.01 / 63.0 * 511));
+        assertThat(found.crossings()).hasSize(2);
+        assertThat(found.crossings().get(0).first()).isCloseTo(20, within(1e-11));
+        assertThat(found.crossings().get(1).first()).isCloseTo(20.01, within(1e-11));
+        assertThat(found.points()).isEqualTo(512);
+    }
+
+    @Test
+    void two_jumps_between_neighbours_of_a_whole_grid_are_both_found() {
+        Figure figure = Figure.of(WHOLE, x -> x.minus(plain(50_000)).times(x.minus(plain(50_000))), x -> plain(1.5));
+        List<Crossing> crossings = figure.search().between(1, 1e5).crossings();
+        assertThat(crossings)
+                .containsExactly(
+                        new Crossing.Jump(49_998, 49_999, Lesser.RIGHT, Lesser.LEFT),
+                        new Crossing.Jump(50_001, 50_002, Lesser.LEFT, Lesser.RIGHT));
+    }
+
     @Test
     void a_touch_on_the_grid_is_a_root_with_the_same_side_around_it() {
         Figure figure = Figure.of(x -> x.minus(plain(2)).times(x.minus(plain(2))), x -> plain(0));

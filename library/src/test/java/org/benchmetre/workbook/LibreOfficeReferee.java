@@ -38,7 +38,7 @@ public final class LibreOfficeReferee {
             """;
 
     private final Path folder;
-    private final Budget budget;
+    private final Figures figures;
     private final List<Case> cases = new ArrayList<>();
 
     /** What is typed into the workbook, and the file that has it. */
@@ -52,7 +52,7 @@ public final class LibreOfficeReferee {
      */
     public LibreOfficeReferee(Path folder, Budget budget) {
         this.folder = folder;
-        this.budget = budget;
+        this.figures = Figures.of(budget);
     }
 
     /** Skips the test when LibreOffice is not installed; in continuous integration ({@code CI=true}) fails instead. */
@@ -88,7 +88,7 @@ public final class LibreOfficeReferee {
      * @throws IOException when a file cannot be written or LibreOffice does not do its work
      */
     public List<String> differences() throws IOException {
-        byte[] written = new WorkbookWriter().bytes(Figures.of(budget));
+        byte[] written = new WorkbookWriter().bytes(figures);
         try {
             cases.parallelStream().forEach(one -> type(one, written));
             int half = cases.size() / 2;
@@ -105,7 +105,7 @@ public final class LibreOfficeReferee {
     }
 
     private void type(Case one, byte[] written) {
-        try (XSSFWorkbook workbook = Agreement.typed(written, budget, one.changes());
+        try (XSSFWorkbook workbook = Agreement.typed(written, figures.budget(), one.changes());
                 OutputStream out = Files.newOutputStream(one.file())) {
             workbook.write(out);
         } catch (IOException e) {
@@ -115,8 +115,8 @@ public final class LibreOfficeReferee {
 
     private List<String> differences(Case one) {
         try (XSSFWorkbook workbook = open(recalculated(one.file()))) {
-            Figures figures = Figures.of(budget.with(one.changes()));
-            return Agreement.differences(workbook, Agreement::cached, figures).stream()
+            Figures after = figures.typedOver(one.changes());
+            return Agreement.differences(workbook, Agreement::cached, after).stream()
                     .map(difference -> one.file().getFileName() + ": " + difference)
                     .toList();
         } catch (IOException e) {

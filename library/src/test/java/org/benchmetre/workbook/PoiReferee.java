@@ -20,7 +20,7 @@ import org.benchmetre.budget.run.Figures;
  */
 public final class PoiReferee {
 
-    private final Budget budget;
+    private final Figures figures;
     private final byte[] written;
 
     /**
@@ -30,20 +30,21 @@ public final class PoiReferee {
      * @throws IOException when the workbook cannot be made
      */
     public PoiReferee(Budget budget) throws IOException {
-        this.budget = budget;
-        this.written = new WorkbookWriter().bytes(Figures.of(budget));
+        this.figures = Figures.of(budget);
+        this.written = new WorkbookWriter().bytes(figures);
     }
 
     /**
-     * Compares the workbook, with changes typed in, with the engine's figures for the same changes. May run in several threads.
+     * Compares the workbook, with changes typed in, with the engine's figures for the same changes; what searches found stays. May run
+     * in several threads.
      *
      * @param changes what is typed in; may be empty
      * @return differences, empty when all agree
      */
     public List<String> differences(Map<Line, Map<Integer, Given>> changes) {
-        try (XSSFWorkbook workbook = Agreement.typed(written, budget, changes)) {
+        try (XSSFWorkbook workbook = Agreement.typed(written, figures.budget(), changes)) {
             FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-            return Agreement.differences(workbook, cell -> value(evaluator, cell), Figures.of(budget.with(changes)));
+            return Agreement.differences(workbook, cell -> value(evaluator, cell), figures.typedOver(changes));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

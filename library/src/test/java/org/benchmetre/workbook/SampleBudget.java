@@ -18,7 +18,6 @@ import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
-import java.util.Map;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
@@ -26,6 +25,7 @@ import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Formulas;
 import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.KnownAnswers;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Solved;
@@ -85,17 +85,7 @@ public final class SampleBudget {
                 "A shelf that falls can hurt someone. This is an invented example and says nothing about loads; ask"
                         + " someone licensed to say so, and follow the code that holds where the shelf hangs.");
         builder.caution("Figures", "Invented for this example.");
-        return filled(builder.build());
-    }
-
-    /** As if something had been searched. */
-    private static Budget filled(Budget budget) {
-        Solved not = Solved.none("not searched");
-        return budget.filled(Map.of(
-                budget.line("worth_wage"), List.of(Solved.number(31.25)),
-                budget.line("worth_length"), List.of(Solved.none("none in range")),
-                budget.line("cost_as_filled"), List.of(Solved.number(220)),
-                budget.line("part_worth"), List.of(Solved.number(30), Solved.number(12.5), not, not, not, not)));
+        return builder.build();
     }
 
     private void entries() {
@@ -229,9 +219,20 @@ public final class SampleBudget {
     private void searched() {
         Unit perHour = MONEY.over(HOUR);
         ScheduleBuilder list = builder.schedule("Summary", "What a search found");
-        Line wage = list.solved("worth_wage", "Worth it up to a wage of", perHour, "Invented; nothing was searched.");
-        Line length = list.solved("worth_length", "Worth it from a length of", Unit.METRE, "");
-        Line cost = list.solvedNumber("cost_as_filled", "First cost when it was searched", MONEY, "");
+        Line wage = list.solved(
+                "worth_wage",
+                "Worth it up to a wage of",
+                perHour,
+                "Invented; nothing was searched.",
+                KnownAnswers.of(Solved.number(31.25)));
+        Line length = list.solved(
+                "worth_length",
+                "Worth it from a length of",
+                Unit.METRE,
+                "",
+                KnownAnswers.of(Solved.none("none in range")));
+        Line cost = list.solvedNumber(
+                "cost_as_filled", "First cost when it was searched", MONEY, "", KnownAnswers.of(Solved.number(220)));
         list.line(
                 "wage_is_worth_it",
                 "Whether it is worth it",
@@ -249,7 +250,9 @@ public final class SampleBudget {
                 Unit.ONE,
                 partsCost.plus(fixingCost).exceeds(cost));
         ScheduleBuilder table = builder.schedule("Summary", "What a search found by part");
-        Line worth = table.solved("part_worth", "Worth its price up to", PER_PACK, "", part);
+        Solved not = Solved.none("not searched");
+        KnownAnswers found = KnownAnswers.of(Solved.number(30), Solved.number(12.5), not, not, not, not);
+        Line worth = table.solved("part_worth", "Worth its price up to", PER_PACK, "", found, part);
         table.textLine("part_worth_state", "Found", when(worth.hasNumber(), text("found"), text("not found")));
         table.line("part_worth_more", "More than its cost", PER_PACK, worth.numberOr(none(PER_PACK)));
     }

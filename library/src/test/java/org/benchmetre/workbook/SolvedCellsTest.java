@@ -23,7 +23,11 @@ class SolvedCellsTest {
     private final Plan plan = Plan.of(budget);
 
     private static XSSFWorkbook written(Budget budget) throws IOException {
-        return new XSSFWorkbook(new ByteArrayInputStream(new WorkbookWriter().bytes(Figures.of(budget))));
+        return written(Figures.of(budget));
+    }
+
+    private static XSSFWorkbook written(Figures figures) throws IOException {
+        return new XSSFWorkbook(new ByteArrayInputStream(new WorkbookWriter().bytes(figures)));
     }
 
     private Cell cell(XSSFWorkbook workbook, String id, int cell) {
@@ -64,8 +68,9 @@ class SolvedCellsTest {
             assertThat(at(workbook, notes).getStringCellValue())
                     .isEqualTo("As filled on these entries. Invented; nothing was searched.");
         }
-        Budget changed = budget.with(Map.of(
-                budget.line("hourly_wage"), Map.of(0, Given.number(20, Unit.MONEY.over(Unit.parse("h"))))));
+        Figures changed = Figures.of(budget)
+                .typedOver(Map.of(
+                        budget.line("hourly_wage"), Map.of(0, Given.number(20, Unit.MONEY.over(Unit.parse("h"))))));
         try (XSSFWorkbook workbook = written(changed)) {
             assertThat(at(workbook, notes).getStringCellValue()).startsWith("As filled on other entries.");
         }

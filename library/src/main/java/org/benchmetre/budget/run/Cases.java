@@ -25,7 +25,7 @@ public final class Cases implements Serializable {
     }
 
     /**
-     * Prepares a budget for many cases.
+     * Prepares a budget for many cases. Solved lines keep in every case what their searches find on the budget as it stands.
      *
      * @param budget the budget; cells that do not vary keep its values
      * @param varying entry cells that differ from case to case

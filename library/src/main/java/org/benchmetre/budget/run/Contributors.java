@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellWalk;
 import org.benchmetre.budget.Constant;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Fold;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
@@ -82,10 +83,14 @@ final class Contributors extends CellWalk {
         return null;
     }
 
-    /** The text a formula stands for, when it is a constant or a line; others are not worked out here. */
+    /** The text a formula stands for, when it is a constant, a line or one row of a line; others are not worked out here. */
     private Optional<String> textOf(Formula formula) {
         if (formula instanceof Constant constant) {
             return Optional.of(constant.text());
+        }
+        if (formula instanceof Element element) {
+            Position row = position.with(element.axis(), element.index());
+            return Optional.of(figures.text(element.line(), element.line().cellAt(row)));
         }
         return formula instanceof Line line ? Optional.of(figures.text(line, line.cellAt(position))) : Optional.empty();
     }

@@ -2,6 +2,7 @@ package org.benchmetre.budget.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Dependencies;
@@ -10,17 +11,27 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.Words;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Numbers;
 
-/** The values of all lines of a budget, for the one case that its entries make. Immutable. */
+/**
+ * The values of all lines of a budget, for the one case that its entries make. Searches run once, when a cell that follows from one
+ * is first asked for; all else is known at once. Its values never change; for several threads.
+ */
 public final class Figures {
 
     private final Budget budget;
-    private final Whole whole;
+    private final Reach reach;
+    private final Whole plain;
+    private final boolean typedOver;
+    private Whole searched;
 
-    private Figures(Budget budget, Whole whole) {
+    private Figures(Budget budget, Whole searched, boolean typedOver) {
         this.budget = budget;
-        this.whole = whole;
+        this.reach = Reach.of(budget);
+        this.plain = Whole.of(budget);
+        this.searched = searched;
+        this.typedOver = typedOver;
     }
 
     /**
@@ -30,7 +41,29 @@ public final class Figures {
      * @return the value of every cell of every line
      */
     public static Figures of(Budget budget) {
-        return new Figures(budget, Whole.of(budget));
+        return new Figures(budget, null, false);
+    }
+
+    /**
+     * What a workbook of these figures shows after changes are typed into its entries: every formula follows, and what searches found
+     * stays as it was filled.
+     *
+     * @param changes for each entry line the new value by cell
+     * @return figures of the changed budget
+     * @throws FormulaException when a line is not an entry of the budget
+     */
+    public Figures typedOver(Map<Line, Map<Integer, Given>> changes) {
+        Budget changed = budget.with(changes);
+        return new Figures(changed, searched().on(changed), typedOver || !changes.isEmpty());
+    }
+
+    /**
+     * On which entries searches ran, in words for a reader.
+     *
+     * @return <i>as filled on these entries</i>; after {@link #typedOver} <i>as filled on other entries</i>
+     */
+    public String filledOn() {
+        return typedOver ? "as filled on other entries" : "as filled on these entries";
     }
 
     /**
@@ -97,7 +130,27 @@ public final class Figures {
     }
 
     private double raw(Line line, int cell) {
-        return whole.value(line, cell);
+        return at(line, cell).value(line, cell);
+    }
+
+    private Whole at(Line line, int cell) {
+        return reach.covers(line, cell) ? searched() : plain;
+    }
+
+    private synchronized Whole searched() {
+        if (searched == null) {
+            searched = plain.searched();
+        }
+        return searched;
+    }
+
+    /**
+     * Whether the searches have run.
+     *
+     * @return false until a cell that follows from one was asked for
+     */
+    public synchronized boolean isSearched() {
+        return searched != null;
     }
 
     /**
@@ -118,11 +171,15 @@ public final class Figures {
      * @return the text
      */
     public String text(Line line, int cell) {
-        double value = raw(line, cell);
+        return text(at(line, cell), line, cell);
+    }
+
+    private static String text(Whole whole, Line line, int cell) {
+        double value = whole.value(line, cell);
         if (line.kind() == Kind.TEXT) {
             return whole.texts().text(value);
         }
-        if (hasReason(line, cell)) {
+        if (isReason(line, value)) {
             return whole.texts().reason(value);
         }
         return Double.isFinite(value) ? Numbers.plain(value) : "not a finite number";
@@ -136,11 +193,16 @@ public final class Figures {
      * @return true when there is no number
      */
     public boolean hasReason(Line line, int cell) {
-        return line.kind() == Kind.OPTIONAL && Texts.isNoNumber(raw(line, cell));
+        return isReason(line, raw(line, cell));
+    }
+
+    private static boolean isReason(Line line, double value) {
+        return line.kind() == Kind.OPTIONAL && Texts.isNoNumber(value);
     }
 
     /**
-     * The cells whose value is not a finite number although all they read is: where the trouble begins, one sentence each.
+     * The cells whose value is not a finite number although all they read is: where the trouble begins, one sentence each. What
+     * searches find is always finite or words, so none is run for this.
      *
      * @return empty when every figure is sound
      */
@@ -157,8 +219,8 @@ public final class Figures {
     }
 
     private boolean isTrouble(Line line, int cell) {
-        double value = raw(line, cell);
-        return !Double.isFinite(value) && !hasReason(line, cell);
+        double value = plain.value(line, cell);
+        return !Double.isFinite(value) && !isReason(line, value);
     }
 
     private boolean readsAreSound(Line line, int cell) {
@@ -174,7 +236,7 @@ public final class Figures {
     private String trouble(Line line, int cell) {
         List<String> reads = reads(line, cell).stream()
                 .limit(6)
-                .map(read -> read + " = " + text(read.line(), read.cell()))
+                .map(read -> read + " = " + text(plain, read.line(), read.cell()))
                 .toList();
         return line.label() + " (" + line.address(cell) + ") has no finite value: its formula "
                 + budget.formula(line).map(Words::of).orElse("") + " reads " + String.join(", ", reads) + ".";

@@ -10,7 +10,7 @@ import org.benchmetre.budget.Line;
 
 /**
  * Narrows the program of a whole budget to what some lines need and only the given cells move. All else has the value it has in the
- * budget as it stands, and of a choice that nothing moves only the side that is taken remains.
+ * budget as it stands, what searches find included, and of a choice that nothing moves only the side that is taken remains.
  */
 final class Narrowing {
 
@@ -39,7 +39,9 @@ final class Narrowing {
     /** The program for some varying entry cells and the wanted lines. */
     static Program program(Budget budget, List<CellRef> varying, Collection<Line> outputs) {
         varying.forEach(cell -> budget.given(cell.line()));
-        Narrowing narrowing = new Narrowing(Whole.of(budget), varying);
+        Whole plain = Whole.of(budget);
+        Whole whole = Reach.of(budget).coversAny(outputs) ? plain.searched() : plain;
+        Narrowing narrowing = new Narrowing(whole, varying);
         narrowing.findWhatVaries();
         narrowing.findWhatIsNeeded(outputs);
         return narrowing.written(outputs);

@@ -23,7 +23,7 @@ import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.Walk;
 
 /**
- * Turns a whole budget into a program in which every entered and every filled cell varies, so that one program serves all budgets of
+ * Turns a whole budget into a program in which every entered cell and every one that a search fills varies, so that one program serves all budgets of
  * the same lines and formulas.
  */
 final class Unroller {

@@ -39,6 +39,15 @@ public final class Causes {
      */
     public record Cause(String key, String label, Line yearly, boolean isReturn) {}
 
+    /**
+     * What is added up.
+     *
+     * @param causes what differs between ways, in order
+     * @param yearly all yearly cost by way, lost fruit counted
+     * @param benchMetres metres of bench
+     */
+    public record Sums(List<Cause> causes, Line yearly, Line benchMetres) {}
+
     /** One row for each cause. */
     public final Axis axis;
     /** Yearly cost per metre, money/(m a), by cause and way. */
@@ -55,19 +64,17 @@ public final class Causes {
      * @param pages tables opened early
      * @param ways ways to water
      * @param pair the way chosen and its rival
-     * @param causes what differs between ways, in order
-     * @param yearly all yearly cost by way, lost fruit counted
-     * @param benchMetres metres of bench
+     * @param sums what is added up
      */
-    public Causes(
-            BudgetBuilder b, Pages pages, Ways ways, Pair pair, List<Cause> causes, Line yearly, Line benchMetres) {
-        this.causes = List.copyOf(causes);
+    public Causes(BudgetBuilder b, Pages pages, Ways ways, Pair pair, Sums sums) {
+        this.causes = List.copyOf(sums.causes);
+        Line benchMetres = sums.benchMetres;
         ScheduleBuilder table = pages.byCause();
         axis = Axis.rows("cause", "Cause", causes.stream().map(Cause::key).toList(), 0);
         b.nameRows(axis, table.textLine("cause_label", "Cause", rows(Cause::label)));
         Line kind = table.textLine("cause_kind", "Kind", rows(c -> c.isReturn() ? RETURN : COST));
         List<Formula> amounts = new ArrayList<>();
-        Formula rest = yearly;
+        Formula rest = sums.yearly;
         for (Cause cause : causes) {
             amounts.add(cause.yearly().over(benchMetres));
             rest = rest.minus(cause.yearly());

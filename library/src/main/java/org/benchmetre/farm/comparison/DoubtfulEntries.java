@@ -1,26 +1,43 @@
 package org.benchmetre.farm.comparison;
 
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.entry.Plausible;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.decision.Sought;
+import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
 
-/** Gathers the entries whose value decides between ways to water. */
+/**
+ * Gathers the entries whose value decides between ways to water. Life and price belong to a part: where several ways share the part
+ * that carries their outlets, it stands once, in the rows of the first of them. Each spare row for a way has its rows as well.
+ */
 public final class DoubtfulEntries {
+
+    private static final Unit PER_METRE = Unit.parse("money/(m a)");
 
     private final BudgetBuilder b;
     private final String currency;
-    private final List<Flips.Doubtful> entries = new ArrayList<>();
+    private final List<Doubtful> filled = new ArrayList<>();
+    private final List<Doubtful> spare = new ArrayList<>();
 
     /**
      * Starts with none.
@@ -34,71 +51,141 @@ public final class DoubtfulEntries {
     }
 
     /**
-     * Adds life, price and clogging of what carries the outlets of each way in the files.
+     * Adds life and price of what carries the outlets, and the outlets that fail, of every way.
      *
-     * @param ways ways to water
-     * @param m parts as entered
      * @param failed outlets that fail
+     * @param slopes what prices move
      * @return this
      */
-    public DoubtfulEntries ofWays(Ways ways, Materials m, FailedOutlets failed) {
+    public DoubtfulEntries ofWays(FailedOutlets failed, CostSlopes slopes) {
+        Ways ways = slopes.ways();
+        Materials m = slopes.materials();
+        Line part = carriers(ways, m, failed);
+        List<Formula> typed = m.axis.keys().stream().map(key -> text(key)).toList();
+        Line rowKey = b.schedule(Sheets.MATERIALS, "Parts: the key of each row, as one types it")
+                .textLine("material_row_key", "Key of its row", new Rows(m.axis, typed));
+        for (int way = 0; way < ways.axis.size(); way++) {
+            List<Doubtful> rows = ways.axis.isSpare(way) ? spare : filled;
+            String key = ways.axis.keys().get(way);
+            OfPart carrier = new OfPart(b, m, rowKey, new Element(part, ways.axis, way), new CellRef(part, way));
+            rows.add(carrier.life("material_life_" + key));
+            rows.add(carrier.price("material_price_" + key, text(currency), slopes));
+            rows.add(failing(ways, failed, way));
+        }
         return this;
     }
 
+    /** The part that carries the outlets of each way, in the row of the first way that has it. */
+    private Line carriers(Ways ways, Materials m, FailedOutlets failed) {
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, each once");
+        Line part = s.textLine(
+                "way_part",
+                "Part that carries the outlets",
+                when(ways.key.isFilled(), when(failed.itemsFound.isPositive(), failed.outletItem, text("")), text("")));
+        return s.textLine(
+                "way_part_once",
+                "The same, where no way before has it",
+                when(part.isFilled(), when(lookup(ways.key, part, part).is(ways.key), part, text("")), text("")));
+    }
+
+    /** Life and price of a part that a text names. */
+    private record OfPart(BudgetBuilder b, Materials m, Line rowKey, Formula item, CellRef cell) {
+
+        private Bounds bounds(Line entry) {
+            return b.entry(entry).bounds();
+        }
+
+        Doubtful life(String key) {
+            return new Doubtful(
+                    key,
+                    words("Life, ", of(m.lifeUnit, text("")), m.life),
+                    new Doubtful.Values(number(m.life), number(m.lifeLow), number(m.lifeHigh), bounds(m.life)),
+                    new Doubtful.Searched(new Sought(m.life, m.key, cell)));
+        }
+
+        Doubtful price(String key, Formula currency, CostSlopes slopes) {
+            return new Doubtful(
+                    key,
+                    words("Price of a pack, ", when(item.isFilled(), currency, text("")), m.price),
+                    new Doubtful.Values(number(m.price), number(m.priceLow), number(m.priceHigh), bounds(m.price)),
+                    new Doubtful.Straight(when(item.isFilled(), slopes.ofPrice(item), none(PER_METRE))));
+        }
+
+        private Doubtful.Words words(String what, Formula unit, Line entry) {
+            Formula address = joined(text(entry.id() + "["), lookup(rowKey, m.key, item), text("]"));
+            return new Doubtful.Words(
+                    when(item.isFilled(), joined(text(what), lookup(m.label, m.key, item)), text("")),
+                    unit,
+                    when(item.isFilled(), address, text("")));
+        }
+
+        private Formula number(Line column) {
+            return of(column, none(column.unit())).counting(ONE);
+        }
+
+        private Formula of(Line column, Formula otherwise) {
+            return when(item.isFilled(), lookup(column, m.key, item), otherwise);
+        }
+    }
+
+    private Doubtful failing(Ways ways, FailedOutlets failed, int way) {
+        String key = ways.axis.keys().get(way);
+        Formula wayKey = new Element(ways.key, ways.axis, way);
+        Formula name = new Element(ways.label, ways.axis, way);
+        Line entry = failed.failedPerYear;
+        return new Doubtful(
+                entry.id() + "_" + key,
+                new Doubtful.Words(
+                        ifFilled(wayKey, joined(text("Outlets failed a year, "), name)),
+                        ifFilled(wayKey, text(entry.unit().display(currency))),
+                        ifFilled(wayKey, text(entry.address(way)))),
+                new Doubtful.Values(
+                        new Element(entry, ways.axis, way).counting(ONE),
+                        new Element(failed.failedLow, ways.axis, way).counting(ONE),
+                        new Element(failed.failedHigh, ways.axis, way).counting(ONE),
+                        b.entry(entry).bounds()),
+                new Doubtful.Searched(new Sought(entry, ways.key, new CellRef(ways.key, way))));
+    }
+
+    private static Formula ifFilled(Formula key, Formula words) {
+        return when(key.isFilled(), words, text(""));
+    }
+
     /**
-     * Adds a single entry with its own plausible range.
+     * Adds a single entry with its own plausible range, in which the cost of every way is a straight line.
      *
      * @param line an entry
+     * @param slope yearly cost per metre for one unit of it, by way
      * @return this
      */
-    public DoubtfulEntries add(Line line) {
-        Plausible range = b.entry(line).plausible();
-        entries.add(new Flips.Doubtful(
+    public DoubtfulEntries add(Line line, Line slope) {
+        Entry entry = b.entry(line);
+        filled.add(new Doubtful(
                 line.id(),
-                line.label(),
-                line.id(),
-                text(line.unit().display(currency)),
-                line.counting(ONE),
-                Flips.bound(range.low()),
-                Flips.bound(range.high())));
+                new Doubtful.Words(text(line.label()), text(line.unit().display(currency)), text(line.id())),
+                new Doubtful.Values(
+                        line.counting(ONE),
+                        bound(entry.plausible().low()),
+                        bound(entry.plausible().high()),
+                        entry.bounds()),
+                new Doubtful.Straight(slope)));
         return this;
     }
 
-    /**
-     * Adds one cell of a table, whose range stands in two other columns.
-     *
-     * @param label what a reader sees
-     * @param unit the unit, a text; of the row where it has one
-     * @param key of the row
-     * @param value the entry along the rows
-     * @param low low end along the rows
-     * @param high high end along the rows
-     * @return this
-     */
-    public DoubtfulEntries add(String label, Formula unit, String key, Line value, Line low, Line high) {
-        Axis axis = value.axes().get(0);
-        int row = axis.indexOf(key);
-        entries.add(new Flips.Doubtful(
-                value.id() + "_" + key,
-                label,
-                value.id() + "[" + key + "]",
-                unit,
-                cell(value, axis, row),
-                cell(low, axis, row),
-                cell(high, axis, row)));
-        return this;
+    /** A plain number from a bound that may be missing. */
+    private static Formula bound(double value) {
+        return Double.isFinite(value) ? number(value, ONE) : none(ONE);
     }
 
-    private static Formula cell(Line line, Axis axis, int row) {
-        return new Element(line, axis, row).counting(ONE);
+    /** All of them, those of spare rows last. */
+    List<Doubtful> all() {
+        List<Doubtful> all = new ArrayList<>(filled);
+        all.addAll(spare);
+        return List.copyOf(all);
     }
 
-    /**
-     * All of them.
-     *
-     * @return in the order they were added
-     */
-    public List<Flips.Doubtful> all() {
-        return List.copyOf(entries);
+    /** How many are of spare rows. */
+    int spare() {
+        return spare.size();
     }
 }

@@ -1,9 +1,9 @@
 package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.or;
@@ -21,29 +21,23 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.decision.Standing;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * At which value of each doubtful entry the answer flips: where the way recommended and another one cost the same. The value is found
- * by a search and filled in; whether it lies inside the plausible range, and how far it is from the entry, are formulas beside it.
+ * At which value of each doubtful entry the answer flips: where the way recommended and another one cost the same; whether that value
+ * lies inside the plausible range, and how far it is from the entry. Values that a search found, of lives and of failing outlets,
+ * stay as they were filled; beside them stands whether the entries have changed since.
  */
-public final class Flips {
+final class Flips {
 
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
+    private static final Unit PERCENT = Unit.parse("%");
 
-    /**
-     * One doubtful entry.
-     *
-     * @param key of its row
-     * @param label what a reader sees
-     * @param address the entry's cell, as one types it: {@code line} or {@code line[key]}
-     * @param unit unit of the entry, a text
-     * @param current its value, as a plain number
-     * @param low low end of the plausible range, as a plain number; 0 for none
-     * @param high high end of the plausible range, as a plain number; 0 for none
-     */
-    public record Doubtful(
-            String key, String label, String address, Formula unit, Formula current, Formula low, Formula high) {}
+    private final BudgetBuilder b;
+    private final Ranking rank;
+    private final List<Doubtful> entries;
+    private final Axis axis;
 
     /**
      * Declares the lines.
@@ -51,93 +45,132 @@ public final class Flips {
      * @param b where schedules are added
      * @param rank how the ways rank
      * @param pages tables opened early
-     * @param entries the doubtful entries
+     * @param doubtful the doubtful entries
      */
-    public Flips(BudgetBuilder b, Ranking rank, Pages pages, List<Doubtful> entries) {
-        Axis axis =
-                Axis.rows("flip", "Entry", entries.stream().map(Doubtful::key).toList(), 0);
+    Flips(BudgetBuilder b, Ranking rank, Pages pages, DoubtfulEntries doubtful) {
+        this.b = b;
+        this.rank = rank;
+        this.entries = doubtful.all();
+        List<String> keys = entries.subList(0, entries.size() - doubtful.spare()).stream()
+                .map(Doubtful::key)
+                .toList();
+        this.axis = Axis.rows("flip", "Entry", keys, doubtful.spare());
         ScheduleBuilder table = pages.flips();
         table.note(
                 "A value in the plausible range is a real doubt. Where no value flips the answer, that is a result too. The "
-                        + "margin of safety is how far the entry may move before the answer flips.");
-        b.nameRows(axis, table.textLine("flip_label", "Entry", words(axis, entries, d -> text(d.label()))));
-        Line current = table.line("flip_current", "Now", ONE, words(axis, entries, Doubtful::current));
-        table.textLine("flip_unit", "Unit", words(axis, entries, Doubtful::unit));
-        Line low = table.line("flip_low", "Plausible, low", ONE, words(axis, entries, Doubtful::low));
-        Line high = table.line("flip_high", "Plausible, high", ONE, words(axis, entries, Doubtful::high));
-        Line value = table.solved(
+                        + "margin of safety is how far the entry may move before the answer flips. Values of lives and of failing "
+                        + "outlets are found by a search and stay as filled; all others are live.");
+        Line label = table.textLine("flip_label", "Entry", rows(d -> d.words().label()));
+        b.nameRows(axis, label);
+        Line current =
+                table.line("flip_current", "Now", ONE, rows(d -> d.values().current()));
+        table.textLine("flip_unit", "Unit", rows(d -> d.words().unit()));
+        Line low = table.line(
+                "flip_low", "Plausible, low", ONE, rows(d -> d.values().low()));
+        Line high = table.line(
+                "flip_high", "Plausible, high", ONE, rows(d -> d.values().high()));
+        FlipValues values = new FlipValues(b, rank, entries, current, high, low);
+        Line value = table.line(
                 "flip_value",
                 "Flips at",
                 ONE,
-                "the value nearest to the entry at which both ways cost the same, by a search",
-                axis);
-        table.solved("flip_to", "Flips to", ONE, "the way that then costs as much as the one recommended", axis);
-        Formula at = value.numberOr(none(ONE));
-        Formula inside = and(value.hasNumber(), and(not(low.exceeds(at)), not(at.exceeds(high))));
+                onlyWhen(values.to.isFilled(), values.at, whyNone(label)),
+                "the value nearest to the entry at which both ways cost the same");
+        table.textLine("flip_to", "Flips to", when(label.isFilled(), way(values), text("")));
+        Formula within = and(high.isPositive(), not(low.exceeds(values.at)), not(values.at.exceeds(high)));
+        Line inside = b.schedule(Sheets.IRRIGATION, "Flip values inside the plausible range")
+                .line("flip_inside", "1 when inside", ONE, when(and(value.hasNumber(), within), one(), none(ONE)));
+        Formula place =
+                when(inside.isPositive(), text("inside the plausible range"), text("outside the plausible range"));
         table.textLine(
                 "flip_finding",
                 "Finding",
                 when(
                         value.hasNumber(),
-                        when(
-                                high.isPositive(),
-                                when(inside, text("inside the plausible range"), text("outside the plausible range")),
-                                text("no plausible range is given")),
-                        text("see the value")));
+                        when(high.isPositive(), place, text("no plausible range is given")),
+                        when(label.isFilled(), text("see the value"), text(""))));
         table.line(
                 "flip_margin",
                 "Margin of safety",
-                Unit.parse("%"),
+                PERCENT,
                 onlyWhen(
                         and(value.hasNumber(), current.isPositive()),
-                        at.minus(current)
+                        values.at
+                                .minus(current)
                                 .over(when(current.isPositive(), current, one()))
-                                .in(Unit.parse("%")),
+                                .in(PERCENT),
                         "none"));
-        table.textLine("flip_address", "Entry, as one types it", words(axis, entries, d -> text(d.address())));
-        Line doubt = b.schedule(Sheets.IRRIGATION, "Flip values inside the plausible range")
-                .line("flip_inside", "1 when inside", ONE, when(and(high.isPositive(), inside), one(), none(ONE)));
-        stale(b, rank, pages.answer(), sum(doubt, axis));
+        table.textLine(
+                "flip_address", "Entry, as one types it", rows(d -> d.words().address()));
+        answer(pages.answer(), inside);
     }
 
-    private static void stale(BudgetBuilder b, Ranking rank, ScheduleBuilder answer, Formula insideCount) {
+    /** Why no value flips the answer, in each row in use. */
+    private Line whyNone(Line label) {
+        Line words = b.schedule(Sheets.IRRIGATION, "Where no value flips the answer")
+                .textLine(
+                        "no_flip_reason",
+                        "Why not",
+                        when(
+                                rank.hasNext(),
+                                text("no value flips it"),
+                                when(
+                                        rank.inUse.exceeds(one()),
+                                        text("no other way reaches the target"),
+                                        text("only one way"))));
+        return b.schedule(Sheets.IRRIGATION, "Where no value flips the answer, by entry")
+                .textLine("flip_none_reason", "Why not", when(label.isFilled(), words, text("")));
+    }
+
+    private Formula way(FlipValues values) {
+        return when(values.to.isFilled(), lookup(rank.ways.label, rank.ways.key, values.to), text("-"));
+    }
+
+    private void answer(ScheduleBuilder answer, Line inside) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What the search balanced");
         Line first = s.line("balance_first", "The way recommended, now", PER_METRE, rank.bestCost);
         Line next = s.line("balance_next", "The next, now", PER_METRE, rank.nextCost);
-        Line firstThen = s.solvedNumber(
-                "balance_first_filled",
-                "The way recommended, as filled",
-                PER_METRE,
-                "on the entries the search began with");
-        Line nextThen = s.solvedNumber(
-                "balance_next_filled", "The next, as filled", PER_METRE, "on the entries the search began with");
-        Formula moved = or(
-                or(first.exceeds(firstThen), firstThen.exceeds(first)),
-                or(next.exceeds(nextThen), nextThen.exceeds(next)));
+        Line firstMoved = s.line(
+                "balance_first_moved",
+                "1 where it has moved since",
+                ONE,
+                moved(first, asFilled(s, first, "The way recommended")));
+        Line nextMoved = s.line(
+                "balance_next_moved", "1 where it has moved since", ONE, moved(next, asFilled(s, next, "The next")));
         answer.textLine(
                 "flip_state",
-                "Flip values",
+                "Flip values by search",
                 when(
-                        moved,
-                        text("out of date: entries have changed since they were filled; write the workbook again"),
+                        or(firstMoved.isPositive(), nextMoved.isPositive()),
+                        text(
+                                "out of date for lives and failing outlets: entries have changed since they were filled; write the "
+                                        + "workbook again"),
                         text("as filled on these entries")));
-        Line inside =
-                s.line("flips_inside", "Entries that flip the answer inside their plausible range", ONE, insideCount);
+        Line count = s.line(
+                "flips_inside", "Entries that flip the answer inside their plausible range", ONE, sum(inside, axis));
         answer.textLine(
                 "irrigation_doubt_flips",
                 "Doubts",
                 when(
-                        inside.isPositive(),
+                        count.isPositive(),
                         text("A doubtful entry flips the answer inside its plausible range: see at which value."),
                         text("No doubtful entry flips the answer inside its plausible range, as filled.")));
     }
 
-    private static Formula words(Axis axis, List<Doubtful> entries, Function<Doubtful, Formula> word) {
-        return new Rows(axis, entries.stream().map(word).toList());
+    private static Line asFilled(ScheduleBuilder s, Line now, String what) {
+        return s.solvedNumber(
+                now.id() + "_filled",
+                what + ", as filled",
+                PER_METRE,
+                "on the entries the search began with",
+                new Standing(now));
     }
 
-    /** A plain number from a bound that may be missing. */
-    static Formula bound(double value) {
-        return Double.isFinite(value) ? number(value, ONE) : none(ONE);
+    private static Formula moved(Line now, Line then) {
+        return when(Sizes.differ(now, then), one(), none(ONE));
+    }
+
+    private Formula rows(Function<Doubtful, Formula> formula) {
+        return new Rows(axis, entries.stream().map(formula).toList());
     }
 }

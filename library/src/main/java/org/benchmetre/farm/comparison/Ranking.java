@@ -1,6 +1,8 @@
 package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
@@ -30,25 +32,30 @@ public final class Ranking {
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
     private static final String FIRST = "recommended";
     private static final String NEXT = "next";
-    /** Stands for a way that is left out. More than any cost of a metre. */
-    private static final double OUT = 1e9;
+    private static final String RULE = "the rule is ours: least yearly cost among the ways that reach the target";
 
-    /** 1 where a way reaches the target, by way. */
-    final Line reaches;
+    /** Ways to water. */
+    final Ways ways;
+    /** Yearly cost per metre, lost fruit counted, by way. */
+    final Line yearly;
     /** The word {@code recommended} or {@code next}, by way. */
     final Line place;
     /** How many ways reach the target. */
     final Line reaching;
+    /** Ways in use, ranked or not. */
+    final Line inUse;
+    /** 1 for each ranked way but the one that comes first. */
+    final Line rival;
+    /** How many rivals there are. */
+    final Line rivals;
     /** Key of the way that comes first. */
     final Line best;
     /** Key of the way that comes next; empty when there is no other. */
     final Line next;
     /** Cost of the way that comes first. */
     final Line bestCost;
-    /** Cost of the way that comes next, {@link #OUT} when there is none. */
+    /** Cost of the way that comes next; more than that of any way when there is none. */
     final Line nextCost;
-
-    private final Ways ways;
 
     /**
      * Declares the lines.
@@ -61,28 +68,44 @@ public final class Ranking {
      */
     public Ranking(BudgetBuilder b, Ways ways, Line yearly, Line uniformity, Line target) {
         this.ways = ways;
+        this.yearly = yearly;
         ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "How the ways rank");
         table.note(
                 "Least yearly cost, lost fruit counted, among the ways that reach the target uniformity; when none does, "
-                        + "among all. " + "A way that is left out counts as 1,000,000,000.");
+                        + "among all. A way that is left out counts as more than twice the dearest.");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ranking, in figures");
-        reaches = table.line(
+        Line used = table.line("way_in_use", "In use (1 for yes)", ONE, when(ways.key.isFilled(), one(), none(ONE)));
+        inUse = s.line("ways_in_use", "Ways in use", ONE, sum(used, ways.axis));
+        Line reaches = table.line(
                 "way_reaches_target",
                 "Reaches the target (1 for yes)",
                 ONE,
                 when(and(ways.key.isFilled(), not(target.exceeds(uniformity))), one(), none(ONE)));
         reaching = s.line("ways_reaching_target", "Ways that reach the target", ONE, sum(reaches, ways.axis));
         Formula counts = and(ways.key.isFilled(), or(reaches.isPositive(), not(reaching.isPositive())));
-        Formula out = number(OUT, PER_METRE);
-        Line ranked = table.line("way_ranked_cost", "Cost as ranked", PER_METRE, when(counts, yearly, out));
+        Line out = s.line(
+                "left_out_cost",
+                "Stands for a way left out",
+                PER_METRE,
+                greater(greatest(yearly, ways.axis), none(PER_METRE))
+                        .times(number(2, ONE))
+                        .plus(number(1, PER_METRE)),
+                "more than any way costs, at any size of cost");
+        Line ranked = table.line("way_ranked_cost", "Cost as ranked", PER_METRE, when(counts, yearly, out), RULE);
         bestCost =
                 s.line("recommended_cost_per_metre", "Yearly cost of the first", PER_METRE, least(ranked, ways.axis));
-        Line first = table.textLine("way_first", "First", when(ranked.exceeds(bestCost), text(""), text(FIRST)));
+        Line first = table.textLine("way_first", "First", when(Sizes.isMore(ranked, bestCost), text(""), text(FIRST)));
         best = s.textLine("recommended_way", "First, by its key", lookup(ways.key, first, text(FIRST)));
         Line others =
                 table.line("way_other_cost", "Cost of the others", PER_METRE, when(ways.key.is(best), out, ranked));
+        rival = table.line(
+                "way_is_rival",
+                "Ranked behind the first (1 for yes)",
+                ONE,
+                when(Sizes.isMore(out, others), one(), none(ONE)));
+        rivals = s.line("ways_ranked_behind", "Ways ranked behind the first", ONE, sum(rival, ways.axis));
         nextCost = s.line("next_cost_per_metre", "Yearly cost of the next", PER_METRE, least(others, ways.axis));
-        Formula isNext = and(out.exceeds(others), not(others.exceeds(nextCost)));
+        Formula isNext = and(rival.isPositive(), not(Sizes.isMore(others, nextCost)));
         place = table.textLine(
                 "way_place", "Place", when(ways.key.is(best), text(FIRST), when(isNext, text(NEXT), text(""))));
         next = s.textLine(
@@ -91,7 +114,7 @@ public final class Ranking {
 
     /** Whether there is a second way. */
     Formula hasNext() {
-        return number(OUT, PER_METRE).exceeds(nextCost);
+        return rivals.isPositive();
     }
 
     /** A figure of the way that comes first. */

@@ -1,17 +1,19 @@
 package org.benchmetre.farm.comparison;
 
-import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.COMMON;
 
+import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.farm.input.Sheets;
 
 /** The answer in a sentence, with its reasons and its doubts. Each sentence is a live formula and changes with the entries. */
 public final class Recommendation {
@@ -32,18 +34,25 @@ public final class Recommendation {
      */
     public record Grounds(Line ownership, Line upkeep, Line lost, Line frictionNote, Line drained) {}
 
+    private record Reason(String name, String label, String less, String more) {}
+
+    private final Ranking rank;
+    private final ScheduleBuilder weighed;
+
     /**
      * Declares the sentences.
      *
+     * @param b where workings are added
      * @param s where they are added: the first schedule of its sheet
-     * @param ways ways to water
      * @param rank how the ways rank
      * @param chosen key of the way that is counted
      * @param g what the reasons speak of
      */
-    public Recommendation(ScheduleBuilder s, Ways ways, Ranking rank, Line chosen, Grounds g) {
-        Formula first = rank.ofFirst(ways.label);
-        Formula next = when(rank.hasNext(), rank.ofNext(ways.label), text("no other way"));
+    public Recommendation(BudgetBuilder b, ScheduleBuilder s, Ranking rank, Line chosen, Grounds g) {
+        this.rank = rank;
+        weighed = b.schedule(Sheets.IRRIGATION, "What the reasons weigh: the first and the next");
+        Formula first = rank.ofFirst(rank.ways.label);
+        Formula next = when(rank.hasNext(), rank.ofNext(rank.ways.label), text("no other way"));
         Formula even = rank.reaching.isPositive();
         s.textLine(
                 "irrigation_recommendation",
@@ -60,7 +69,7 @@ public final class Recommendation {
                 "Saves against the next",
                 PER_METRE,
                 onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other way"));
-        s.textLine("irrigation_next", "The next", next);
+        Line nextLabel = s.textLine("irrigation_next", "The next", next);
         s.textLine(
                 "irrigation_reason_evenness",
                 "Evenness",
@@ -70,43 +79,40 @@ public final class Recommendation {
                                 "While it runs full it waters the far end evenly enough: its design emission uniformity reaches the target."),
                         text(
                                 "No way reaches the target uniformity: shorten the run, feed the bench from the middle, or take a larger bore.")));
-        s.textLine(
+        Line drained = weighed.line(
+                "irrigation_drained_first",
+                "Drained between pulses, the first",
+                g.drained().unit(),
+                rank.ofFirst(g.drained()));
+        s.line(
                 "irrigation_reason_pulses",
                 "Pulses",
+                Unit.ONE,
                 when(
-                        rank.ofFirst(g.drained())
-                                .exceeds(number(MUCH_OF_A_PULSE, g.drained().unit())),
+                        drained.exceeds(number(MUCH_OF_A_PULSE, drained.unit())),
                         text(
                                 "More than 30 % of each pulse drains from the lines before the next, most of it at the low end: fewer "
                                         + "and longer pulses, or check valves, keep plants even."),
-                        text("Little of each pulse drains from the lines before the next.")));
-        reason(
-                s,
-                rank,
+                        text("Little of each pulse drains from the lines before the next.")),
+                "much from 30 % of a pulse on: " + COMMON);
+        Reason costs = new Reason(
                 "ownership",
                 "Owning the line",
-                g.ownership(),
                 "The line costs less to own and lay than with: ",
-                "The line costs more to own and lay than with: ",
-                next);
-        reason(
-                s,
-                rank,
+                "The line costs more to own and lay than with: ");
+        Reason runs = new Reason(
                 "upkeep",
                 "Running it",
-                g.upkeep(),
                 "Water, feed, pumping, care and interest on them cost less than with: ",
-                "Water, feed, pumping, care and interest on them cost more than with: ",
-                next);
-        reason(
-                s,
-                rank,
+                "Water, feed, pumping, care and interest on them cost more than with: ");
+        Reason clogs = new Reason(
                 "clogging",
                 "Clogging",
-                g.lost(),
                 "Less fruit is lost to dry plants than with: ",
-                "More fruit is lost to dry plants than with: ",
-                next);
+                "More fruit is lost to dry plants than with: ");
+        reason(s, costs, g.ownership(), nextLabel);
+        reason(s, runs, g.upkeep(), nextLabel);
+        reason(s, clogs, g.lost(), nextLabel);
         s.textLine("irrigation_reason_friction", "Friction", rank.ofFirst(g.frictionNote()));
         s.textLine(
                 "irrigation_choice_differs",
@@ -123,29 +129,27 @@ public final class Recommendation {
                         "Prices, lives and clogging without a published source are to be replaced by your own before you buy."));
     }
 
-    private static void reason(
-            ScheduleBuilder s,
-            Ranking rank,
-            String name,
-            String label,
-            Line amount,
-            String less,
-            String more,
-            Formula next) {
-        Formula first = rank.ofFirst(amount);
-        Formula second = rank.ofNext(amount);
-        Formula cheaper =
-                and(rank.hasNext(), when(rank.hasNext(), second, first).exceeds(first));
-        Formula dearer = and(rank.hasNext(), first.exceeds(when(rank.hasNext(), second, first)));
+    private void reason(ScheduleBuilder s, Reason reason, Line amount, Line nextLabel) {
+        Line first =
+                weighed.line(reason.name + "_first", reason.label + ", the first", amount.unit(), rank.ofFirst(amount));
+        Line next = weighed.line(
+                reason.name + "_next",
+                reason.label + ", the next",
+                amount.unit(),
+                when(rank.hasNext(), rank.ofNext(amount), none(amount.unit())));
+        Line more = weighed.line(
+                reason.name + "_apart",
+                reason.label + ", the next less the first, 0 where alike",
+                amount.unit(),
+                when(Sizes.differ(next, first), next.minus(first), none(amount.unit())));
+        Formula less = none(amount.unit()).minus(more);
+        Formula words = when(
+                more.isPositive(),
+                text(reason.less),
+                when(less.isPositive(), text(reason.more), text("No difference from: ")));
         s.textLine(
-                "irrigation_reason_" + name,
-                label,
-                when(
-                        rank.hasNext(),
-                        joined(
-                                when(cheaper, text(less), when(dearer, text(more), text("No difference from: "))),
-                                next,
-                                text(".")),
-                        text("No other way is in the ranking.")));
+                "irrigation_reason_" + reason.name,
+                reason.label,
+                when(rank.hasNext(), joined(words, nextLabel, text(".")), text("No other way is in the ranking.")));
     }
 }

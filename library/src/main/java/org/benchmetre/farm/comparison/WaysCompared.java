@@ -31,28 +31,31 @@ public final class WaysCompared {
      *
      * @param ways ways to water
      * @param chosen key of the way that is counted
+     * @param water what is known of each way
+     * @param costs what each way costs
+     * @param benchMetres metres of bench
+     */
+    public record Sides(Ways ways, Line chosen, Water water, Costs costs, Line benchMetres) {}
+
+    /**
+     * What is known of each way.
+     *
      * @param hydraulics hydraulics of the benches
      * @param watering water of the house
      * @param clogging clogging of the lines
-     * @param interest interest on operating capital by way
-     * @param line what the line itself costs
-     * @param firstPerMetre first cost per metre by way
-     * @param yearly yearly cost by way, lost fruit counted
-     * @param yearlyPerMetre the same per metre
-     * @param benchMetres metres of bench
      */
-    public record Sides(
-            Ways ways,
-            Line chosen,
-            Hydraulics hydraulics,
-            Watering watering,
-            Clogging clogging,
-            Line interest,
-            LineShare line,
-            Line firstPerMetre,
-            Line yearly,
-            Line yearlyPerMetre,
-            Line benchMetres) {}
+    public record Water(Hydraulics hydraulics, Watering watering, Clogging clogging) {}
+
+    /**
+     * What each way costs.
+     *
+     * @param line what the line itself costs
+     * @param interest interest on operating capital
+     * @param firstPerMetre first cost per metre
+     * @param yearly yearly cost, lost fruit counted
+     * @param yearlyPerMetre the same per metre
+     */
+    public record Costs(LineShare line, Line interest, Line firstPerMetre, Line yearly, Line yearlyPerMetre) {}
 
     /**
      * Opens the first tables of the sheet.
@@ -77,7 +80,11 @@ public final class WaysCompared {
                 .textEntry("irrigation_rival", "Way to compare with, by its key")
                 .keyOf(secondKey(ways), "second way of the list", ways.key));
         Ranking rank = new Ranking(
-                b, ways, s.yearlyPerMetre(), s.hydraulics().uniformityInRange, s.hydraulics().targetUniformity);
+                b,
+                ways,
+                s.costs().yearlyPerMetre(),
+                s.water().hydraulics().uniformityInRange,
+                s.water().hydraulics().targetUniformity);
         Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
         ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by way");
         Unit yearly = Unit.parse("money/a");
@@ -85,27 +92,37 @@ public final class WaysCompared {
                 "way_line_owning",
                 "Owning and laying the line, a year",
                 yearly,
-                s.line().parts.plus(s.line().labour).plus(s.line().charges));
+                s.costs()
+                        .line()
+                        .parts
+                        .plus(s.costs().line().labour)
+                        .plus(s.costs().line().charges));
         Line upkeep = sums.line(
                 "way_line_running",
                 "Water, feed, pumping, care, interest, a year",
                 yearly,
-                s.watering()
+                s.water()
+                        .watering()
                         .cost
                         .running
-                        .plus(s.clogging().care().careCost)
-                        .plus(s.clogging().dry().replanting)
-                        .plus(s.interest()));
-        Line lost = s.clogging().loss().fruitLostValue;
+                        .plus(s.water().clogging().care().careCost)
+                        .plus(s.water().clogging().dry().replanting)
+                        .plus(s.costs().interest()));
+        Line lost = s.water().clogging().loss().fruitLostValue;
         new Recommendation(
+                b,
                 pages.answer(),
-                ways,
                 rank,
                 s.chosen(),
                 new Recommendation.Grounds(
-                        owning, upkeep, lost, s.hydraulics().frictionNote, s.hydraulics().drainedShare));
+                        owning,
+                        upkeep,
+                        lost,
+                        s.water().hydraulics().frictionNote,
+                        s.water().hydraulics().drainedShare));
         new SideBySide(pages.side(), rank, shown(s), s.benchMetres());
-        Causes causes = new Causes(b, pages, ways, pair, causes(s), s.yearly(), s.benchMetres());
+        Causes causes = new Causes(
+                b, pages, ways, pair, new Causes.Sums(causes(s), s.costs().yearly(), s.benchMetres()));
         pages.answer()
                 .textLine(
                         "rival_label",
@@ -115,7 +132,7 @@ public final class WaysCompared {
                                 text("no other way"),
                                 lookup(ways.label, ways.key, pair.rival())));
         pages.answer().line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
-        new Flips(b, rank, pages, doubtful.all());
+        new Flips(b, rank, pages, doubtful);
         target(s, rank);
     }
 
@@ -129,8 +146,8 @@ public final class WaysCompared {
     /** Where the uniformity asked for would leave out the way that comes first: its own uniformity, no search needed. */
     private void target(Sides s, Ranking rank) {
         ScheduleBuilder t = pages.target();
-        Line uniformity = s.hydraulics().uniformityInRange;
-        Line target = s.hydraulics().targetUniformity;
+        Line uniformity = s.water().hydraulics().uniformityInRange;
+        Line target = s.water().hydraulics().targetUniformity;
         Line first = t.line(
                 "target_flip",
                 "Above this the first way no longer reaches it",
@@ -147,29 +164,46 @@ public final class WaysCompared {
 
     private static SideBySide.Shown shown(Sides s) {
         return new SideBySide.Shown(
-                s.firstPerMetre(),
-                s.line().first,
-                s.yearlyPerMetre(),
-                s.clogging().loss().fruitLostValue,
-                s.hydraulics().emissionUniformity,
-                s.hydraulics().emissionClass,
-                s.hydraulics().inletPressure,
-                s.clogging().dry().dryPlants);
+                new SideBySide.Money(
+                        s.costs().firstPerMetre(),
+                        s.costs().line().first,
+                        s.costs().yearlyPerMetre(),
+                        s.water().clogging().loss().fruitLostValue),
+                s.water().hydraulics().emissionUniformity,
+                s.water().hydraulics().emissionClass,
+                s.water().hydraulics().inletPressure,
+                s.water().clogging().dry().dryPlants);
     }
 
     private static List<Cause> causes(Sides s) {
         return List.of(
-                new Cause("line_parts", "Parts of the line: recovery and repairs", s.line().parts, false),
-                new Cause("line_labour", "Laying and taking out", s.line().labour, false),
-                new Cause("line_charges", "Insurance and property tax of the line", s.line().charges, false),
-                new Cause("water", "Water", s.watering().cost.water, false),
-                new Cause("feed", "Feed", s.watering().cost.feed, false),
-                new Cause("drain", "Handling of drain", s.watering().cost.drain, false),
-                new Cause("pumping", "Pumping", s.watering().pumping, false),
-                new Cause("care", "Checking, flushing, treating", s.clogging().care().careCost, false),
-                new Cause("replanting", "Planting again", s.clogging().dry().replanting, false),
-                new Cause("interest", "Interest on operating capital", s.interest(), false),
-                new Cause("lost_fruit", "Fruit lost to dry plants", s.clogging().loss().fruitLostValue, true));
+                new Cause(
+                        "line_parts",
+                        "Parts of the line: recovery and repairs",
+                        s.costs().line().parts,
+                        false),
+                new Cause("line_labour", "Laying and taking out", s.costs().line().labour, false),
+                new Cause(
+                        "line_charges",
+                        "Insurance and property tax of the line",
+                        s.costs().line().charges,
+                        false),
+                new Cause("water", "Water", s.water().watering().cost.water, false),
+                new Cause("feed", "Feed", s.water().watering().cost.feed, false),
+                new Cause("drain", "Handling of drain", s.water().watering().cost.drain, false),
+                new Cause("pumping", "Pumping", s.water().watering().pumping, false),
+                new Cause(
+                        "care",
+                        "Checking, flushing, treating",
+                        s.water().clogging().care().careCost,
+                        false),
+                new Cause("replanting", "Planting again", s.water().clogging().dry().replanting, false),
+                new Cause("interest", "Interest on operating capital", s.costs().interest(), false),
+                new Cause(
+                        "lost_fruit",
+                        "Fruit lost to dry plants",
+                        s.water().clogging().loss().fruitLostValue,
+                        true));
     }
 
     private static String secondKey(Ways ways) {

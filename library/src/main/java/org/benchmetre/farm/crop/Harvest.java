@@ -15,6 +15,8 @@ public final class Harvest {
     public final Line yieldShare;
     /** Share of marketable fruit that dry plants leave. */
     public final Line kept;
+    /** What a marketable kilogram brings, on average, money/kg. */
+    public final Line pricePerKg;
     /** All costs per kilogram but commission, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
@@ -64,6 +66,7 @@ public final class Harvest {
         monthYield = picking.byMonth;
         yieldShare = y.share;
         kept = picking.kept;
+        pricePerKg = r.pricePerKg;
         perKg = r.perKg;
         commission = r.commission;
         netPerKg = r.netPerKg;

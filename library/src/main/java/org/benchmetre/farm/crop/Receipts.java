@@ -46,6 +46,8 @@ public final class Receipts {
     public final Line otherCosts;
     /** Packs, freight, commission and other costs by the kilogram, money/a. */
     public final Line yieldCosts;
+    /** What a marketable kilogram brings, on average, money/kg. */
+    public final Line pricePerKg;
     /** What a marketable kilogram costs but for commission, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
@@ -64,18 +66,15 @@ public final class Receipts {
      * @param pattern shares of the months
      * @param picking marketable fruit
      */
-    public Receipts(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Months months,
-            MonthPattern pattern,
-            Picking picking) {
-        Selling selling = new Selling(b, entries, !b.structure().keys(Channels.FILE).keys().isEmpty());
+    public Receipts(BudgetBuilder b, FarmEntries entries, Months months, MonthPattern pattern, Picking picking) {
+        Selling selling = new Selling(
+                b, entries, !b.structure().keys(Channels.FILE).keys().isEmpty());
         Channels c = new Channels(b, months);
         ChannelSales sales = new ChannelSales(b, entries, c, picking, months.axis, selling.priceLevel);
         selling.watch(b, c);
         WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern);
         priceLevel = selling.priceLevel;
+        pricePerKg = worth.price;
         perKg = worth.costs;
         commission = worth.commission;
         netPerKg = worth.net;

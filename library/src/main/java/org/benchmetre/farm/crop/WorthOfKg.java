@@ -27,6 +27,8 @@ public final class WorthOfKg {
     public final Line netByMonth;
     /** Commission on a marketable kilogram by month. */
     final Line commissionByMonth;
+    /** What it brings, on average, money/kg. */
+    public final Line price;
     /** What it costs but for commission, money/kg. */
     public final Line costs;
     /** Commission, share of the average price. */
@@ -57,7 +59,7 @@ public final class WorthOfKg {
                 "Commission on it",
                 PER_KG,
                 selling.either(byMonth.times(selling.commission), sumProduct(sales.partOfKg, c.commission, c.axis)));
-        Line price = k.line(
+        price = k.line(
                 "price_average",
                 "Average price",
                 PER_KG,

@@ -33,7 +33,7 @@ public final class OperatingInterest {
     /** What it is paid on, money/a, by way to water. */
     public final Line expense;
     /** Interest for each unit of expense. */
-    final Line factor;
+    public final Line factor;
 
     /**
      * Declares entries and lines.

@@ -7,6 +7,7 @@ import static org.benchmetre.farm.input.TradeUnits.ITEM;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -102,6 +103,31 @@ public final class PartsYearly {
                 "Insurance and property tax",
                 YEARLY,
                 sumProduct(t.wayAmount, driverCharges, m.axis));
+    }
+
+    /**
+     * Adds what an amount spent on a part, or left as salvage at the end of its life, is in a year; the yearly cost is a straight line
+     * in both.
+     *
+     * @param s where the lines are added
+     * @param id identifier
+     * @param label what a reader sees
+     * @param cost an amount spent
+     * @param salvage an amount that is left at the end of life
+     * @return money/a, by part
+     */
+    public Line recoveredOf(ScheduleBuilder s, String id, String label, Formula cost, Formula salvage) {
+        return rates.recovered(s, id, label, life, cost, salvage);
+    }
+
+    /**
+     * Insurance and property tax of an amount spent that leaves no salvage.
+     *
+     * @param cost an amount spent
+     * @return money/a
+     */
+    public Formula chargesOf(Formula cost) {
+        return rates.charges(cost, none(MONEY));
     }
 
     /** Installing a unit recovers over its life like a cost, taking it out like a negative salvage. */

@@ -55,7 +55,7 @@ public final class YearlyCost {
      * @param harvest crops a year and fruit
      * @param owned what parts cost in a year
      * @param running what it takes to run, by way to water or single, in the order of its labels
-     * @param lost value of fruit lost by way to water, which lowers receipts and so counts where ways are compared
+     * @param lost receipts lost with dry plants by way to water, which count where ways are compared
      */
     public YearlyCost(
             BudgetBuilder b,
@@ -109,11 +109,12 @@ public final class YearlyCost {
         Unit yearlyPerMetre = Unit.parse("money/(m a)");
         Line costs = ways.line(
                 "way_yearly_cost_before_losses", "Yearly cost before lost fruit", YEARLY, sum(groupByWay, groups.axis));
+        Line lostReceipts = ways.line("way_receipts_lost", "Receipts lost with the fruit of dry plants", YEARLY, lost);
         way = ways.line(
                 "way_yearly_cost",
                 "Yearly cost, lost fruit counted",
                 YEARLY,
-                costs.plus(lost),
+                costs.plus(lostReceipts),
                 "Fruit lost to dry plants lowers receipts; it is added where ways to water are compared, and is no cost in the budget.");
         wayPerMetre = ways.line(
                 "way_yearly_cost_per_metre",

@@ -63,6 +63,8 @@ public final class DryPlants {
     public final Line fruitLost;
     /** Planting again in a year, money/a, by way. */
     public final Line replanting;
+    /** Hours to plant one again, h/plant. */
+    public final Line replantHours;
     /** Marketable fruit lost of a plant that falls dry, kg/plant, by way. */
     final Formula fruitOfOne;
     /** Planting again of a plant that falls dry, money/plant, by way. */
@@ -90,7 +92,7 @@ public final class DryPlants {
                 asked(e, "killed_fruit_lost", "Fruit lost of a plant killed, share of its year", ONE, 0.3, 0.6, 1, 1);
         Line ofSetBack = asked(
                 e, "set_back_fruit_lost", "Fruit lost of a plant set back, share of its year", ONE, 0.05, 0.15, 0.4, 1);
-        Line hours =
+        replantHours =
                 asked(e, "replant_hours", "Hours to plant one again", Unit.parse("h/plant"), 0.005, 0.01, 0.03, 10);
         Line dies = e.line(
                 "dry_killed_share",
@@ -120,7 +122,7 @@ public final class DryPlants {
                 "replant_cost",
                 "Cost of planting one again",
                 MONEY_A_PLANT,
-                plants.newPlant().plus(hours.times(wage)));
+                plants.newPlant().plus(replantHours.times(wage)));
 
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Dry plants, by way to water");
         Formula reached = failed.livesOn.isPositive();

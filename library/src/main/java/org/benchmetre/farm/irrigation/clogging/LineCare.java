@@ -41,6 +41,8 @@ public final class LineCare {
     public final Line careHours;
     /** Outlets replaced in a year, outlet/a, by way. */
     public final Line replaced;
+    /** Price of a new outlet as entered, 0 where that of the part counts, money/outlet, by way. */
+    public final Line givenPrice;
     /** Acid treatment in a year, whatever the way, money/a. */
     public final Line treatment;
     /** Cost of care in a year, money/a, by way. */
@@ -96,7 +98,7 @@ public final class LineCare {
         treatment = e.line("treatment_cost", "Acid treatment", MONEY_A_YEAR, treatmentCost.times(treatments));
 
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Care of the lines, by way to water");
-        Line given = ways.columns
+        givenPrice = ways.columns
                 .in(s)
                 .numbers(
                         "outlet_replace_cost",
@@ -140,7 +142,7 @@ public final class LineCare {
                 "way_new_outlet_price",
                 "Price of a new outlet counted",
                 MONEY_AN_OUTLET,
-                when(given.isPositive(), given, ofThePart(failed, parts)),
+                when(givenPrice.isPositive(), givenPrice, ofThePart(failed, parts)),
                 "a blank takes the delivered price of one unit of the part, such as an emitter or a metre");
         Line newOutlets = s.line("way_new_outlets_cost", "New outlets", MONEY_A_YEAR, replaced.times(price));
         careCost = s.line(

@@ -3,6 +3,7 @@ package org.benchmetre.farm.irrigation.hydraulics;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.decision.LastReached;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
@@ -13,6 +14,11 @@ import org.benchmetre.farm.layout.Planting;
  * are watered, the longest line that still is, and the water stored between pulses. All lines run along the ways.
  */
 public final class Hydraulics {
+
+    /** Lengths of line that are searched, in metres. */
+    private static final double SHORTEST = 1;
+
+    private static final double LONGEST = 1000;
 
     /** Flow of a bench, L/h. */
     public final Line flowPerBench;
@@ -69,6 +75,7 @@ public final class Hydraulics {
                         Unit.METRE,
                         "the length at which the design emission uniformity meets the target, by a search; the table of lengths "
                                 + "beside it is live",
+                        new LastReached(outlets.run, ways.key, even.uniformityInRange, water.target, SHORTEST, LONGEST),
                         ways.axis);
         flowPerBench = bench.flow;
         flowPerPlant = bench.flowPerPlant;

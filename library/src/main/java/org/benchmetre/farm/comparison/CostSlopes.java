@@ -1,0 +1,222 @@
+package org.benchmetre.farm.comparison;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ITEM;
+import static org.benchmetre.farm.input.TradeUnits.PACK;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.clogging.Clogging;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.farm.ownership.OperatingInterest;
+import org.benchmetre.farm.ownership.PartsYearly;
+import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.TakeOff;
+
+/**
+ * What the yearly cost per metre of each way moves by for one unit of an entry in which it is a straight line: the price of a part,
+ * the wage of installing and care, the level of fruit prices. What moves alike for all ways is left out of the last. Each is the
+ * arithmetic of the cost itself with the entry taken as one.
+ */
+public final class CostSlopes {
+
+    private static final Formula MONEY_OF_ONE = number(1, Unit.MONEY);
+    private static final Unit YEARLY = Unit.parse("money/a");
+    private static final Unit PER_METRE = Unit.parse("money/(m a)");
+    private static final Unit PER_YEAR = Unit.parse("1/a");
+    private static final Unit PACKS_A_YEAR = Unit.parse("pack/a");
+
+    /** For one money/h of the wage of installing and care of lines, money/(m a), by way. */
+    public final Line ofWage;
+    /** For one unit of the level of fruit prices, money/(m a), by way; what is the same for all ways left out. */
+    public final Line ofPriceLevel;
+
+    private final Ways ways;
+    private final Parts parts;
+    private final Clogging clogging;
+    private final Line benchMetres;
+    private final Line partPerPrice;
+    private final Line outletsPerPrice;
+
+    /**
+     * Parts and what they cost in a year.
+     *
+     * @param materials parts as entered
+     * @param takeOff their quantities and costs
+     * @param owned what they cost in a year
+     */
+    public record Parts(Materials materials, TakeOff takeOff, PartsYearly owned) {}
+
+    /**
+     * Care of the lines, planting again, fruit lost, and the interest on what they cost.
+     *
+     * @param clogging clogging of the lines
+     * @param interest interest on operating capital
+     */
+    public record Upkeep(Clogging clogging, OperatingInterest interest) {}
+
+    /**
+     * Fruit and its price.
+     *
+     * @param harvest what fruit brings
+     * @param priceLevel all prices of fruit against those entered
+     */
+    public record Fruit(Harvest harvest, Line priceLevel) {}
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where schedules are added
+     * @param ways ways to water
+     * @param parts parts and what they cost in a year
+     * @param upkeep care of the lines
+     * @param fruit fruit and its price
+     * @param benchMetres metres of bench
+     */
+    public CostSlopes(BudgetBuilder b, Ways ways, Parts parts, Upkeep upkeep, Fruit fruit, Line benchMetres) {
+        this.ways = ways;
+        this.parts = parts;
+        this.clogging = upkeep.clogging;
+        this.benchMetres = benchMetres;
+        Formula withInterest = one().plus(upkeep.interest.factor);
+        ScheduleBuilder unit = b.schedule(Sheets.MATERIALS, "Parts: yearly cost for each unit of price");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by way to water");
+        Line delivered = delivered(unit);
+        Line recovered = recovered(unit);
+        partPerPrice = partPerPrice(unit, delivered, recovered);
+        outletsPerPrice = s.line(
+                "way_new_outlets_per_price",
+                "New outlets, packs of the part in a year",
+                PACKS_A_YEAR,
+                when(isPricedByPart(), newOutlets(delivered).times(withInterest), none(PACKS_A_YEAR)),
+                "interest on operating capital counted");
+        ofWage = s.line(
+                "way_cost_per_wage",
+                "For one more an hour of installing and care",
+                PER_METRE,
+                ways.whereFilled(ofInstalling(s, unit, recovered)
+                        .plus(ofCare(withInterest))
+                        .over(benchMetres)),
+                "installing and taking out recovered over the lives of the parts, care and planting again with interest");
+        ofPriceLevel = s.line(
+                "way_cost_per_price_level",
+                "For one more of the level of fruit prices",
+                PER_METRE,
+                clogging.dry().fruitLost.times(worthAtLevelOne(b, fruit)).over(benchMetres),
+                "fruit lost, at its price less commission; what is the same for all ways is left out");
+    }
+
+    private Line delivered(ScheduleBuilder unit) {
+        Materials m = parts.materials;
+        return unit.line(
+                "material_delivered_per_price",
+                "Price of a unit, for one of a pack",
+                PACK.over(ITEM),
+                one().plus(m.freight).plus(m.salesTax).over(parts.takeOff.packSize));
+    }
+
+    private Line recovered(ScheduleBuilder unit) {
+        return parts.owned.recoveredOf(
+                unit, "material_recovery_of_one", "Capital recovery of one of money", MONEY_OF_ONE, none(Unit.MONEY));
+    }
+
+    private Line partPerPrice(ScheduleBuilder unit, Line delivered, Line recovered) {
+        Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
+        Formula yearly =
+                recovered.counting(PER_YEAR).plus(parts.materials.repairs).plus(charges);
+        return unit.line(
+                "material_yearly_per_price",
+                "Yearly cost a driver, for one of a pack",
+                Unit.parse("pack/(driver a)"),
+                parts.takeOff.perDriver.times(delivered).times(yearly),
+                "recovery, repairs, insurance and property tax of the exact quantity");
+    }
+
+    private Formula isPricedByPart() {
+        return and(
+                not(clogging.care().givenPrice.isPositive()),
+                clogging.failed().itemsFound.isPositive());
+    }
+
+    private Formula newOutlets(Line delivered) {
+        return clogging.care()
+                .replaced
+                .times(lookup(delivered, parts.materials.key, clogging.failed().outletItem))
+                .counting(PACKS_A_YEAR);
+    }
+
+    private Formula ofInstalling(ScheduleBuilder s, ScheduleBuilder unit, Line recovered) {
+        Materials m = parts.materials;
+        Line salvaged = parts.owned.recoveredOf(
+                unit,
+                "material_recovery_of_salvage",
+                "Capital recovery of one of salvage, below zero",
+                none(Unit.MONEY),
+                MONEY_OF_ONE);
+        Line labour = unit.line(
+                "material_labour_per_wage",
+                "Installing and taking out a driver, for one an hour",
+                parts.owned.driverLabour.unit(),
+                m.rate.times(m.installHours
+                                .times(recovered.counting(PER_YEAR))
+                                .minus(m.removeHours.times(salvaged.counting(PER_YEAR))))
+                        .counting(parts.owned.driverLabour.unit()),
+                "taking out counts as a negative salvage");
+        return s.line(
+                "way_labour_per_wage",
+                "Installing and taking out, for one an hour",
+                YEARLY,
+                sumProduct(parts.takeOff.wayAmount, labour, parts.materials.axis));
+    }
+
+    private Formula ofCare(Formula withInterest) {
+        Formula planting = clogging.dry().killed.times(clogging.dry().replantHours);
+        return clogging.care().careHours.plus(planting).times(withInterest).counting(YEARLY);
+    }
+
+    private static Line worthAtLevelOne(BudgetBuilder b, Fruit fruit) {
+        Formula left = fruit.harvest.pricePerKg.times(one().minus(fruit.harvest.commission));
+        return b.schedule(Sheets.IRRIGATION, "Fruit at a price level of one")
+                .line(
+                        "fruit_worth_at_level",
+                        "A kg less commission, at a price level of one",
+                        left.unit(),
+                        when(fruit.priceLevel.isPositive(), left.over(fruit.priceLevel), none(left.unit())),
+                        "nothing where the level is 0, since no price is known then");
+    }
+
+    /**
+     * For one unit of the price of a pack of a part.
+     *
+     * @param item key of the part, a text that is one of the parts
+     * @return money/(m a), by way
+     */
+    Formula ofPrice(Formula item) {
+        Line key = parts.materials.key;
+        Formula owned = lookup(parts.takeOff.wayAmount, key, item).times(lookup(partPerPrice, key, item));
+        Formula replaced = when(clogging.failed().outletItem.is(item), outletsPerPrice, none(PACKS_A_YEAR));
+        return owned.plus(replaced).over(benchMetres).counting(PER_METRE);
+    }
+
+    /** Ways to water. */
+    Ways ways() {
+        return ways;
+    }
+
+    /** Parts as entered. */
+    Materials materials() {
+        return parts.materials;
+    }
+}
