@@ -25,7 +25,7 @@ public final class FarmWorkbook {
      * @param figures the farm, computed
      * @param target where it goes
      * @param overwrite whether an existing file is replaced
-     * @throws IOException when the target exists and is not to be replaced, or cannot be written
+     * @throws IOException when the target exists and is not to be replaced, is no plain file, or cannot be written
      */
     public static void write(Figures figures, Path target, boolean overwrite) throws IOException {
         new WorkbookWriter(charts(figures.budget())).write(figures, target, overwrite);

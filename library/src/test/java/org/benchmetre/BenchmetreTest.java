@@ -81,7 +81,10 @@ class BenchmetreTest {
 
     @Test
     void another_currency_is_a_fault() {
-        assertThat(faults("install_wage=20 EUR/h")).singleElement().asString().contains("Unit 'EUR'");
+        assertThat(faults("install_wage=20 EUR/h"))
+                .singleElement()
+                .asString()
+                .contains("found money in EUR, expected money in USD");
     }
 
     @Test
@@ -89,8 +92,9 @@ class BenchmetreTest {
         assertThat(with("material_waste[liner]=").figures().number("material_waste", "liner"))
                 .isZero();
         assertThat(faults("bench_count="))
-                .containsExactly("setting bench_count=: found nothing, expected a whole number from 1 to 10000 in bench for"
-                        + " Benches (bench_count).");
+                .containsExactly(
+                        "setting bench_count=: found nothing, expected a whole number from 1 to 10000 in bench for"
+                                + " Benches (bench_count).");
     }
 
     @Test

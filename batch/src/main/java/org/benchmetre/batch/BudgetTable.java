@@ -27,12 +27,12 @@ final class BudgetTable {
             if (total || value("budget_value", row) != 0) {
                 table.row(List.of(
                         figures.text(label, row),
-                        total ? "" : two("budget_quantity", row),
+                        total ? "" : shown("budget_quantity", row),
                         total ? "" : figures.text(budget.line("budget_unit"), row),
-                        total ? "" : two("budget_price", row),
-                        two("budget_value", row),
-                        two("budget_per_metre", row),
-                        two("budget_per_area", row)));
+                        total ? "" : shown("budget_price", row),
+                        shown("budget_value", row),
+                        shown("budget_per_metre", row),
+                        shown("budget_per_area", row)));
             }
         }
         return table.toString();
@@ -42,7 +42,7 @@ final class BudgetTable {
         return figures.number(budget.line(id), row);
     }
 
-    private String two(String id, int row) {
-        return PriceReport.two(value(id, row));
+    private String shown(String id, int row) {
+        return new Amounts(figures).of(budget.line(id), row);
     }
 }

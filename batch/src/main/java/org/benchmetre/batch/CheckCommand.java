@@ -2,6 +2,7 @@ package org.benchmetre.batch;
 
 import java.util.List;
 import org.benchmetre.Plan;
+import org.benchmetre.budget.entry.Quoted;
 import picocli.CommandLine.Command;
 
 /** Reads and checks a scenario. */
@@ -20,12 +21,11 @@ final class CheckCommand extends ScenarioCommand {
     /** Tells how it ended. */
     int finished(List<String> disagreements, int warnings) {
         if (!disagreements.isEmpty()) {
-            disagreements.forEach(sentence -> err().print("Check failed: " + sentence + "\n"));
-            err().flush();
+            disagreements.forEach(sentence -> complain("Check failed: " + sentence));
             return Exit.CHECK_FAILED;
         }
         String count = warnings == 0 ? "no warnings" : warnings == 1 ? "1 warning" : warnings + " warnings";
-        print(scenario() + ": no faults, " + count + ".\n");
+        print(Quoted.visible(scenario() + ": no faults, " + count + ".") + "\n");
         return Exit.DONE;
     }
 }

@@ -69,7 +69,7 @@ final class CompareCommand extends ReadingCommand {
                 description = "Writes the comparison as a live workbook, an .xlsx file.")
         private Path file;
 
-        @Option(names = "--overwrite", description = "Replaces the file when it exists.")
+        @Option(names = "--overwrite", description = OVERWRITE)
         private boolean overwrite;
     }
 
@@ -80,8 +80,7 @@ final class CompareCommand extends ReadingCommand {
         tell("Note: ", comparison.notes());
         List<String> disagreements = comparison.disagreements();
         if (!disagreements.isEmpty()) {
-            disagreements.forEach(sentence -> err().print("Check failed: " + sentence + "\n"));
-            err().flush();
+            disagreements.forEach(sentence -> complain("Check failed: " + sentence));
             return Exit.CHECK_FAILED;
         }
         if (output.address != null) {
@@ -89,7 +88,7 @@ final class CompareCommand extends ReadingCommand {
         }
         if (output.workbook != null) {
             return write(
-                    new WorkbookFile(output.workbook.file, output.workbook.overwrite),
+                    new WorkbookFile(output.workbook.file, output.workbook.overwrite, filesOf(scenarios)),
                     (file, replaced) -> new WorkbookWriter().write(comparison.figures(), file, replaced));
         }
         print(output.csv ? CompareCsv.of(comparison) : new CompareReport(comparison).toString());

@@ -13,7 +13,7 @@ final class Exit {
     static final String ZERO = "0:done";
     static final String ONE = "1:the input has faults, or the scenario, a line or a key does not exist";
     static final String TWO = "2:wrong usage";
-    static final String THREE = "3:the file could not be written, or exists and --overwrite is missing";
+    static final String THREE = "3:not all could be written or printed, or the file exists and --overwrite is missing";
     static final String FOUR = "4:a check failed";
 
     private Exit() {}

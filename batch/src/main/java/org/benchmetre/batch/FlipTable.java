@@ -38,8 +38,8 @@ record FlipTable(Figures figures) {
     private List<String> row(int row) {
         return List.of(
                 shown("flip_label", row) + " (" + shown("flip_address", row) + ")",
-                shown("flip_current", row),
-                shown("flip_value", row),
+                value("flip_current", row),
+                value("flip_value", row),
                 shown("flip_unit", row),
                 shown("flip_to", row),
                 range(row),
@@ -48,8 +48,17 @@ record FlipTable(Figures figures) {
 
     private String range(int row) {
         return figures.number(line("flip_high"), row) > 0
-                ? shown("flip_low", row) + " to " + shown("flip_high", row)
+                ? value("flip_low", row) + " to " + value("flip_high", row)
                 : "none given";
+    }
+
+    /** A value in the unit of the row, of which only the words are known. */
+    private String value(String id, int row) {
+        String currency = figures.budget().currency();
+        boolean money = figures.text(line("flip_unit"), row).contains(currency);
+        return money && !figures.hasReason(line(id), row)
+                ? Shown.money(figures.number(line(id), row), currency)
+                : shown(id, row);
     }
 
     private String shown(String id, int row) {

@@ -22,6 +22,7 @@ final class GroupTable {
     private final Line groups;
     private final String family;
     private final WaysInUse ways;
+    private final Amounts amounts;
 
     /** A table of one family of cost: {@code first} or {@code yearly}. */
     GroupTable(Figures figures, String family) {
@@ -32,6 +33,7 @@ final class GroupTable {
         this.costs = budget.line("group_way_" + family + "_cost_per_metre");
         this.groups = budget.line("group_label");
         this.ways = new WaysInUse(figures);
+        this.amounts = new Amounts(figures);
     }
 
     @Override
@@ -45,15 +47,14 @@ final class GroupTable {
             if (ways.rows().stream().allMatch(way -> cost(row, way) == 0)) {
                 without.add(figures.text(groups, row));
             } else {
-                table.row(row(figures.text(groups, row), way -> PriceReport.two(cost(row, way))));
+                table.row(row(figures.text(groups, row), way -> amounts.of(costs, cell(row, way))));
             }
         }
         if (family.equals("yearly")) {
             Line lost = budget.line("side_lost_fruit");
-            table.row(row(
-                    "Fruit lost to dry plants (lowers receipts)", way -> PriceReport.two(figures.number(lost, way))));
+            table.row(row("Fruit lost to dry plants (lowers receipts)", way -> amounts.of(lost, way)));
         }
-        table.total(row("Total", way -> PriceReport.two(figures.number(totals, way))));
+        table.total(row("Total", way -> amounts.of(totals, way)));
         return table
                 + (without.isEmpty()
                         ? ""
@@ -67,7 +68,11 @@ final class GroupTable {
     }
 
     private double cost(int group, int way) {
+        return figures.number(costs, cell(group, way));
+    }
+
+    private int cell(int group, int way) {
         Position at = Position.NONE.with(groups.axes().get(0), group).with(ways.axis(), way);
-        return figures.number(costs, costs.cellAt(at));
+        return costs.cellAt(at);
     }
 }

@@ -54,12 +54,14 @@ final class IrrigationReport {
     private final Budget budget;
     private final String money;
     private final WaysInUse ways;
+    private final Amounts amounts;
 
     IrrigationReport(Figures figures) {
         this.figures = figures;
         this.budget = figures.budget();
         this.money = budget.currency();
         this.ways = new WaysInUse(figures);
+        this.amounts = new Amounts(figures);
     }
 
     @Override
@@ -90,7 +92,7 @@ final class IrrigationReport {
         Line saving = budget.line("recommended_saving_per_metre");
         return figures.hasReason(saving, 0)
                 ? ""
-                : TextTable.wrapped("It saves " + PriceReport.two(figures.number(saving, 0)) + " " + money
+                : TextTable.wrapped("It saves " + amounts.of(saving, 0) + " " + money
                         + " per metre and year against the next: " + figures.text("irrigation_next") + ".");
     }
 
@@ -119,13 +121,11 @@ final class IrrigationReport {
         TextTable table = byWay("Cause");
         for (int i = 0; i < label.size(); i++) {
             Position cause = Position.NONE.with(label.axes().get(0), i);
-            table.row(row(
-                    figures.text(label, i),
-                    way -> PriceReport.two(figures.number(cost, cost.cellAt(cause.with(ways.axis(), way))))));
+            table.row(row(figures.text(label, i), way -> amounts.of(cost, cost.cellAt(cause.with(ways.axis(), way)))));
         }
         Line same = budget.line("way_same_cost_per_metre");
-        table.row(row(same.label(), way -> PriceReport.two(figures.number(same, way))));
-        table.total(row("Total", way -> PriceReport.two(figures.number(total, way))));
+        table.row(row(same.label(), way -> amounts.of(same, way)));
+        table.total(row("Total", way -> amounts.of(total, way)));
         return table.toString();
     }
 
@@ -166,7 +166,7 @@ final class IrrigationReport {
     }
 
     private String two(String id) {
-        return PriceReport.two(figures.number(id));
+        return amounts.of(id);
     }
 
     private String cautions() {

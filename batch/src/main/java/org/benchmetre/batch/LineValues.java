@@ -1,6 +1,7 @@
 package org.benchmetre.batch;
 
 import java.util.Collection;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
@@ -18,7 +19,9 @@ final class LineValues {
             }
             String unit = line.unit().display(currency);
             for (int cell = 0; cell < line.size(); cell++) {
-                csv.row(line.id(), line.index(cell), figures.text(line, cell), unit);
+                boolean words = line.kind() == Kind.TEXT || figures.hasReason(line, cell);
+                String value = figures.text(line, cell);
+                csv.row(line.id(), line.index(cell), words ? Csv.text(value) : value, unit);
             }
         }
         return csv.toString();

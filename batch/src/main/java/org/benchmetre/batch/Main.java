@@ -1,9 +1,11 @@
 package org.benchmetre.batch;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.benchmetre.budget.entry.Quoted;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,16 +55,23 @@ public final class Main implements Runnable {
      * @param arguments as typed
      */
     public static void main(String[] arguments) {
-        System.exit(
-                commandLine().setOut(utf8(System.out)).setErr(utf8(System.err)).execute(arguments));
+        System.exit(run(new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), arguments));
+    }
+
+    /** Runs one command and looks whether all that it printed was written. */
+    static int run(OutputStream standard, OutputStream error, String... arguments) {
+        CheckedOutput out = new CheckedOutput(standard);
+        CheckedOutput err = new CheckedOutput(error);
+        int exit = commandLine().setOut(out.writer()).setErr(err.writer()).execute(arguments);
+        Optional<IOException> lost = out.failure();
+        lost.ifPresent(problem -> err.writer()
+                .print(Quoted.visible("Not all of the output could be written: " + Reason.of(problem) + ".") + "\n"));
+        boolean failed = err.failure().isPresent() || lost.isPresent();
+        return exit == Exit.DONE && failed ? Exit.NOT_WRITTEN : exit;
     }
 
     /** The command line, writing to standard output and error unless told otherwise. */
     static CommandLine commandLine() {
-        return new CommandLine(new Main()).setExpandAtFiles(false);
-    }
-
-    private static PrintWriter utf8(OutputStream stream) {
-        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+        return new CommandLine(new Main()).setExpandAtFiles(false).setParameterExceptionHandler(new WrongUse());
     }
 }

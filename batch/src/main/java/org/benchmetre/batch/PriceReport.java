@@ -1,22 +1,23 @@
 package org.benchmetre.batch;
 
 import java.util.List;
-import java.util.Locale;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
-/** First cost, yearly cost, enterprise budget and margin as a reader wants it on a console: at most 100 columns, two decimals; {@code price --csv} has every digit. */
+/** First cost, yearly cost, enterprise budget and margin as a reader wants it on a console: at most 100 columns, decimals as {@link Amounts} has them; {@code price --csv} has every digit. */
 final class PriceReport {
 
     private final Figures figures;
     private final Budget budget;
     private final String money;
+    private final Amounts amounts;
 
     PriceReport(Figures figures) {
         this.figures = figures;
         this.budget = figures.budget();
         this.money = budget.currency();
+        this.amounts = new Amounts(figures);
     }
 
     @Override
@@ -126,7 +127,7 @@ final class PriceReport {
     private void amount(TextTable table, String label, String id) {
         Line line = budget.line(id);
         boolean none = figures.hasReason(line, 0);
-        String shown = none ? figures.text(line, 0) : two(figures.number(line, 0));
+        String shown = none ? figures.text(line, 0) : amounts.of(line, 0);
         table.row(List.of(label, shown, none ? "" : line.unit().display(money)));
     }
 
@@ -142,7 +143,6 @@ final class PriceReport {
     }
 
     static String two(double number) {
-        String shown = String.format(Locale.ROOT, "%.2f", number);
-        return shown.equals("-0.00") ? "0.00" : shown;
+        return Amounts.fixed(number, 2);
     }
 }

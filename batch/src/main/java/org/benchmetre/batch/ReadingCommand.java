@@ -6,14 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.entry.Quoted;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.scenario.Address;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
+import org.benchmetre.scenario.ScenarioFolder;
 import org.benchmetre.scenario.SettingSyntaxException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,6 +36,9 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = Exit.HEADING,
         exitCodeList = {Exit.ZERO, Exit.ONE, Exit.TWO, Exit.THREE, Exit.FOUR})
 abstract class ReadingCommand implements Callable<Integer> {
+
+    static final String OVERWRITE =
+            "Replaces the file when it exists and is a plain file; a link stays, and what it leads to is replaced.";
 
     @Spec
     private CommandSpec spec;
@@ -77,34 +83,33 @@ abstract class ReadingCommand implements Callable<Integer> {
     /** Explains a cell of a computed budget so many formulas deep, and answers the exit code. */
     final int explain(Figures figures, String address, int levels) {
         Faults faults = new Faults();
-        Optional<CellRef> cell =
-                Address.parse(address).in(figures.budget(), Place.wholeFile("address " + address), faults);
+        Optional<CellRef> cell = Address.parse(address).in(figures.budget(), Place.of("address", address), faults);
         if (cell.isEmpty()) {
             return refused(faults);
         }
-        print(Explanation.of(figures, cell.get().line(), cell.get().cell(), levels)
-                .toString());
+        Explanation told = Explanation.of(figures, cell.get().line(), cell.get().cell(), levels);
+        print(told.toString().lines().map(line -> Quoted.visible(line) + "\n").collect(Collectors.joining()));
         return Exit.DONE;
     }
 
     /** Writes a workbook, tells what became of it and answers the exit code. */
     final int write(WorkbookFile file, WorkbookFile.Drawn workbook) {
-        file.wrongName().ifPresent(sentence -> {
+        file.wrongUse().ifPresent(sentence -> {
             throw usage(sentence);
         });
         Optional<String> failure = file.write(workbook);
         if (failure.isPresent()) {
-            err().print(failure.get() + "\n");
-            err().flush();
+            complain(failure.get());
             return Exit.NOT_WRITTEN;
         }
-        print("Wrote " + file.target() + ".\n");
+        print(Quoted.visible("Wrote " + file.target() + ".") + "\n");
         return Exit.DONE;
     }
 
     /** Tells everything found and answers the exit code for faults. */
     final int refused(Faults faults) {
-        String count = faults.size() == 1 ? "1 fault" : faults.size() + " faults";
+        int told = faults.sentences().size();
+        String count = told == 1 ? "1 fault" : told + " faults";
         err().print(faults.report() + count + "; nothing was written.\n");
         err().flush();
         return Exit.FAULTS;
@@ -113,6 +118,20 @@ abstract class ReadingCommand implements Callable<Integer> {
     final void tell(String kind, List<Remark> remarks) {
         remarks.forEach(remark -> err().print(kind + remark.message() + "\n"));
         err().flush();
+    }
+
+    /** Tells something on standard error. */
+    final void complain(String sentence) {
+        err().print(Quoted.visible(sentence) + "\n");
+        err().flush();
+    }
+
+    /** The files that were read for some scenarios, the price list with them. */
+    final List<Path> filesOf(List<Path> scenarios) {
+        List<Path> files = new ArrayList<>();
+        scenarios.forEach(scenario -> files.addAll(ScenarioFolder.files(scenario)));
+        Optional.ofNullable(prices).ifPresent(files::add);
+        return files;
     }
 
     final void print(String text) {

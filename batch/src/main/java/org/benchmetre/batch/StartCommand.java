@@ -1,14 +1,12 @@
 package org.benchmetre.batch;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.benchmetre.Starter;
+import org.benchmetre.budget.entry.Quoted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -42,13 +40,17 @@ final class StartCommand implements Callable<Integer> {
         } catch (IOException e) {
             return notWritten(reason(e));
         }
-        spec.commandLine().getOut().print("Wrote " + folder + "; its README.md tells how to go on.\n");
+        spec.commandLine()
+                .getOut()
+                .print(Quoted.visible("Wrote " + folder + "; its README.md tells how to go on.") + "\n");
         spec.commandLine().getOut().flush();
         return Exit.DONE;
     }
 
     private int notWritten(String why) {
-        spec.commandLine().getErr().print("The folder " + folder + " could not be written: " + why + ".\n");
+        spec.commandLine()
+                .getErr()
+                .print(Quoted.visible("The folder " + folder + " could not be written: " + why + ".") + "\n");
         spec.commandLine().getErr().flush();
         return Exit.NOT_WRITTEN;
     }
@@ -57,13 +59,6 @@ final class StartCommand implements Callable<Integer> {
         if (problem instanceof FileAlreadyExistsException) {
             return Files.isDirectory(folder) ? "it exists, is not empty, and is left as it is" : "a file has its name";
         }
-        if (problem instanceof NoSuchFileException) {
-            return "the folder around it does not exist";
-        }
-        if (problem instanceof AccessDeniedException) {
-            return "access is denied";
-        }
-        String told = problem instanceof FileSystemException e ? e.getReason() : null;
-        return told == null ? String.valueOf(problem.getMessage()) : told;
+        return Reason.of(problem);
     }
 }

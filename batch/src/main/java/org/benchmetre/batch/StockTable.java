@@ -55,6 +55,6 @@ final class StockTable {
     }
 
     private String shown(Line line, int kind) {
-        return figures.hasReason(line, kind) ? figures.text(line, kind) : Shown.number(figures.number(line, kind));
+        return Shown.cell(figures, line, kind);
     }
 }

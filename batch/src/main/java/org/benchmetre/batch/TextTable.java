@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.benchmetre.budget.entry.Quoted;
 
 /**
  * A table in plain text whose columns line up. No line is longer than {@link #WIDTH}: long cells go on in the next line, and columns
@@ -36,7 +37,7 @@ final class TextTable {
      * @param repeated how many columns stand at the left of every part when the table does not fit beside itself
      */
     TextTable(List<String> header, int repeated) {
-        this.header = List.copyOf(header);
+        this.header = visible(header);
         this.repeated = repeated;
     }
 
@@ -47,7 +48,7 @@ final class TextTable {
     }
 
     TextTable row(List<String> cells) {
-        rows.add(List.copyOf(cells));
+        rows.add(visible(cells));
         return this;
     }
 
@@ -59,7 +60,7 @@ final class TextTable {
 
     /** A text broken into lines that fit, each ending in a line feed. */
     static String wrapped(String text) {
-        return String.join("\n", lines(text, WIDTH)) + "\n";
+        return String.join("\n", lines(visible(text), WIDTH)) + "\n";
     }
 
     @Override
@@ -159,13 +160,21 @@ final class TextTable {
         }
     }
 
+    private static List<String> visible(List<String> cells) {
+        return cells.stream().map(TextTable::visible).toList();
+    }
+
+    private static String visible(String text) {
+        return Quoted.visible(text.replace('\n', ' ').replace('\t', ' '));
+    }
+
     private static String cell(List<String> row, int column) {
         return column < row.size() ? row.get(column) : "";
     }
 
     private static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
-        String rest = text.replace('\n', ' ').replace('\t', ' ').strip();
+        String rest = text.strip();
         while (rest.length() > width) {
             int end = breakAt(rest, width);
             lines.add(rest.substring(0, end).stripTrailing());

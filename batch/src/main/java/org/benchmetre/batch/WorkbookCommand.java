@@ -1,6 +1,7 @@
 package org.benchmetre.batch;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.benchmetre.FarmWorkbook;
 import org.benchmetre.Plan;
 import picocli.CommandLine.Command;
@@ -19,13 +20,13 @@ final class WorkbookCommand extends ScenarioCommand {
             description = "The workbook to write, an .xlsx file.")
     private Path target;
 
-    @Option(names = "--overwrite", description = "Replaces the file when it exists.")
+    @Option(names = "--overwrite", description = OVERWRITE)
     private boolean overwrite;
 
     @Override
     int run(Plan plan) {
         return write(
-                new WorkbookFile(target, overwrite),
+                new WorkbookFile(target, overwrite, filesOf(List.of(scenario()))),
                 (file, replaced) -> FarmWorkbook.write(plan.figures(), file, replaced));
     }
 }

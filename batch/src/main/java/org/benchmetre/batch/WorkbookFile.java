@@ -2,21 +2,21 @@ package org.benchmetre.batch;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.benchmetre.workbook.TargetExistsException;
 
 /**
  * The workbook that a command was told to write.
  *
  * @param target an .xlsx file
  * @param overwrite whether an existing file is replaced
+ * @param read files that were read, none of which it may be
  */
-record WorkbookFile(Path target, boolean overwrite) {
+record WorkbookFile(Path target, boolean overwrite, List<Path> read) {
 
     /** What writes the workbook. */
     @FunctionalInterface
@@ -26,10 +26,24 @@ record WorkbookFile(Path target, boolean overwrite) {
         void write(Path target, boolean overwrite) throws IOException;
     }
 
-    /** What is wrong with the name of the file, as a sentence. */
-    Optional<String> wrongName() {
-        boolean named = target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
-        return named ? Optional.empty() : Optional.of("A workbook is an .xlsx file, but found " + target + ".");
+    /** Why the workbook must not go there, as a sentence. */
+    Optional<String> wrongUse() {
+        if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            return Optional.of("A workbook is an .xlsx file, but found " + target + ".");
+        }
+        return read.stream()
+                .filter(this::isTarget)
+                .findFirst()
+                .map(file -> "The workbook would replace a file that was read, " + file + ".");
+    }
+
+    /** Whether both are one file, by whatever names. */
+    private boolean isTarget(Path file) {
+        try {
+            return Files.isSameFile(file, target);
+        } catch (IOException oneIsNotThere) {
+            return false;
+        }
     }
 
     /** Writes it, and answers why it was not written. */
@@ -37,24 +51,16 @@ record WorkbookFile(Path target, boolean overwrite) {
         try {
             workbook.write(target, overwrite);
             return Optional.empty();
-        } catch (TargetExistsException e) {
+        } catch (FileAlreadyExistsException e) {
             return notWritten("exists and is left as it is; --overwrite replaces it");
-        } catch (IOException | UncheckedIOException e) {
-            return notWritten("could not be written: " + reason(e));
+        } catch (IOException e) {
+            return notWritten("could not be written: " + Reason.of(e));
+        } catch (UncheckedIOException e) {
+            return notWritten("could not be written: " + Reason.of(e.getCause()));
         }
     }
 
     private Optional<String> notWritten(String why) {
         return Optional.of("The file " + target + " " + why + ".");
-    }
-
-    private String reason(Exception problem) {
-        if (problem instanceof NoSuchFileException) {
-            return "its folder does not exist";
-        }
-        if (problem instanceof AccessDeniedException) {
-            return "access is denied";
-        }
-        return Files.isDirectory(target) ? "it is a folder" : String.valueOf(problem.getMessage());
     }
 }

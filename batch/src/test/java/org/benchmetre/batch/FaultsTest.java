@@ -166,4 +166,78 @@ class FaultsTest {
                 .isEqualTo(1);
         assertThat(Files.exists(target)).isFalse();
     }
+
+    @Test
+    void a_plan_in_another_currency_than_its_prices_is_one_fault_with_the_rows() {
+        Path scenario = Ran.copy(folder);
+        Ran.replace(scenario.resolve("farm.csv"), "plan_currency,USD", "plan_currency,EUR");
+
+        Ran ran = Ran.with("check", scenario);
+
+        assertThat(ran.errLines()).hasSize(2);
+        assertThat(ran.errLines().get(0))
+                .startsWith("Fault: farm.csv, rows 8, 34, ")
+                .endsWith("column unit: found money in USD, expected money in EUR, the currency of the plan.");
+        assertThat(ran.errLines().get(1)).isEqualTo("1 fault; nothing was written.");
+    }
+
+    @Test
+    void a_key_that_was_renamed_is_one_fault_for_all_that_name_it() {
+        Path scenario = Ran.copy(folder);
+        Ran.replace(scenario.resolve("irrigation.csv"), "\nemitter,", "\ndripper,");
+        Ran.replace(scenario.resolve("farm.csv"), "irrigation_choice,emitter", "irrigation_choice,tape");
+
+        Ran ran = Ran.with("check", scenario);
+
+        assertThat(ran.errLines().stream().filter(line -> line.contains("column option")))
+                .hasSize(1)
+                .allMatch(line -> line.startsWith("Fault: materials.csv, rows "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"materials.csv", "tasks.csv", "channels.csv", "months.csv", "stock_prices.csv"})
+    void a_table_without_rows_has_no_unread_columns(String file) throws IOException {
+        Path scenario = Ran.copy(folder);
+        Path table = scenario.resolve(file);
+        if (Files.exists(table)) {
+            Files.write(
+                    table,
+                    Files.readAllLines(table).stream()
+                            .filter(line -> !line.startsWith("#"))
+                            .limit(1)
+                            .toList());
+        }
+
+        assertThat(Ran.with("check", scenario).err())
+                .doesNotContain(file + ", row 1")
+                .doesNotContain("Fault: " + file);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\u001b[31m", "\u0085", "\u202e", "\u2028"})
+    void no_message_or_table_repeats_what_a_console_obeys(String sign) throws IOException {
+        Path scenario = Ran.copy(folder);
+        Files.writeString(scenario.resolve("notes" + sign + ".csv"), "a,b\n");
+        Ran.replace(scenario.resolve("materials.csv"), "item,label,", "item,la" + sign + "bel,");
+        Ran.replace(
+                scenario.resolve("farm.csv"),
+                "bench_count,10,bench,,,invented",
+                "bench_count,10,bench,,,in" + sign + "vented");
+
+        for (Ran ran : new Ran[] {
+            Ran.with("check", scenario),
+            Ran.with("check", scenario, "--set", "bench" + sign + "_count=1"),
+            Ran.with("check", scenario, "--set", "bench_count=1" + sign),
+            Ran.with("check", scenario, "--set", "material_price[ta" + sign + "pe]=1"),
+            Ran.with("explain", scenario, "bench" + sign),
+            Ran.with("explain", scenario, "bench_count"),
+            Ran.with("price", folder.resolve("no" + sign + "where")),
+            Ran.with("price", scenario, "--colour" + sign),
+            Ran.with("pri" + sign + "ce", scenario),
+            Ran.with("workbook", scenario, "-o", folder.resolve("house" + sign + ".csv")),
+            Ran.with("start", folder.resolve("start" + sign))
+        }) {
+            assertThat(ran.out() + ran.err()).doesNotContain(sign);
+        }
+    }
 }

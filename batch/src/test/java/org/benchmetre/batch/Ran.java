@@ -1,8 +1,7 @@
 package org.benchmetre.batch;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -16,13 +15,10 @@ record Ran(int exit, String out, String err) {
     static final Path SAMPLE = Path.of("..", "samples", "trough-house");
 
     static Ran with(Object... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int exit = Main.commandLine()
-                .setOut(new PrintWriter(out))
-                .setErr(new PrintWriter(err))
-                .execute(Stream.of(arguments).map(Object::toString).toArray(String[]::new));
-        return new Ran(exit, out.toString(), err.toString());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit = Main.run(out, err, Stream.of(arguments).map(Object::toString).toArray(String[]::new));
+        return new Ran(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
     List<String> outLines() {

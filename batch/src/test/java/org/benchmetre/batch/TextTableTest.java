@@ -51,4 +51,13 @@ class TextTableTest {
         assertThat(TextTable.wrapped("x".repeat(250)))
                 .isEqualTo("x".repeat(100) + "\n" + "x".repeat(100) + "\n" + "x".repeat(50) + "\n");
     }
+
+    @Test
+    void no_cell_or_sentence_holds_what_a_console_obeys() {
+        TextTable table = new TextTable(List.of("Na\u001bme", "Value"), 1).row(List.of("Ta\u0085pe", "\u202e1"));
+
+        assertThat(table.toString() + TextTable.wrapped("Ta\u001bpe"))
+                .doesNotContain("\u001b", "\u0085", "\u202e")
+                .contains("Na\\u001Bme", "Ta\\u0085pe", "\\u202E1", "Ta\\u001Bpe");
+    }
 }

@@ -1,6 +1,7 @@
 package org.benchmetre.batch;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,7 +61,8 @@ class WorkbookCommandTest {
         Ran ran = Ran.with("workbook", Ran.SAMPLE, "-o", target);
 
         assertThat(ran.exit()).isEqualTo(3);
-        assertThat(ran.err()).isEqualTo("The file " + target + " could not be written: its folder does not exist.\n");
+        assertThat(ran.err())
+                .isEqualTo("The file " + target + " could not be written: the folder around it does not exist.\n");
     }
 
     @Test
@@ -73,5 +75,48 @@ class WorkbookCommandTest {
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).isEqualTo("The file " + target + " could not be written: it is a folder.\n");
         assertThat(target.resolve("note.txt")).hasContent("mine");
+    }
+
+    @Test
+    void no_file_that_is_read_is_replaced_by_whatever_name() throws IOException {
+        Path scenario = Ran.copy(folder);
+        Path farm = scenario.resolve("farm.csv");
+        String before = Files.readString(farm);
+        Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), farm);
+        Path prices = Files.writeString(folder.resolve("prices.xlsx"), "item,pack,unit,price,price_year,source\n");
+
+        Ran linked = Ran.with("workbook", scenario, "-o", link, "--overwrite");
+        Ran list = Ran.with("workbook", scenario, "--prices", prices, "-o", prices, "--overwrite");
+
+        assertThat(linked.exit()).isEqualTo(2);
+        assertThat(linked.err()).startsWith("The workbook would replace a file that was read, ");
+        assertThat(farm).hasContent(before);
+        assertThat(list.exit()).isEqualTo(2);
+        assertThat(prices).content().startsWith("item,");
+        assertThat(Ran.with("compare", scenario, Ran.SAMPLE, "-o", link, "--overwrite")
+                        .exit())
+                .isEqualTo(2);
+        assertThat(farm).hasContent(before);
+    }
+
+    @Test
+    void a_pipe_is_not_replaced() throws Exception {
+        Path target = folder.resolve("pipe.xlsx");
+        assumeTrue(pipe(target), "There is no mkfifo here.");
+
+        Ran ran = Ran.with("workbook", Ran.SAMPLE, "-o", target, "--overwrite");
+
+        assertThat(ran.exit()).isEqualTo(3);
+        assertThat(ran.err())
+                .isEqualTo("The file " + target
+                        + " could not be written: it is no plain file but a device, a pipe or a socket.\n");
+    }
+
+    private static boolean pipe(Path target) throws InterruptedException {
+        try {
+            return new ProcessBuilder("mkfifo", target.toString()).start().waitFor() == 0;
+        } catch (IOException noSuchProgram) {
+            return false;
+        }
     }
 }

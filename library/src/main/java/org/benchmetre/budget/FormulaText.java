@@ -1,6 +1,8 @@
 package org.benchmetre.budget;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Prints the formula of one cell as a spreadsheet reads it (ECMA-376 part 1, 18.17), without the leading equals sign. Parentheses
@@ -11,6 +13,8 @@ public final class FormulaText implements Walk<Spelling.Printed> {
 
     /** The longest text that spreadsheet programs take between quotation marks in a formula. */
     private static final int LONGEST_LITERAL = 255;
+
+    private static final Pattern ESCAPE = Pattern.compile("_[xX][0-9A-Fa-f]+_");
 
     private final Addresses addresses;
     private final Position position;
@@ -49,8 +53,16 @@ public final class FormulaText implements Walk<Spelling.Printed> {
         return constant.kind() == Kind.TEXT ? literal(constant.text()) : Spelling.number(constant.number());
     }
 
-    /** A text between quotation marks; a long one in halves that are joined, no character cut in two. */
+    /**
+     * A text between quotation marks; a long one in halves that are joined, no character cut in two. What readers would take for an escaped
+     * character (ECMA-376 part 1, 22.9.2.19) is cut behind its first underscore as well, since not all of them undo escapes in formulas.
+     */
     private static Spelling.Printed literal(String text) {
+        Matcher escape = ESCAPE.matcher(text);
+        if (escape.find()) {
+            int cut = escape.start() + 1;
+            return Spelling.joined().of(List.of(literal(text.substring(0, cut)), literal(text.substring(cut))));
+        }
         String quoted = text.replace("\"", "\"\"");
         if (quoted.length() <= LONGEST_LITERAL) {
             return atom("\"" + quoted + "\"");

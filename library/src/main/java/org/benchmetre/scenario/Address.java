@@ -79,7 +79,7 @@ public record Address(String line, List<String> keys) {
         Optional<Line> found = budget.find(line);
         if (found.isEmpty()) {
             List<String> names = budget.lines().stream().map(Line::id).toList();
-            faults.add(place, Quoted.text(line), "the name of a line" + question(line, names));
+            faults.add(place, Quoted.text(line), "the name of a line" + question(line, names, faults));
             return Optional.empty();
         }
         List<Axis> axes = found.get().axes();
@@ -116,7 +116,7 @@ public record Address(String line, List<String> keys) {
             Axis axis = found.axes().get(i);
             int index = axis.indexOf(keys.get(i));
             if (index < 0) {
-                String what = "a key of " + axis + question(keys.get(i), axis.keys());
+                String what = "a key of " + axis + question(keys.get(i), axis.keys(), faults);
                 faults.add(place, Quoted.text(keys.get(i)), what);
                 known = false;
             }
@@ -126,7 +126,10 @@ public record Address(String line, List<String> keys) {
     }
 
     /** The near names as a question, or the first names when none is near. */
-    private static String question(String text, Collection<String> names) {
+    private static String question(String text, Collection<String> names, Faults faults) {
+        if (faults.areMany()) {
+            return "";
+        }
         String near = NearNames.didYouMean(text, names);
         if (!near.isEmpty()) {
             return "; " + near;

@@ -1,6 +1,7 @@
 package org.benchmetre.scenario;
 
 import java.util.Objects;
+import org.benchmetre.budget.entry.Quoted;
 
 /**
  * Something in the input that keeps a scenario from being used.
@@ -27,12 +28,17 @@ public record Fault(Place place, String found, String expected) {
     }
 
     /**
-     * The fault as one whole sentence.
+     * The fault as one whole sentence, without control characters.
      *
      * @return for example {@code materials.csv, row 7, column price: found "abc", expected a number of at least 0 (EUR
      *     per pack).}
      */
     public String message() {
-        return Words.sentence(place + ": found " + found + ", expected " + expected);
+        return sentence(place.toString());
+    }
+
+    /** The sentence with other words for the place, where several rows have the same fault. */
+    String sentence(String where) {
+        return Quoted.visible(Words.sentence(where + ": found " + found + ", expected " + expected));
     }
 }

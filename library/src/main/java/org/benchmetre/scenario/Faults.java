@@ -17,6 +17,8 @@ import java.util.function.Function;
  */
 public final class Faults {
 
+    private static final int MANY = 100;
+
     private final Set<Fault> faults = new LinkedHashSet<>();
     private final Set<Place> places = new HashSet<>();
     private final Set<Remark> warnings = new LinkedHashSet<>();
@@ -137,14 +139,33 @@ public final class Faults {
     }
 
     /**
+     * The faults as sentences. What is found and expected alike in several rows of a column is one sentence with all those rows, such as
+     * {@code materials.csv, rows 3 to 22, column option: found "tape", expected ...}.
+     *
+     * @return sorted as the faults are, unchangeable
+     */
+    public List<String> sentences() {
+        return AlikeFaults.sentences(faults());
+    }
+
+    /**
+     * Whether there are so many faults that looking for near names no longer helps anybody.
+     *
+     * @return true from a hundred faults on
+     */
+    public boolean areMany() {
+        return faults.size() >= MANY;
+    }
+
+    /**
      * Everything found, one sentence a line: the faults, then the warnings, then the notes.
      *
      * @return lines that each end in a line feed; empty when nothing was found
      */
     public String report() {
         StringBuilder report = new StringBuilder();
-        faults().forEach(fault ->
-                report.append("Fault: ").append(fault.message()).append('\n'));
+        sentences()
+                .forEach(sentence -> report.append("Fault: ").append(sentence).append('\n'));
         warnings()
                 .forEach(warning ->
                         report.append("Warning: ").append(warning.message()).append('\n'));

@@ -1,14 +1,10 @@
 package org.benchmetre.scenario;
 
-import java.util.Arrays;
-import java.util.Currency;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Quoted;
+import org.benchmetre.budget.entry.Tender;
 import org.benchmetre.budget.entry.TextForm;
 
 /** Reads title, currency and crop of a plan: rows {@code plan_title}, {@code plan_currency}, {@code plan_crop} of single values. */
@@ -24,7 +20,7 @@ final class HeadingReader {
 
     /** The heading; the scenario's own name and dollars where it says nothing. */
     static Heading read(ScenarioTables tables, String usualCrop, Predicate<String> isCrop, Faults faults) {
-        String title = readable(tables.name());
+        String title = readable(Quoted.visible(tables.name()));
         String currency = USUAL;
         String crop = usualCrop;
         for (Row row : tables.table(Home.SINGLE).rows()) {
@@ -52,21 +48,12 @@ final class HeadingReader {
     }
 
     private static String currency(Row row, String code, Faults faults) {
-        if (!tenders().contains(code)) {
+        if (!Tender.isTender(code)) {
             String expected = "an ISO 4217 code in capitals of money in use, such as EUR, for " + CURRENCY;
             faults.add(row.place(SingleRows.VALUE), Quoted.text(code), expected);
             return USUAL;
         }
         return code;
-    }
-
-    /** Codes of money that some country uses today: neither metals and test codes nor money that was withdrawn. */
-    static Set<String> tenders() {
-        return Arrays.stream(Locale.getISOCountries())
-                .map(country -> Currency.getInstance(new Locale("", country)))
-                .filter(Objects::nonNull)
-                .map(Currency::getCurrencyCode)
-                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static String readable(String name) {

@@ -2,6 +2,7 @@ package org.benchmetre.scenario;
 
 import java.util.Objects;
 import org.benchmetre.budget.entry.Origin;
+import org.benchmetre.budget.entry.Quoted;
 
 /**
  * Where something stands in the input: a file, one of its rows, one of its columns.
@@ -11,6 +12,9 @@ import org.benchmetre.budget.entry.Origin;
  * @param column the column's name as the header gives it, trimmed and in lower case; empty is the whole row
  */
 public record Place(String file, int row, String column) {
+
+    private static final int LONGEST_COLUMN = 60;
+    private static final int LONGEST_TYPED = 160;
 
     /**
      * Checks the parts.
@@ -50,9 +54,25 @@ public record Place(String file, int row, String column) {
                 : wholeFile(origin.toString());
     }
 
-    /** The place in words, such as {@code materials.csv, row 7, column price}. */
+    /**
+     * A place that is no file but something typed.
+     *
+     * @param what what it is, such as setting
+     * @param typed as it was typed; cut where it is long
+     * @return its place
+     */
+    public static Place of(String what, String typed) {
+        return wholeFile(what + " " + Words.cut(typed, LONGEST_TYPED));
+    }
+
+    /** The place in words, such as {@code materials.csv, row 7, column price}; control characters are escaped. */
     @Override
     public String toString() {
-        return file + (row == 0 ? "" : ", row " + row) + (column.isEmpty() ? "" : ", column " + column);
+        return words(row == 0 ? "" : ", row " + row);
+    }
+
+    /** The place with other words for the row. */
+    String words(String rows) {
+        return Quoted.visible(file + rows + (column.isEmpty() ? "" : ", column " + Words.cut(column, LONGEST_COLUMN)));
     }
 }

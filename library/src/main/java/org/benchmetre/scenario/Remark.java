@@ -1,6 +1,7 @@
 package org.benchmetre.scenario;
 
 import java.util.Objects;
+import org.benchmetre.budget.entry.Quoted;
 
 /**
  * A warning or a note about the input: worth saying, but the scenario can be used.
@@ -22,11 +23,11 @@ public record Remark(Place place, String text) {
     }
 
     /**
-     * The remark as one whole sentence.
+     * The remark as one whole sentence, without control characters.
      *
      * @return for example {@code materials.csv, row 1, column prise: nothing reads this column; did you mean price?}
      */
     public String message() {
-        return Words.sentence(place + ": " + text);
+        return Quoted.visible(Words.sentence(place + ": " + text));
     }
 }

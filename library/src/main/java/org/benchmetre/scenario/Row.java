@@ -1,16 +1,14 @@
 package org.benchmetre.scenario;
 
 import java.util.List;
-import java.util.regex.Pattern;
 import org.benchmetre.budget.entry.Quoted;
+import org.benchmetre.budget.entry.TextForm;
 
 /**
  * One row of a table, as text. What its cells mean is for entries to say; only keys, which are structure, are read here.
  */
 public final class Row {
 
-    private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9_]*");
-    private static final String KEY_FORM = "a letter a to z, then letters, digits and underscores";
     private final Table table;
     private final int row;
     private final List<String> cells;
@@ -69,8 +67,8 @@ public final class Row {
      */
     public String key(String column, Faults faults) {
         String key = Words.folded(text(column));
-        if (!KEY.matcher(key).matches()) {
-            return refused(column, "a key: " + KEY_FORM, faults);
+        if (!TextForm.OWN_KEY.isFit(key)) {
+            return refused(column, TextForm.OWN_KEY.expected(), faults);
         }
         return key;
     }

@@ -101,6 +101,16 @@ public final class ScenarioFolder implements ScenarioTables {
     }
 
     /**
+     * The files that a scenario in a folder consists of, whether they are there or not.
+     *
+     * @param folder the folder
+     * @return one path for each of {@link #REQUIRED} and {@link #OPTIONAL}
+     */
+    public static List<Path> files(Path folder) {
+        return KNOWN.stream().map(folder::resolve).toList();
+    }
+
+    /**
      * The folder's own name without what leads to it.
      *
      * @return for example {@code trough_house}

@@ -1,6 +1,8 @@
 package org.benchmetre.scenario;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +11,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Home;
+import org.benchmetre.files.SafeFolder;
 
 /**
  * Writes the values of a budget as the tables of a scenario, which read as the same budget: each cell where its entry is kept, as it was
@@ -32,7 +35,11 @@ public record ScenarioWriter(List<TableForm> forms) {
      * @throws IOException when the folder is not empty or cannot be written
      */
     public void write(Budget budget, Path folder) throws IOException {
-        NewFolder.write(folder, files(budget));
+        SafeFolder.write(folder, part -> {
+            for (Map.Entry<String, String> file : files(budget).entrySet()) {
+                Files.writeString(part.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+            }
+        });
     }
 
     /**
@@ -48,7 +55,8 @@ public record ScenarioWriter(List<TableForm> forms) {
         for (Line line : budget.lines()) {
             budget.entry(line)
                     .filter(entry -> entry.home().isKept())
-                    .ifPresent(entry -> write(line, entry, tables.get(entry.home().table()), single));
+                    .ifPresent(
+                            entry -> write(line, entry, tables.get(entry.home().table()), single));
         }
         Map<String, String> files = new LinkedHashMap<>();
         files.put(Home.SINGLE, single.text());

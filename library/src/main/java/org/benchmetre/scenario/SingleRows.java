@@ -75,7 +75,9 @@ record SingleRows(Budget budget, Table table, Faults faults) {
         Optional<Given> given = budget.gate()
                 .accept(line, cell.cell(), typed)
                 .orElse(no -> faults.add(
-                        row.place(no.found().equals(Quoted.text(unit)) ? UNIT : VALUE), no.found(), no.expected()));
+                        row.place(no.found().equals(Quoted.text(unit)) || no.isOfCurrency() ? UNIT : VALUE),
+                        no.found(),
+                        no.expected()));
         if (given.isEmpty()) {
             return;
         }
@@ -122,7 +124,9 @@ record SingleRows(Budget budget, Table table, Faults faults) {
         for (String column : List.of(LOW, HIGH)) {
             Home home = Home.single(cell.line().id(), column);
             budget.find(cell.line().id() + "_" + column)
-                    .filter(end -> budget.entry(end).filter(entry -> entry.home().equals(home)).isPresent())
+                    .filter(end -> budget.entry(end)
+                            .filter(entry -> entry.home().equals(home))
+                            .isPresent())
                     .filter(end -> !row.isBlank(column))
                     .ifPresent(end -> end(row, column, value, end, layer));
         }

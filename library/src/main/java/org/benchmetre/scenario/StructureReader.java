@@ -70,7 +70,9 @@ public final class StructureReader {
             }
             Row first = byKey.putIfAbsent(key, row);
             if (first != null) {
-                String column = form.key().count().isEmpty() ? form.key().column() : form.key().count();
+                String column = form.key().count().isEmpty()
+                        ? form.key().column()
+                        : form.key().count();
                 faults.add(
                         row.place(column),
                         Quoted.text(row.text(column)) + ", which row " + first.rowNumber() + " has already",
@@ -83,7 +85,7 @@ public final class StructureReader {
     private String key(Row row, TableForm.Key form) {
         String key = row.key(form.column(), faults);
         if (!form.allowed().isEmpty() && !key.isEmpty() && !form.allowed().contains(key)) {
-            String near = NearNames.didYouMean(key, form.allowed());
+            String near = faults.areMany() ? "" : NearNames.didYouMean(key, form.allowed());
             String expected = "one of " + String.join(", ", form.allowed()) + (near.isEmpty() ? "" : "; " + near);
             faults.add(row.place(form.column()), Quoted.text(row.text(form.column())), expected);
             return "";
@@ -107,7 +109,8 @@ public final class StructureReader {
         for (Row row : rows) {
             String name = row.text(group.column());
             String folded = Folding.folded(name);
-            boolean reserved = group.reserved().stream().anyMatch(each -> Folding.folded(each).equals(folded));
+            boolean reserved = group.reserved().stream()
+                    .anyMatch(each -> Folding.folded(each).equals(folded));
             if (reserved) {
                 faults.add(
                         row.place(group.column()),

@@ -14,6 +14,13 @@ final class Words {
         return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
     }
 
+    /** A text cut after so many characters. */
+    static String cut(String text, int most) {
+        return text.codePointCount(0, text.length()) > most
+                ? text.substring(0, text.offsetByCodePoints(0, most)) + "..."
+                : text;
+    }
+
     /** The texts quoted and joined: {@code "a", "b" and "c"}. */
     static String quotedList(List<String> texts) {
         return joined(texts.stream().map(Quoted::always).collect(Collectors.toList()), "and");

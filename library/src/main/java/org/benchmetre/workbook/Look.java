@@ -10,6 +10,9 @@ package org.benchmetre.workbook;
  */
 record Look(Role role, String format, boolean literal, boolean shrinks) {
 
+    /** Signs that begin a formula or mark a text, their wide forms included. */
+    private static final String BEGINNINGS = "=+-@'\t\r\uFF1D\uFF0B\uFF0D\uFF20";
+
     static final String GENERAL = "General";
     static final String TEXT = "@";
 
@@ -67,6 +70,6 @@ record Look(Role role, String format, boolean literal, boolean shrinks) {
     /** The look of a text that may come from anyone. */
     static Look text(Role role, String text) {
         String format = role == Role.ENTRY_TEXT ? TEXT : GENERAL;
-        return new Look(role, format, !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0, false);
+        return new Look(role, format, !text.isEmpty() && BEGINNINGS.indexOf(text.charAt(0)) >= 0, false);
     }
 }

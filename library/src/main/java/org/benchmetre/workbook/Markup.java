@@ -8,7 +8,6 @@ import java.util.Locale;
  */
 final class Markup {
 
-    private static final int ESCAPE_LENGTH = 7;
     private static final char REPLACEMENT = '\uFFFD';
 
     private Markup() {}
@@ -43,16 +42,14 @@ final class Markup {
         }
     }
 
+    /** An escape has four digits; some readers go by any number of them, and by a large x. */
     private static boolean looksEscaped(String text, int at) {
-        if (at + ESCAPE_LENGTH > text.length() || text.charAt(at + 1) != 'x' || text.charAt(at + 6) != '_') {
-            return false;
+        int end = at + 2;
+        while (end < text.length() && Character.digit(text.charAt(end), 16) >= 0) {
+            end++;
         }
-        for (int i = at + 2; i < at + 6; i++) {
-            if (Character.digit(text.charAt(i), 16) < 0) {
-                return false;
-            }
-        }
-        return true;
+        boolean crossed = end > at + 2 && (text.charAt(at + 1) == 'x' || text.charAt(at + 1) == 'X');
+        return crossed && end < text.length() && text.charAt(end) == '_';
     }
 
     /** Whether XML 1.0 can hold a character: not most controls, nor half of a pair. */

@@ -7,6 +7,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
@@ -18,18 +19,19 @@ final class NumberFormats {
             Set.of("plant", "pack", "bench", "outlet", "zone", "container", "item", "line", "crop");
     private static final double WIDEST = 1e9;
     /** Below this a figure is what rounding left of a difference. */
-    private static final double NOISE = 1e-11;
+    static final double NOISE = 1e-11;
 
-    private static final double HALF_A_CENT = 0.005;
     private static final String TRUTH = "\"yes\";\"yes\";\"no\"";
 
     private final Figures figures;
     private final Budget budget;
+    private final MoneyFormats money;
     private final Map<Line, String> chosen = new HashMap<>();
 
     NumberFormats(Figures figures) {
         this.figures = figures;
         this.budget = figures.budget();
+        this.money = new MoneyFormats(MinorUnit.decimals(budget.currency()));
     }
 
     String of(Line line) {
@@ -66,15 +68,11 @@ final class NumberFormats {
         return size < WIDEST && size >= 0.001 ? "#,##0.00##" : "0.00E+00";
     }
 
-    /** Cents, but prices as typed, and small unit costs with four decimals. */
     private String money(Line line, double least, double most) {
         if (line.unit().equals(Unit.MONEY) || line.unit().equals(Unit.MONEY_NOMINAL)) {
-            return "#,##0.00";
+            return money.amount();
         }
-        if (budget.entry(line).isPresent() || least < HALF_A_CENT && least > NOISE) {
-            return "#,##0.00##";
-        }
-        return least < 0.1 && most < 1 ? "#,##0.0000" : "#,##0.00";
+        return budget.entry(line).isPresent() ? money.typed() : money.price(least, most);
     }
 
     private static String whole(Unit unit) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.files.SafeFile;
 
 /**
  * Writes any budget as a live workbook. Every single value has a defined name equal to its line's identifier; every derived figure
@@ -35,13 +36,12 @@ public final class WorkbookWriter {
      * @param figures a computed budget
      * @param target the file to write
      * @param overwrite whether an existing file is replaced
-     * @throws TargetExistsException when the target exists and is not to be replaced
-     * @throws IOException when the file cannot be written
+     * @throws IOException when the target exists and is not to be replaced, is no plain file, or cannot be written; see {@link SafeFile#write}
      * @throws IllegalStateException when a figure is not a finite number; the message says which and why
      * @throws IllegalArgumentException when a chart names a sheet the budget does not have, or stands where there is no room
      */
     public void write(Figures figures, Path target, boolean overwrite) throws IOException {
-        SafeFile.refuseExisting(target, overwrite);
+        SafeFile.check(target, overwrite);
         SafeFile.write(bytes(figures), target, overwrite);
     }
 

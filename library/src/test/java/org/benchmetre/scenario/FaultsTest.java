@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.benchmetre.budget.entry.Quoted;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FaultsTest {
 
@@ -40,6 +42,70 @@ class FaultsTest {
         assertThat(Quoted.text("two\nlines\ttab")).isEqualTo("\"two\\nlines\\ttab\"");
         assertThat(Quoted.text("1\u00a0000\u0007")).isEqualTo("\"1\\u00A0000\\u0007\"");
         assertThat(Quoted.text("x".repeat(61))).isEqualTo("\"" + "x".repeat(60) + "...\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\u0000", "\u001B", "\u007F", "\u0085", "\u009B", "\u00AD", "\u200E", "\u202E", "\u2066", "\u2028",
+                "\u2029", "\uFEFF", "\uD800"
+            })
+    void no_message_holds_what_a_console_obeys_or_does_not_show(String sign) {
+        Place place = new Place("a" + sign + ".csv", 1, "b" + sign);
+        String shown = String.format(java.util.Locale.ROOT, "\\u%04X", (int) sign.charAt(0));
+        faults.warn(place, "label" + sign);
+
+        assertThat(new Fault(place, sign, sign).message()).doesNotContain(sign).contains("a" + shown, "b" + shown);
+        assertThat(faults.report()).doesNotContain(sign).contains("label" + shown);
+        assertThat(Quoted.text(sign)).isEqualTo("\"" + shown + "\"");
+        assertThat(Quoted.visible(sign)).isEqualTo(shown);
+    }
+
+    @Test
+    void letters_of_any_script_and_their_joiners_stay() {
+        String text = "Größe 5\u00a0% \u05d0\u05d1 \u0646\u200c\u0647 \ud83c\udf53";
+
+        assertThat(Quoted.visible(text)).isSameAs(text);
+    }
+
+    @Test
+    void the_same_fault_in_several_rows_of_a_column_is_told_once_with_its_rows() {
+        for (int row : new int[] {3, 4, 5, 6, 9, 11, 12}) {
+            faults.add(new Place("materials.csv", row, "option"), "\"tape\"", "a key");
+        }
+        faults.add(new Place("materials.csv", 7, "option"), "\"tap\"", "a key");
+
+        assertThat(faults.size()).isEqualTo(8);
+        assertThat(faults.sentences())
+                .containsExactly(
+                        "materials.csv, rows 3 to 6, 9, 11 and 12, column option: found \"tape\", expected a key.",
+                        "materials.csv, row 7, column option: found \"tap\", expected a key.");
+    }
+
+    @Test
+    void the_key_of_the_row_in_what_was_expected_makes_no_other_cause() {
+        faults.add(new Place("materials.csv", 3, "price"), "nothing", "a number for Price (material_price[tape])");
+        faults.add(new Place("materials.csv", 4, "price"), "nothing", "a number for Price (material_price[pump])");
+        faults.add(new Place("materials.csv", 5, "pack"), "nothing", "a number for Pack (material_pack[pump])");
+
+        assertThat(faults.sentences())
+                .containsExactly(
+                        "materials.csv, rows 3 and 4, column price: found nothing, expected a number for Price"
+                                + " (material_price).",
+                        "materials.csv, row 5, column pack: found nothing, expected a number for Pack"
+                                + " (material_pack[pump]).");
+    }
+
+    @Test
+    void many_scattered_rows_are_counted() {
+        for (int row = 2; row <= 200; row += 2) {
+            faults.add(new Place("materials.csv", row, ""), "x", "y");
+        }
+
+        assertThat(faults.sentences())
+                .containsExactly(
+                        "materials.csv, rows 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24 and 88 more: found x, expected y.");
+        assertThat(faults.areMany()).isTrue();
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -220,8 +221,8 @@ class WorkbookWriterTest {
         Path target = folder.resolve("budget.xlsx");
         Files.writeString(target, "kept", StandardCharsets.UTF_8);
         assertThatThrownBy(() -> new WorkbookWriter().write(figures, target, false))
-                .isInstanceOf(TargetExistsException.class)
-                .hasMessageContaining("budget.xlsx exists already");
+                .isInstanceOf(FileAlreadyExistsException.class)
+                .hasMessageContaining("budget.xlsx: it exists already");
         assertThat(target).hasContent("kept");
         new WorkbookWriter().write(figures, target, true);
         assertThat(Files.readAllBytes(target)).isEqualTo(new WorkbookWriter().bytes(figures));

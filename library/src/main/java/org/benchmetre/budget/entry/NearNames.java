@@ -1,21 +1,30 @@
 package org.benchmetre.budget.entry;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * Finds the names that someone may have meant.
  *
  * <p>Distance is the number of letters to insert, leave out, replace or swap with their neighbour (Damerau 1964, in the
  * form that edits no letter twice). Names further away than a third of the text's length, and at least two, are not
- * near.
+ * near. Where none is, the names that hold every word of the text count as near.
  */
 public final class NearNames {
 
     private static final int LONGEST = 200;
+    private static final int SHORTEST_WORD = 3;
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+
+    /** A name and how far it is. */
+    private record Near(String name, int distance) {}
 
     private NearNames() {}
 
@@ -25,21 +34,24 @@ public final class NearNames {
      * @param text what was written
      * @param candidates the names that exist
      * @param limit how many names to give at most
-     * @return the near ones, nearest first, equally near ones in alphabetical order; may be empty
+     * @return the near ones, nearest first, equally near ones in alphabetical order; else those that hold all its words,
+     *     the shortest first; may be empty
      */
     public static List<String> nearest(String text, Collection<String> candidates, int limit) {
         String wanted = folded(text);
-        int reach = Math.max(2, wanted.length() / 3);
         if (wanted.isEmpty() || wanted.length() > LONGEST) {
             return List.of();
         }
-        return candidates.stream()
-                .distinct()
-                .filter(name -> isNear(wanted, folded(name), reach))
-                .sorted(Comparator.comparingInt((String name) -> distance(wanted, folded(name)))
-                        .thenComparing(Comparator.naturalOrder()))
+        Set<String> names = new TreeSet<>(candidates);
+        List<Near> near = bySpelling(wanted, names);
+        if (near.isEmpty()) {
+            near = byWords(wanted, names);
+        }
+        return near.stream()
+                .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
                 .limit(limit)
-                .collect(Collectors.toUnmodifiableList());
+                .map(Near::name)
+                .toList();
     }
 
     /**
@@ -54,29 +66,67 @@ public final class NearNames {
         return near.isEmpty() ? "" : "did you mean " + joined(near) + "?";
     }
 
-    private static boolean isNear(String wanted, String name, int reach) {
-        if (Math.abs(wanted.length() - name.length()) > reach) {
-            return false;
-        }
-        int distance = distance(wanted, name);
-        return distance <= reach && distance < Math.max(wanted.length(), name.length());
-    }
-
-    static int distance(String a, String b) {
-        int[][] edits = new int[a.length() + 1][b.length() + 1];
-        for (int i = 0; i <= a.length(); i++) {
-            for (int j = 0; j <= b.length(); j++) {
-                edits[i][j] = i == 0 || j == 0 ? i + j : leastEdits(edits, a, b, i, j);
+    private static List<Near> bySpelling(String wanted, Set<String> names) {
+        int reach = Math.max(2, wanted.length() / 3);
+        List<Near> near = new ArrayList<>();
+        for (String name : names) {
+            String folded = folded(name);
+            int distance = distance(wanted, folded, reach);
+            if (distance <= reach && distance < Math.max(wanted.length(), folded.length())) {
+                near.add(new Near(name, distance));
             }
         }
-        return edits[a.length()][b.length()];
+        return near;
     }
 
-    private static int leastEdits(int[][] edits, String a, String b, int i, int j) {
-        int replaced = edits[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        int least = Math.min(replaced, 1 + Math.min(edits[i - 1][j], edits[i][j - 1]));
+    /** Names that hold every word of the text; how much longer they are is how far. */
+    private static List<Near> byWords(String wanted, Set<String> names) {
+        List<String> words = Arrays.stream(BETWEEN_WORDS.split(wanted))
+                .filter(word -> word.length() >= SHORTEST_WORD)
+                .toList();
+        if (words.isEmpty()) {
+            return List.of();
+        }
+        return names.stream()
+                .filter(name -> words.stream().allMatch(folded(name)::contains))
+                .map(name -> new Near(name, name.length()))
+                .toList();
+    }
+
+    /** The distance of two texts; any number above the reach when they are further apart than that. */
+    static int distance(String a, String b, int reach) {
+        if (Math.abs(a.length() - b.length()) > reach) {
+            return reach + 1;
+        }
+        int[] beforeLast = new int[b.length() + 1];
+        int[] last = new int[b.length() + 1];
+        int[] edits = new int[b.length() + 1];
+        Arrays.setAll(last, j -> j);
+        for (int i = 1; i <= a.length(); i++) {
+            Arrays.fill(edits, reach + 1);
+            edits[0] = i;
+            int least = i;
+            int end = Math.min(b.length(), i + reach);
+            for (int j = Math.max(1, i - reach); j <= end; j++) {
+                edits[j] = leastEdits(edits, last, beforeLast, a, b, i, j);
+                least = Math.min(least, edits[j]);
+            }
+            if (least > reach) {
+                return least;
+            }
+            int[] spare = beforeLast;
+            beforeLast = last;
+            last = edits;
+            edits = spare;
+        }
+        return last[b.length()];
+    }
+
+    private static int leastEdits(int[] edits, int[] last, int[] beforeLast, String a, String b, int i, int j) {
+        int replaced = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        int least = Math.min(replaced, 1 + Math.min(last[j], edits[j - 1]));
         boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-        return swapped ? Math.min(least, edits[i - 2][j - 2] + 1) : least;
+        return swapped ? Math.min(least, beforeLast[j - 2] + 1) : least;
     }
 
     private static String folded(String text) {

@@ -2,6 +2,7 @@ package org.benchmetre.budget.entry;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchmetre.budget.unit.Unit;
@@ -17,6 +18,10 @@ import org.benchmetre.budget.unit.UnitException;
  */
 public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
 
+    /** Why a longer text is no unit would be too long to tell. */
+    private static final int LONGEST_UNIT = 60;
+
+    private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern NUMBER =
             Pattern.compile("([+-]?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)", Pattern.DOTALL);
     private static final Pattern SEPARATED = Pattern.compile("[+-]?[0-9][0-9.,'\u2019 \u00a0\u2009\u202f]*");
@@ -54,7 +59,14 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
             try {
                 unit = Unit.parse(unitText, Map.of(subject.currency(), Unit.MONEY));
             } catch (UnitException e) {
-                return Accepted.refused(Quoted.text(unitText), aUnit() + " (" + withoutStop(e.getMessage()) + ")");
+                Optional<String> other = otherCurrency(unitText);
+                if (other.isPresent()) {
+                    return Accepted.refused(
+                            Refusal.MONEY_IN + other.get(),
+                            Refusal.MONEY_IN + subject.currency() + ", the currency of the plan");
+                }
+                String why = unitText.length() > LONGEST_UNIT ? "" : " (" + withoutStop(e.getMessage()) + ")";
+                return Accepted.refused(Quoted.text(unitText), aUnit() + why);
             }
             if (!unit.sameDimension(subject.unit())) {
                 return Accepted.refused(Quoted.text(unitText), aUnit());
@@ -65,7 +77,8 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
             return Accepted.refused(Quoted.text(typed.text()), expected() + ", no larger than 1.7E308 in size");
         }
         Given given = Given.typed(number, unit, subject.unit());
-        return refusal(given).<Accepted>map(no -> Accepted.refused(no.found(), no.expected()))
+        return refusal(given)
+                .<Accepted>map(no -> Accepted.refused(no.found(), no.expected()))
                 .orElseGet(() -> Accepted.value(given));
     }
 
@@ -107,6 +120,15 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
         return SEPARATED.matcher(typed.text()).matches()
                 ? ", with a decimal " + (typed.decimalComma() ? "comma" : "point") + " and no thousands separators"
                 : "";
+    }
+
+    /** The first code of another currency in a unit, told apart from a unit that is only misspelt. */
+    private Optional<String> otherCurrency(String unitText) {
+        return CODE.matcher(unitText)
+                .results()
+                .map(MatchResult::group)
+                .filter(code -> Tender.isCode(code) && !code.equals(subject.currency()))
+                .findFirst();
     }
 
     private static String withoutStop(String sentence) {

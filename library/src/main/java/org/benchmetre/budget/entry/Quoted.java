@@ -6,6 +6,7 @@ import java.util.Locale;
 public final class Quoted {
 
     private static final int SHOWN = 60;
+    private static final String JOINERS = "\u200C\u200D";
 
     private Quoted() {}
 
@@ -27,18 +28,34 @@ public final class Quoted {
      */
     public static String always(String text) {
         StringBuilder shown = new StringBuilder("\"");
-        text.codePoints().limit(SHOWN).forEach(point -> appendVisibly(shown, point));
+        text.codePoints().limit(SHOWN).forEach(point -> append(shown, point, isInvisible(point)));
         return shown.append(text.codePointCount(0, text.length()) > SHOWN ? "...\"" : "\"")
                 .toString();
     }
 
-    private static void appendVisibly(StringBuilder shown, int point) {
+    /**
+     * A text as it may stand in a sentence or a table on a console: control characters, marks that turn the direction of
+     * writing, separators of lines and paragraphs and halves of a pair are escaped.
+     *
+     * @param text any text
+     * @return the same text where it has none of them
+     */
+    public static String visible(String text) {
+        if (text.codePoints().noneMatch(Quoted::isUnsafe)) {
+            return text;
+        }
+        StringBuilder shown = new StringBuilder();
+        text.codePoints().forEach(point -> append(shown, point, isUnsafe(point)));
+        return shown.toString();
+    }
+
+    private static void append(StringBuilder shown, int point, boolean escaped) {
         switch (point) {
             case '\n' -> shown.append("\\n");
             case '\r' -> shown.append("\\r");
             case '\t' -> shown.append("\\t");
             default -> {
-                if (isInvisible(point)) {
+                if (escaped) {
                     shown.append(String.format(Locale.ROOT, "\\u%04X", point));
                 } else {
                     shown.appendCodePoint(point);
@@ -48,8 +65,20 @@ public final class Quoted {
     }
 
     private static boolean isInvisible(int point) {
-        return Character.isISOControl(point)
-                || Character.getType(point) == Character.FORMAT
-                || (point != ' ' && Character.isSpaceChar(point));
+        return isUnsafe(point) || JOINERS.indexOf(point) >= 0 || point != ' ' && Character.isSpaceChar(point);
+    }
+
+    /**
+     * Control characters of both ranges, marks that turn the direction of writing and other format characters, separators of lines and
+     * paragraphs, halves of a pair (Unicode general categories Cc, Cf, Zl, Zp, Cs). The two joiners, without which some
+     * scripts cannot be written, are safe.
+     */
+    private static boolean isUnsafe(int point) {
+        return switch (Character.getType(point)) {
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE ->
+                true;
+            case Character.FORMAT -> JOINERS.indexOf(point) < 0;
+            default -> false;
+        };
     }
 }

@@ -10,6 +10,19 @@ import java.io.Serializable;
  */
 public record Refusal(String found, String expected) implements Serializable {
 
+    /** How a refusal of money in another currency begins. */
+    static final String MONEY_IN = "money in ";
+
+    /**
+     * Whether a unit was refused for being money in another currency than the plan's. Found and expected are then the same whatever the money
+     * is for.
+     *
+     * @return false for any other reason
+     */
+    public boolean isOfCurrency() {
+        return found.startsWith(MONEY_IN);
+    }
+
     /**
      * The refusal as the end of a sentence.
      *

@@ -20,8 +20,8 @@ class NearNamesTest {
         "ab,ba,1"
     })
     void distance_counts_inserted_omitted_replaced_and_swapped_letters(String a, String b, int distance) {
-        assertThat(NearNames.distance(a, b)).isEqualTo(distance);
-        assertThat(NearNames.distance(b, a)).isEqualTo(distance);
+        assertThat(NearNames.distance(a, b, 5)).isEqualTo(distance);
+        assertThat(NearNames.distance(b, a, 5)).isEqualTo(distance);
     }
 
     @Test
@@ -48,6 +48,21 @@ class NearNamesTest {
         assertThat(NearNames.nearest("", List.of("a"), 3)).isEmpty();
         assertThat(NearNames.nearest("a".repeat(100_000), List.of("a".repeat(100_000)), 3))
                 .isEmpty();
+    }
+
+    @Test
+    void where_none_is_spelt_alike_names_with_all_its_words_are_near_the_shortest_first() {
+        assertThat(NearNames.nearest("cost_metre", List.of("yearly_cost_per_metre", "first_cost_per_metre", "cost"), 3))
+                .containsExactly("first_cost_per_metre", "yearly_cost_per_metre");
+        assertThat(NearNames.nearest("yield", List.of("yield_total", "total"), 3))
+                .containsExactly("yield_total");
+    }
+
+    @Test
+    void a_distance_beyond_the_reach_is_not_worked_out_but_is_beyond() {
+        assertThat(NearNames.distance("abcdefgh", "hgfedcba", 2)).isGreaterThan(2);
+        assertThat(NearNames.distance("abcdefgh", "abcdefghij", 1)).isGreaterThan(1);
+        assertThat(NearNames.distance("abcdefgh", "bacdefhg", 2)).isEqualTo(2);
     }
 
     @Test
