@@ -1,12 +1,14 @@
 package org.benchmetre.budget;
 
+import java.io.Serializable;
+
 /**
  * One cell of a line.
  *
  * @param line the line
  * @param cell which of its cells, from 0
  */
-public record CellRef(Line line, int cell) {
+public record CellRef(Line line, int cell) implements Serializable {
 
     @Override
     public String toString() {

@@ -1,16 +1,11 @@
 package org.benchmetre.budget.run;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.CellRef;
-import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Texts;
-import org.benchmetre.budget.Words;
-import org.benchmetre.budget.entry.Numbers;
 
 /** The values of all lines of a budget, for the one case that its entries make. Immutable. */
 public final class Figures {
@@ -93,11 +88,7 @@ public final class Figures {
         if (line.kind() == Kind.TEXT) {
             throw new FormulaException("Line " + line + " is a text, not a number.");
         }
-        return raw(line, cell) + 0.0;
-    }
-
-    private double raw(Line line, int cell) {
-        return whole.value(line, cell);
+        return whole.value(line, cell) + 0.0;
     }
 
     /**
@@ -118,14 +109,7 @@ public final class Figures {
      * @return the text
      */
     public String text(Line line, int cell) {
-        double value = raw(line, cell);
-        if (line.kind() == Kind.TEXT) {
-            return whole.texts().text(value);
-        }
-        if (hasReason(line, cell)) {
-            return whole.texts().reason(value);
-        }
-        return Double.isFinite(value) ? Numbers.plain(value) : "not a finite number";
+        return whole.text(line, cell);
     }
 
     /**
@@ -136,7 +120,7 @@ public final class Figures {
      * @return true when there is no number
      */
     public boolean hasReason(Line line, int cell) {
-        return line.kind() == Kind.OPTIONAL && Texts.isNoNumber(raw(line, cell));
+        return whole.hasReason(line, cell);
     }
 
     /**
@@ -145,38 +129,6 @@ public final class Figures {
      * @return empty when every figure is sound
      */
     public List<String> troubles() {
-        List<String> found = new ArrayList<>();
-        for (Line line : budget.lines()) {
-            for (int cell = 0; cell < line.size(); cell++) {
-                if (isTrouble(line, cell) && readsAreSound(line, cell)) {
-                    found.add(trouble(line, cell));
-                }
-            }
-        }
-        return found;
-    }
-
-    private boolean isTrouble(Line line, int cell) {
-        double value = raw(line, cell);
-        return !Double.isFinite(value) && !hasReason(line, cell);
-    }
-
-    private boolean readsAreSound(Line line, int cell) {
-        return reads(line, cell).stream().noneMatch(read -> isTrouble(read.line(), read.cell()));
-    }
-
-    private List<CellRef> reads(Line line, int cell) {
-        return budget.formula(line)
-                .map(formula -> List.copyOf(Dependencies.of(line, formula, cell)))
-                .orElse(List.of());
-    }
-
-    private String trouble(Line line, int cell) {
-        List<String> reads = reads(line, cell).stream()
-                .limit(6)
-                .map(read -> read + " = " + text(read.line(), read.cell()))
-                .toList();
-        return line.label() + " (" + line.address(cell) + ") has no finite value: its formula "
-                + budget.formula(line).map(Words::of).orElse("") + " reads " + String.join(", ", reads) + ".";
+        return new Troubles(budget, whole, Set.of()).all();
     }
 }

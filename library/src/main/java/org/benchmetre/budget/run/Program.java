@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Function;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Texts;
 
@@ -21,7 +22,7 @@ import org.benchmetre.budget.Texts;
 record Program(
         double[] constants,
         List<CellRef> inputs,
-        Operation[] operations,
+        Function[] operations,
         int[][] arguments,
         Map<Line, int[]> outputs,
         Texts texts)

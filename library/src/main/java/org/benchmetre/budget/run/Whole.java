@@ -1,35 +1,75 @@
 package org.benchmetre.budget.run;
 
+import java.util.Arrays;
+import java.util.List;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Numbers;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.entry.Given;
 
-/** A budget computed as it stands: the program of its formulas, run once on what is entered and filled. */
+/** A budget computed as it stands: the program of its formulas, run once on what is entered and filled. Immutable. */
 final class Whole {
 
-    private final Budget budget;
     private final Program program;
     private final Texts texts;
     private final double[] registers;
+    private Readers readers;
 
-    private Whole(Budget budget, Program program) {
-        this.budget = budget;
+    private Whole(Program program, Texts texts, double[] inputs) {
         this.program = program;
-        this.texts = program.texts().copy();
-        this.registers = new SingleRun(program, texts)
-                .run(program.inputs().stream().mapToDouble(this::known).toArray());
+        this.texts = texts;
+        this.registers = new SingleRun(program, texts).run(inputs);
     }
 
+    /** All lines of a budget; computed once for each budget. */
     static Whole of(Budget budget) {
-        return new Whole(budget, Unroller.program(budget));
+        return budget.here(Whole.class, () -> {
+            Program program = Unroller.program(budget);
+            Texts texts = program.texts().over();
+            return new Whole(program, texts, entered(budget, program.inputs(), texts));
+        });
     }
 
-    private double known(CellRef cell) {
+    /**
+     * Some lines of a budget, with cells that are given although they have a formula. They have the values here that their formulas
+     * give.
+     */
+    static Whole of(Budget budget, List<CellRef> cut, List<Line> outputs) {
+        Whole all = of(budget);
+        Program program = Unroller.program(budget, cut, outputs, all.texts);
+        double[] inputs = new double[program.inputs().size()];
+        for (int i = 0; i < inputs.length; i++) {
+            CellRef cell = program.inputs().get(i);
+            inputs[i] = all.value(cell.line(), cell.cell());
+        }
+        return new Whole(program, program.texts(), inputs);
+    }
+
+    /** The same with other values in some cells, which are inputs here. */
+    Whole at(List<CellRef> cells, double[] values, Texts known) {
+        int start = program.constants().length;
+        double[] inputs = Arrays.copyOfRange(registers, start, program.firstResult());
+        for (int i = 0; i < values.length; i++) {
+            CellRef cell = cells.get(i);
+            inputs[registers(cell.line())[cell.cell()] - start] = values[i];
+        }
+        return new Whole(program, known, inputs);
+    }
+
+    private static double[] entered(Budget budget, List<CellRef> cells, Texts texts) {
+        double[] values = new double[cells.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = entered(budget, cells.get(i), texts);
+        }
+        return values;
+    }
+
+    private static double entered(Budget budget, CellRef cell, Texts texts) {
         Line line = cell.line();
         if (budget.isSolved(line)) {
             Solved solved = budget.solved(line).get(cell.cell());
@@ -43,9 +83,17 @@ final class Whole {
         return program;
     }
 
-    /** What the codes in the registers stand for. */
+    /** What the codes in the registers stand for; not to be added to. */
     Texts texts() {
         return texts;
+    }
+
+    /** Which instructions read each register. */
+    synchronized Readers readers() {
+        if (readers == null) {
+            readers = new Readers(program);
+        }
+        return readers;
     }
 
     /** What a register holds. */
@@ -58,12 +106,29 @@ final class Whole {
         return registers[registers(line)[cell]];
     }
 
+    /** What a cell shows: a text, the reason in place of an optional number, or the number with every digit. */
+    String text(Line line, int cell) {
+        double value = value(line, cell);
+        if (line.kind() == Kind.TEXT) {
+            return texts.text(value);
+        }
+        if (hasReason(line, cell)) {
+            return texts.reason(value);
+        }
+        return Double.isFinite(value) ? Numbers.plain(value) : "not a finite number";
+    }
+
+    /** Whether an optional number has a reason in place of a value. */
+    boolean hasReason(Line line, int cell) {
+        return line.kind() == Kind.OPTIONAL && Texts.isNoNumber(value(line, cell));
+    }
+
     /** The registers of the cells of a line. */
     int[] registers(Line line) {
-        int[] found = program.outputs().get(line);
-        if (found == null) {
+        int[] cells = program.outputs().get(line);
+        if (cells == null) {
             throw new FormulaException("Line " + line + " is not a line of this budget.");
         }
-        return found;
+        return cells;
     }
 }
