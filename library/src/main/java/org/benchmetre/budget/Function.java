@@ -62,6 +62,8 @@ public enum Function {
     NOT(1, Typing::truths, Spelling.call("NOT"), (a, texts) -> truth(a[0] == 0), Kernels::not),
     /** Sum of any number of terms, from the first to the last. */
     SUM(-1, Typing::alike, Spelling.call("SUM"), (a, texts) -> sum(a), Kernels::sum),
+    /** Sum of the products of neighbours, two and two. */
+    SUM_PRODUCT((a, texts) -> sumProduct(a), Kernels::sumProduct),
     /** Sum of the terms whose truth, which stands before each, holds. */
     SUM_WHERE((a, texts) -> sumWhere(a), Kernels::sumWhere),
     /** The rate at which flows, the first of them at once, have no present value. */
@@ -151,6 +153,14 @@ public enum Function {
         double sum = 0;
         for (double term : terms) {
             sum += term;
+        }
+        return sum;
+    }
+
+    private static double sumProduct(double[] pairs) {
+        double sum = 0;
+        for (int i = 0; i < pairs.length; i += 2) {
+            sum += pairs[i] * pairs[i + 1];
         }
         return sum;
     }

@@ -21,14 +21,14 @@ public enum Gather {
             Beside.NOTHING,
             lines -> lines.get(0).unit().times(lines.get(1).unit()),
             (ranges, beside) -> "SUMPRODUCT(" + ranges.get(0) + "," + ranges.get(1) + ")",
-            (to, rows, beside) -> to.apply(Function.SUM, Gather.products(to, rows[0], rows[1]))),
+            (to, rows, beside) -> to.apply(Function.SUM_PRODUCT, Gather.pairs(rows[0], rows[1]))),
     /** Sum of the rows whose text, in the last line, is the one wanted. */
     SUM_WHERE(
             List.of(Kind.NUMBER, Kind.TEXT),
             Beside.TEXT,
             lines -> lines.get(0).unit(),
             (ranges, beside) -> "SUMIF(" + ranges.get(1) + "," + beside + "," + ranges.get(0) + ")",
-            (to, rows, beside) -> Gather.sumWhere(to, rows[1], beside, rows[0])),
+            (to, rows, beside) -> to.apply(Function.SUM_WHERE, Gather.pairs(Gather.same(to, rows[1], beside), rows[0]))),
     /** Number of rows whose text is the one wanted. */
     COUNT_WHERE(
             List.of(Kind.TEXT),
@@ -155,12 +155,13 @@ public enum Gather {
         return written.to(to, rows, tag);
     }
 
-    private static int[] products(Instructions to, int[] left, int[] right) {
-        int[] products = new int[left.length];
-        for (int row = 0; row < products.length; row++) {
-            products[row] = to.apply(Function.MULTIPLY, left[row], right[row]);
+    private static int[] pairs(int[] left, int[] right) {
+        int[] pairs = new int[2 * left.length];
+        for (int row = 0; row < left.length; row++) {
+            pairs[2 * row] = left[row];
+            pairs[2 * row + 1] = right[row];
         }
-        return products;
+        return pairs;
     }
 
     private static int[] same(Instructions to, int[] tags, int wanted) {
@@ -169,16 +170,6 @@ public enum Gather {
             same[row] = to.apply(Function.SAME_TEXT, tags[row], wanted);
         }
         return same;
-    }
-
-    private static int sumWhere(Instructions to, int[] tags, int wanted, int[] values) {
-        int[] same = same(to, tags, wanted);
-        int[] pairs = new int[2 * same.length];
-        for (int row = 0; row < same.length; row++) {
-            pairs[2 * row] = same[row];
-            pairs[2 * row + 1] = values[row];
-        }
-        return to.apply(Function.SUM_WHERE, pairs);
     }
 
     private static int chained(Instructions to, Function function, int[] values) {

@@ -49,6 +49,17 @@ final class Kernels {
         }
     }
 
+    static void sumProduct(double[] out, double[][] from, int n, Texts texts) {
+        Arrays.fill(out, 0, n, 0.0);
+        for (int pair = 0; pair < from.length; pair += 2) {
+            double[] a = from[pair];
+            double[] b = from[pair + 1];
+            for (int i = 0; i < n; i++) {
+                out[i] += a[i] * b[i];
+            }
+        }
+    }
+
     static void sumWhere(double[] out, double[][] from, int n, Texts texts) {
         Arrays.fill(out, 0, n, 0.0);
         for (int pair = 0; pair < from.length; pair += 2) {

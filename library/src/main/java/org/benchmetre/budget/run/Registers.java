@@ -80,7 +80,8 @@ final class Registers implements Instructions {
             case AND -> decided(function, operands, 0);
             case OR -> decided(function, operands, 1);
             case SUM -> total(operands);
-            case SUM_WHERE -> chosen(function, operands);
+            case SUM_PRODUCT -> products(operands);
+            case SUM_WHERE -> chosen(operands);
             default -> write(function, operands);
         };
     }
@@ -117,8 +118,23 @@ final class Registers implements Instructions {
         return write(Function.SUM, Arrays.copyOf(kept, count));
     }
 
+    /** A sum of products in which those of constants are worked out, and left out where they are zero. */
+    private int products(int[] pairs) {
+        int[] kept = new int[pairs.length];
+        int count = 0;
+        for (int i = 0; i < pairs.length; i += 2) {
+            boolean isKnown = isConstant(pairs[i]) && isConstant(pairs[i + 1]);
+            double product = isKnown ? valueOf(pairs[i]) * valueOf(pairs[i + 1]) : Double.NaN;
+            if (product != 0) {
+                kept[count++] = isKnown ? constant(product) : pairs[i];
+                kept[count++] = isKnown ? constant(1) : pairs[i + 1];
+            }
+        }
+        return write(Function.SUM_PRODUCT, Arrays.copyOf(kept, count));
+    }
+
     /** Terms that are never chosen leave the sum; where no choice is open, it is a plain one. */
-    private int chosen(Function function, int[] pairs) {
+    private int chosen(int[] pairs) {
         int[] kept = new int[pairs.length];
         int[] terms = new int[pairs.length / 2];
         int count = 0;
@@ -132,7 +148,7 @@ final class Registers implements Instructions {
             }
         }
         return isOpen
-                ? write(function, Arrays.copyOf(kept, 2 * count))
+                ? write(Function.SUM_WHERE, Arrays.copyOf(kept, 2 * count))
                 : apply(Function.SUM, Arrays.copyOf(terms, count));
     }
 

@@ -7,7 +7,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Numbers;
+import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.entry.Given;
