@@ -2,7 +2,6 @@ package org.benchmetre.budget;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
@@ -24,9 +23,9 @@ public final class CellOrder {
     private final List<CellRef> order = new ArrayList<>();
     private Set<Line> circle = Set.of();
 
-    private CellOrder(Budget budget, Collection<Line> wanted) {
+    private CellOrder(Budget budget) {
         budget.lines().forEach(line -> budget.formula(line).ifPresent(formula -> formulas.put(line, formula)));
-        for (LineOrder.Group group : LineOrder.of(formulas, wanted)) {
+        for (LineOrder.Group group : LineOrder.of(formulas, budget.lines())) {
             if (group.isCircle()) {
                 circle = new HashSet<>(group.lines());
             }
@@ -43,18 +42,7 @@ public final class CellOrder {
      * @return the order
      */
     public static CellOrder of(Budget budget) {
-        return budget.once(CellOrder.class, () -> new CellOrder(budget, budget.lines()));
-    }
-
-    /**
-     * The cells of all lines that some lines of a budget need, themselves included.
-     *
-     * @param budget the budget
-     * @param wanted lines of it
-     * @return each cell after all it reads
-     */
-    public static List<CellRef> of(Budget budget, Collection<Line> wanted) {
-        return new CellOrder(budget, wanted).cells();
+        return budget.once(CellOrder.class, () -> new CellOrder(budget));
     }
 
     /**

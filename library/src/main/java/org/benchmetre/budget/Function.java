@@ -26,20 +26,45 @@ public enum Function {
     /** Natural logarithm of a plain number above zero. */
     LN(1, Typing::plain, Spelling.call("LN"), (a, texts) -> Math.log(a[0]), Kernels::log),
     /** Rounded up, away from zero, after rounding to six decimals. */
-    WHOLE_UP(1, Typing::alike, Spelling.roundedFirst("ROUNDUP(", ",0)"), (a, texts) -> Rounding.wholeUp(a[0]), Kernels::wholeUp),
+    WHOLE_UP(
+            1,
+            Typing::alike,
+            Spelling.roundedFirst("ROUNDUP(", ",0)"),
+            (a, texts) -> Rounding.wholeUp(a[0]),
+            Kernels::wholeUp),
     /** Rounded down, towards minus infinity, after rounding to six decimals. */
-    WHOLE_DOWN(1, Typing::alike, Spelling.roundedFirst("INT(", ")"), (a, texts) -> Rounding.wholeDown(a[0]), Kernels::wholeDown),
+    WHOLE_DOWN(
+            1,
+            Typing::alike,
+            Spelling.roundedFirst("INT(", ")"),
+            (a, texts) -> Rounding.wholeDown(a[0]),
+            Kernels::wholeDown),
     /**
      * Yearly amount that recovers a cost over its life with interest, less what its salvage is worth then. Arguments: rate a year,
      * life in years, cost, salvage. A rate under a ten-millionth counts as zero, where the formula itself would divide by zero.
      */
-    RECOVERY(4, Typing::recovery, Spelling.recovery(), (a, texts) -> Interest.recovery(a[0], a[1], a[2], a[3]), Kernels::recovery),
+    RECOVERY(
+            4,
+            Typing::recovery,
+            Spelling.recovery(),
+            (a, texts) -> Interest.recovery(a[0], a[1], a[2], a[3]),
+            Kernels::recovery),
     /** Above zero. */
     POSITIVE(1, Typing::compared, Spelling.comparedWith(">0"), (a, texts) -> truth(a[0] > 0), Kernels::positive),
     /** More by more than a millionth. */
-    EXCEEDS(2, Typing::compared, Spelling.differenceAboveZero(), (a, texts) -> truth(Rounding.exceeds(a[0], a[1])), Kernels::exceeds),
+    EXCEEDS(
+            2,
+            Typing::compared,
+            Spelling.differenceAboveZero(),
+            (a, texts) -> truth(Rounding.exceeds(a[0], a[1])),
+            Kernels::exceeds),
     /** The same text, without regard to case. */
-    SAME_TEXT(2, Typing::texts, Spelling.infix("=", Spelling.COMPARE), (a, texts) -> truth(texts.same(a[0], a[1])), Kernels::sameText),
+    SAME_TEXT(
+            2,
+            Typing::texts,
+            Spelling.infix("=", Spelling.COMPARE),
+            (a, texts) -> truth(texts.same(a[0], a[1])),
+            Kernels::sameText),
     /** A text that is not empty. */
     FILLED(1, Typing::texts, Spelling.comparedWith("<>\"\""), (a, texts) -> truth(a[0] != 0), Kernels::filled),
     /** A list of keys, apart by spaces, that has a key. */
@@ -49,11 +74,26 @@ public enum Function {
     /** One of two alternatives; the other is not evaluated. */
     IF(3, Typing::branch, Spelling.call("IF"), (a, texts) -> a[0] != 0 ? a[1] : a[2], Kernels::choose),
     /** A number, or the reason why there is none. */
-    ONLY_IF(3, Typing::onlyIf, Spelling.call("IF"), (a, texts) -> a[0] != 0 ? a[1] : Texts.noNumber(a[2]), Kernels::onlyIf),
+    ONLY_IF(
+            3,
+            Typing::onlyIf,
+            Spelling.call("IF"),
+            (a, texts) -> a[0] != 0 ? a[1] : Texts.noNumber(a[2]),
+            Kernels::onlyIf),
     /** An optional number that has a value. */
-    HAS_NUMBER(1, Typing::optional, Spelling.call("ISNUMBER"), (a, texts) -> truth(!Double.isNaN(a[0])), Kernels::hasNumber),
+    HAS_NUMBER(
+            1,
+            Typing::optional,
+            Spelling.call("ISNUMBER"),
+            (a, texts) -> truth(!Double.isNaN(a[0])),
+            Kernels::hasNumber),
     /** The value of an optional number, or another number where it has none. */
-    NUMBER_OR(2, Typing::numberOr, Spelling.numberOr(), (a, texts) -> Double.isNaN(a[0]) ? a[1] : a[0], Kernels::numberOr),
+    NUMBER_OR(
+            2,
+            Typing::numberOr,
+            Spelling.numberOr(),
+            (a, texts) -> Double.isNaN(a[0]) ? a[1] : a[0],
+            Kernels::numberOr),
     /** All hold. */
     AND(-1, Typing::truths, Spelling.call("AND"), (a, texts) -> all(a), Kernels::and),
     /** Any holds. */

@@ -28,7 +28,8 @@ public enum Gather {
             Beside.TEXT,
             lines -> lines.get(0).unit(),
             (ranges, beside) -> "SUMIF(" + ranges.get(1) + "," + beside + "," + ranges.get(0) + ")",
-            (to, rows, beside) -> to.apply(Function.SUM_WHERE, Gather.pairs(Gather.same(to, rows[1], beside), rows[0]))),
+            (to, rows, beside) ->
+                    to.apply(Function.SUM_WHERE, Gather.pairs(Gather.same(to, rows[1], beside), rows[0]))),
     /** Number of rows whose text is the one wanted. */
     COUNT_WHERE(
             List.of(Kind.TEXT),
@@ -119,9 +120,8 @@ public enum Gather {
             }
         }
         if ((found == null ? null : found.kind()) != beside.kind) {
-            throw new FormulaException(
-                    this + " is given " + (found == null ? "nothing" : "a " + found.kind()) + " beside its lines, but takes "
-                            + (beside.kind == null ? "nothing" : "a " + beside.kind) + ".");
+            throw new FormulaException(this + " is given " + (found == null ? "nothing" : "a " + found.kind())
+                    + " beside its lines, but takes " + (beside.kind == null ? "nothing" : "a " + beside.kind) + ".");
         }
         if (beside == Beside.RATE) {
             checkRate(lines.get(0).unit(), found.unit());

@@ -3,7 +3,7 @@ package org.benchmetre.budget;
 import org.benchmetre.budget.unit.Unit;
 
 /** Arithmetic of interest, kept exact where rates are small. */
-public final class Interest {
+final class Interest {
 
     private static final double NO_RATE = 1e-7;
 

@@ -47,10 +47,10 @@ final class LineOrder {
         this.formulas = formulas;
     }
 
-    /** The lines wanted and all they read, each group after those it reads. */
-    static List<Group> of(Map<Line, Formula> formulas, Collection<Line> wanted) {
+    /** Some lines and all they read, each group after those it reads. */
+    static List<Group> of(Map<Line, Formula> formulas, Collection<Line> lines) {
         LineOrder order = new LineOrder(formulas);
-        wanted.forEach(order::visit);
+        lines.forEach(order::visit);
         return order.groups;
     }
 

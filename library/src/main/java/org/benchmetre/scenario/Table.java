@@ -42,10 +42,10 @@ public final class Table {
         this.header = new Header(file, text.rows().get(0));
         List<CsvText.Fields> body = text.rows().subList(1, text.rows().size());
         ownFaults.addAll(header.faults(body));
-        if (body.size() > MOST_ROWS) {
+        body.forEach(this::addRow);
+        if (rows.size() > MOST_ROWS) {
             ownFaults.add(tooMany(MOST_ROWS));
         }
-        body.forEach(this::addRow);
         ownFaults.forEach(faults::add);
     }
 
@@ -196,7 +196,8 @@ public final class Table {
     }
 
     private Fault tooMany(int most) {
-        return new Fault(Place.wholeFile(file), "more than " + most + " rows", "at most " + most + ", for each row is worked out in many tables");
+        String found = rows.size() > MOST_ROWS ? "more than " + MOST_ROWS : Integer.toString(rows.size());
+        return new Fault(Place.wholeFile(file), found + " rows", "at most " + most + ", for each row is worked out in many tables");
     }
 
     /**

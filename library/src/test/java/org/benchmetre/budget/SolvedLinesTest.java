@@ -97,8 +97,8 @@ class SolvedLinesTest {
         double[] codes = run.blocks(new double[][] {{4, 6}}, state, 0);
         assertThat(run.text(codes[0])).isEqualTo("cheap");
         assertThat(run.text(codes[1])).isEqualTo("dear");
-        Cases.Run given = Cases.of(empty, List.of(new CellRef(flip, 0)), List.of(state))
-                .start();
+        Cases.Run given =
+                Cases.of(empty, List.of(new CellRef(flip, 0)), List.of(state)).start();
         double[] states = given.blocks(new double[][] {{1, 100}}, state, 0);
         assertThat(given.text(states[0])).isEqualTo("dear");
         assertThat(given.text(states[1])).isEqualTo("cheap");

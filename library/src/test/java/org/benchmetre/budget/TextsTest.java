@@ -107,6 +107,8 @@ class TextsTest {
             Double before = codes.putIfAbsent(text, shared.code(text));
             assertThat(before == null || before.equals(shared.code(text))).isTrue();
         });
-        assertThat(codes).hasSize(500).allSatisfy((text, code) -> assertThat(shared.text(code)).isEqualTo(text));
+        assertThat(codes)
+                .hasSize(500)
+                .allSatisfy((text, code) -> assertThat(shared.text(code)).isEqualTo(text));
     }
 }

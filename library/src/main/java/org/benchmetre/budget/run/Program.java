@@ -10,7 +10,7 @@ import org.benchmetre.budget.Texts;
 
 /**
  * A flat list of instructions over registers: first the constants, then the cells that vary, then one register for each
- * instruction. An instruction reads only registers before its own.
+ * instruction. An instruction reads only registers before its own. Constants and instructions that no output needs are left out.
  *
  * @param constants values of the first registers
  * @param inputs the cells that vary, in the registers after the constants

@@ -100,9 +100,10 @@ class ChunksTest {
         Cases.Run blend = Cases.of(sample, parts, List.of(total)).start();
         double[] nothing = new double[3];
         assertThat(blend.one(nothing, wanted)[0]).isNaN();
-        assertThat(blend.troubles(nothing, wanted)).anySatisfy(sentence -> assertThat(sentence)
-                .startsWith("Coir, loose volume (coir_volume) has no finite value")
-                .contains("all_parts = 0"));
+        assertThat(blend.troubles(nothing, wanted))
+                .anySatisfy(sentence -> assertThat(sentence)
+                        .startsWith("Coir, loose volume (coir_volume) has no finite value")
+                        .contains("all_parts = 0"));
         assertThat(blend.troubles(new double[] {1, 1, 1}, wanted)).isEmpty();
     }
 
@@ -117,7 +118,8 @@ class ChunksTest {
 
     @Test
     void a_case_with_too_few_values_is_named() {
-        Iterator<Chunk> chunks = run.chunks(List.of(new double[] {1, 2}, new double[1]).iterator(), wanted, CaseCheck.ANY);
+        Iterator<Chunk> chunks =
+                run.chunks(List.of(new double[] {1, 2}, new double[1]).iterator(), wanted, CaseCheck.ANY);
         assertThatThrownBy(chunks::next)
                 .isInstanceOf(FormulaException.class)
                 .hasMessage("Case 1 has 1 values, but the cut has 2 cells.");

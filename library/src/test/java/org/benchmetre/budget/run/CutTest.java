@@ -54,10 +54,12 @@ class CutTest {
         for (int i = 0; i < 12; i++) {
             cut.addAll(cells(lines.get(random.nextInt(lines.size()))));
         }
-        List<Line> outputs = lines.stream().filter(line -> random.nextInt(9) == 0).toList();
+        List<Line> outputs =
+                lines.stream().filter(line -> random.nextInt(9) == 0).toList();
         Cases.Run run = Cases.of(SAMPLE, cut, outputs).start();
         double[] inputs = cut.stream().mapToDouble(cell -> whole(cell, run)).toArray();
-        List<CellRef> wanted = outputs.stream().flatMap(line -> cells(line).stream()).toList();
+        List<CellRef> wanted =
+                outputs.stream().flatMap(line -> cells(line).stream()).toList();
 
         double[] found = run.one(inputs, wanted);
 
@@ -75,7 +77,9 @@ class CutTest {
         Line net = SAMPLE.line("cash_net");
         List<CellRef> cut = cells(receipts);
         Cases drawn = Cases.of(SAMPLE, cut, List.of(net));
-        double[] inputs = cut.stream().mapToDouble(cell -> WHOLE.number(receipts, cell.cell())).toArray();
+        double[] inputs = cut.stream()
+                .mapToDouble(cell -> WHOLE.number(receipts, cell.cell()))
+                .toArray();
         inputs[2] += 1000;
 
         double[] flows = drawn.start().one(inputs, cells(net));

@@ -11,10 +11,8 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
-import org.benchmetre.farm.FarmBudget;
 import org.benchmetre.farm.Sample;
 import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.ScenarioFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -50,7 +48,8 @@ class GrowthTest {
     private Budget house(int moreParts, int moreWays) throws IOException {
         Path house = Files.createDirectory(folder.resolve("house-" + moreParts + "-" + moreWays));
         try (Stream<Path> files = Files.list(Sample.TROUGH_HOUSE)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".csv")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".csv")).toList()) {
                 Files.copy(file, house.resolve(file.getFileName()));
             }
         }
@@ -74,15 +73,38 @@ class GrowthTest {
         }
         Files.write(house.resolve("materials.csv"), parts);
         Faults faults = new Faults();
-        Budget budget = FarmBudget.of(ScenarioFolder.open(house, faults), faults);
+        Budget budget = Sample.read(house, faults);
         assertThat(faults.faults()).isEmpty();
         return budget;
     }
 
     private static String part(String key, String driver, String option) {
         return String.join(
-                ",", key, "Part " + key, "Supply", driver, "0.01", "0", "each", "1", "2", "1", "5", "2026", "0", "0",
-                "10", "5", "15", "a", "0", "0", "0", "0", option, "invented for the test");
+                ",",
+                key,
+                "Part " + key,
+                "Supply",
+                driver,
+                "0.01",
+                "0",
+                "each",
+                "1",
+                "2",
+                "1",
+                "5",
+                "2026",
+                "0",
+                "0",
+                "10",
+                "5",
+                "15",
+                "a",
+                "0",
+                "0",
+                "0",
+                "0",
+                option,
+                "invented for the test");
     }
 
     @Test
