@@ -89,8 +89,9 @@ class BenchmetreTest {
         assertThat(with("material_waste[liner]=").figures().number("material_waste", "liner"))
                 .isZero();
         assertThat(faults("bench_count="))
-                .containsExactly("setting bench_count=: found nothing, expected a whole number from 1 to 10000 in bench for"
-                        + " Benches (bench_count).");
+                .containsExactly(
+                        "setting bench_count=: found nothing, expected a whole number from 1 to 10000 in bench for"
+                                + " Benches (bench_count).");
     }
 
     @Test

@@ -56,8 +56,8 @@ class RoundTripTest {
     }
 
     private static String said(Given given) {
-        return given.filled() + " " + given.number() + " " + given.text() + " " + given.typed() + " " + given.typedIn() + " "
-                + (given.filled() ? given.source() : "") + " " + given.range();
+        return given.filled() + " " + given.number() + " " + given.text() + " " + given.typed() + " " + given.typedIn()
+                + " " + (given.filled() ? given.source() : "") + " " + given.range();
     }
 
     private Budget again(Budget budget, String name) throws Exception {

@@ -190,9 +190,9 @@ public final class Formulas {
             throw new FormulaException("A yearly total is made of figures by month, in a unit with /mo, but " + monthly
                     + " is in " + monthly.unit() + ".");
         }
-        if (!months.isPeriods() || months.size() != MONTHS_OF_A_YEAR) {
+        if (!months.isOrdered() || months.size() != MONTHS_OF_A_YEAR) {
             throw new FormulaException("A yearly total is made of twelve months, but " + months + " has "
-                    + months.size() + (months.isPeriods() ? " periods." : " rows."));
+                    + months.size() + (months.isOrdered() ? " periods." : " rows."));
         }
         return sum(monthly, months).times(number(1, MONTH_COUNTED));
     }

@@ -14,7 +14,12 @@ public interface Kernel {
      */
     void run(double[] out, double[][] from, int cases, Texts texts);
 
-    /** A kernel that asks a body case by case, for what takes so long that the call does not count. */
+    /**
+     * A kernel that asks a body case by case, for what takes so long that the call does not count.
+     *
+     * @param body what is computed for one case
+     * @return the kernel
+     */
     static Kernel oneByOne(Function.Body body) {
         return (out, from, cases, texts) -> {
             double[] arguments = new double[from.length];

@@ -65,9 +65,8 @@ public final class FarmBudget {
     private static final String USUAL_CROP = "strawberry";
 
     /** Reads scenarios of a farm. */
-    public static final ScenarioReader READER =
-            new ScenarioReader(
-                    FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
+    public static final ScenarioReader READER = new ScenarioReader(
+            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
 
     private FarmBudget() {}
 
@@ -96,8 +95,7 @@ public final class FarmBudget {
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways, house, planting);
-        PlantStock stock = new PlantStock(
-                b, entries, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(firstKey(ways.axis), "first way of the list", ways.key));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")

@@ -63,7 +63,8 @@ final class FileLayer {
         FileLayer reader = new FileLayer(budget, tables, forms, faults);
         for (Line line : budget.lines()) {
             budget.entry(line)
-                    .filter(entry -> entry.home().isKept() && !entry.home().table().equals(Home.SINGLE))
+                    .filter(entry ->
+                            entry.home().isKept() && !entry.home().table().equals(Home.SINGLE))
                     .ifPresent(entry -> reader.read(line, entry));
         }
         reader.forms.keySet().forEach(reader::warnOfColumns);
@@ -99,8 +100,7 @@ final class FileLayer {
     }
 
     private Map<String, Row> rowsOf(String file) {
-        return rows.computeIfAbsent(
-                file, any -> StructureReader.rowsByKey(tables.table(file), forms.get(file)));
+        return rows.computeIfAbsent(file, any -> StructureReader.rowsByKey(tables.table(file), forms.get(file)));
     }
 
     /** The column that counts: the first that the file has, or the first that is not blank; else the last one. */
@@ -113,7 +113,8 @@ final class FileLayer {
 
     private void read(Line line, int cell, Entry entry, Row row, String column) {
         boolean whole = entry.home().whole();
-        boolean nothing = row.isBlank(column) && !(whole && tables.table(row.place("").file()).hasColumn(column));
+        boolean nothing = row.isBlank(column)
+                && !(whole && tables.table(row.place("").file()).hasColumn(column));
         Place place = row.place(column);
         if (nothing && entry.blank() != Blank.REFUSED) {
             if (!isByMonth(line)) {

@@ -48,7 +48,8 @@ public record ScenarioWriter(List<TableForm> forms) {
         for (Line line : budget.lines()) {
             budget.entry(line)
                     .filter(entry -> entry.home().isKept())
-                    .ifPresent(entry -> write(line, entry, tables.get(entry.home().table()), single));
+                    .ifPresent(
+                            entry -> write(line, entry, tables.get(entry.home().table()), single));
         }
         Map<String, String> files = new LinkedHashMap<>();
         files.put(Home.SINGLE, single.text());

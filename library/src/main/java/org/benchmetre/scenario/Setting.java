@@ -74,7 +74,8 @@ public record Setting(Address address, String value) {
         return budget.gate()
                 .accept(line, cell.cell(), typed)
                 .orElse(no -> faults.add(place(), no.found(), no.expected()))
-                .map(given -> given.from(SOURCE).at(new Origin.Setting(toString())).usually(now.range()));
+                .map(given ->
+                        given.from(SOURCE).at(new Origin.Setting(toString())).usually(now.range()));
     }
 
     /** The setting as {@link #parse} reads it back. */

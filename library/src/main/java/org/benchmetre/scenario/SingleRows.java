@@ -122,7 +122,9 @@ record SingleRows(Budget budget, Table table, Faults faults) {
         for (String column : List.of(LOW, HIGH)) {
             Home home = Home.single(cell.line().id(), column);
             budget.find(cell.line().id() + "_" + column)
-                    .filter(end -> budget.entry(end).filter(entry -> entry.home().equals(home)).isPresent())
+                    .filter(end -> budget.entry(end)
+                            .filter(entry -> entry.home().equals(home))
+                            .isPresent())
                     .filter(end -> !row.isBlank(column))
                     .ifPresent(end -> end(row, column, value, end, layer));
         }

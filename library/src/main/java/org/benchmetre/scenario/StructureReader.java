@@ -66,7 +66,9 @@ public final class StructureReader {
             }
             Row first = byKey.putIfAbsent(key, row);
             if (first != null) {
-                String column = form.key().count().isEmpty() ? form.key().column() : form.key().count();
+                String column = form.key().count().isEmpty()
+                        ? form.key().column()
+                        : form.key().count();
                 faults.add(
                         row.place(column),
                         Quoted.text(row.text(column)) + ", which row " + first.rowNumber() + " has already",
@@ -103,7 +105,8 @@ public final class StructureReader {
         for (Row row : rows) {
             String name = row.text(group.column());
             String folded = Folding.folded(name);
-            boolean reserved = group.reserved().stream().anyMatch(each -> Folding.folded(each).equals(folded));
+            boolean reserved = group.reserved().stream()
+                    .anyMatch(each -> Folding.folded(each).equals(folded));
             if (reserved) {
                 faults.add(
                         row.place(group.column()),

@@ -164,7 +164,9 @@ public final class Table {
      *     many fields
      */
     public boolean isComplete() {
-        return leftOut || readable && ownFaults.stream().allMatch(fault -> fault.place().row() == header.row());
+        return leftOut
+                || readable
+                        && ownFaults.stream().allMatch(fault -> fault.place().row() == header.row());
     }
 
     /**
@@ -197,7 +199,10 @@ public final class Table {
 
     private Fault tooMany(int most) {
         String found = rows.size() > MOST_ROWS ? "more than " + MOST_ROWS : Integer.toString(rows.size());
-        return new Fault(Place.wholeFile(file), found + " rows", "at most " + most + ", for each row is worked out in many tables");
+        return new Fault(
+                Place.wholeFile(file),
+                found + " rows",
+                "at most " + most + ", for each row is worked out in many tables");
     }
 
     /**

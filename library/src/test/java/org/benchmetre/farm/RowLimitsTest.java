@@ -70,8 +70,9 @@ class RowLimitsTest {
     @Test
     void a_hundred_thousand_rows_are_told_at_once() throws IOException {
         assertThat(faultsWith("materials.csv", 100_000))
-                .containsExactly("materials.csv: found more than 10000 rows, expected at most 2000, for each row is worked out in"
-                        + " many tables.");
+                .containsExactly(
+                        "materials.csv: found more than 10000 rows, expected at most 2000, for each row is worked out in"
+                                + " many tables.");
     }
 
     @Test

@@ -65,7 +65,8 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
             return Accepted.refused(Quoted.text(typed.text()), expected() + ", no larger than 1.7E308 in size");
         }
         Given given = Given.typed(number, unit, subject.unit());
-        return refusal(given).<Accepted>map(no -> Accepted.refused(no.found(), no.expected()))
+        return refusal(given)
+                .<Accepted>map(no -> Accepted.refused(no.found(), no.expected()))
                 .orElseGet(() -> Accepted.value(given));
     }
 

@@ -127,7 +127,8 @@ public final class Explanation {
                 ? ", given as " + Numbers.plain(given.typed()) + unit(given.typedIn())
                 : "";
         String source = given.source().isEmpty() ? "" : "; source: " + given.source();
-        boolean isDefault = given.origin().equals(Origin.DEFAULT) && ref.line().axes().isEmpty();
+        boolean isDefault =
+                given.origin().equals(Origin.DEFAULT) && ref.line().axes().isEmpty();
         String place = given.origin().equals(Origin.DEFAULT) ? (isDefault ? ", default" : "") : ", " + given.origin();
         print((given.filled() ? "entry" : "blank entry") + place + typed + source, depth);
     }

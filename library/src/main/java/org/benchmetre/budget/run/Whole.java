@@ -7,10 +7,10 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Numbers;
 
 /** A budget computed as it stands: the program of its formulas, run once on what is entered and filled. Immutable. */
 final class Whole {

@@ -64,13 +64,9 @@ public final class Receipts {
      * @param pattern shares of the months
      * @param picking marketable fruit
      */
-    public Receipts(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Months months,
-            MonthPattern pattern,
-            Picking picking) {
-        Selling selling = new Selling(b, entries, !b.structure().keys(Channels.FILE).keys().isEmpty());
+    public Receipts(BudgetBuilder b, FarmEntries entries, Months months, MonthPattern pattern, Picking picking) {
+        Selling selling = new Selling(
+                b, entries, !b.structure().keys(Channels.FILE).keys().isEmpty());
         Channels c = new Channels(b, months);
         ChannelSales sales = new ChannelSales(b, entries, c, picking, months.axis, selling.priceLevel);
         selling.watch(b, c);
