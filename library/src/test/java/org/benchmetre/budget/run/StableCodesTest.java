@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.CellRef;
-import org.benchmetre.budget.Given;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Given;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
