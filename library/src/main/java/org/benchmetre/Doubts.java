@@ -33,7 +33,14 @@ record Doubts(Budget budget) {
             Given given = values.get(cell);
             Plausible usual = budget.range(line, cell);
             if (given.filled() && usual.isUnusual(given.number())) {
-                found.add(remark(given, line.address(cell), unusual(line, given, usual, usual.equals(entry.plausible()) ? entry.source() : "the scenario's own range")));
+                found.add(remark(
+                        given,
+                        line.address(cell),
+                        unusual(
+                                line,
+                                given,
+                                usual,
+                                usual.equals(entry.plausible()) ? entry.source() : "the scenario's own range")));
             }
         }
         if (entry.meaning().isPrice()) {
@@ -74,7 +81,9 @@ record Doubts(Budget budget) {
     }
 
     private static Remark remark(Given given, String address, String text) {
-        String place = given.origin().equals(Origin.DEFAULT) ? "default" : given.origin().toString();
+        String place = given.origin().equals(Origin.DEFAULT)
+                ? "default"
+                : given.origin().toString();
         return new Remark(Place.wholeFile(place + ", " + address), text);
     }
 }

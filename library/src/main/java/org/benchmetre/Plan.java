@@ -100,7 +100,8 @@ public final class Plan {
         if (cell.line().kind() == Kind.TEXT) {
             throw new IllegalArgumentException(address + " is a text, not a number.");
         }
-        return new Quantity(figures.number(cell.line(), cell.cell()), cell.line().unit(), budget.currency());
+        return new Quantity(
+                figures.number(cell.line(), cell.cell()), cell.line().unit(), budget.currency());
     }
 
     /**

@@ -51,8 +51,9 @@ public record Quantity(double value, Unit unit, String currency) {
     @Override
     public String toString() {
         BigDecimal exact = BigDecimal.valueOf(value);
-        BigDecimal rounded =
-                unit.hasMoney() ? exact.setScale(CENTS, RoundingMode.HALF_UP) : exact.round(SHOWN).stripTrailingZeros();
+        BigDecimal rounded = unit.hasMoney()
+                ? exact.setScale(CENTS, RoundingMode.HALF_UP)
+                : exact.round(SHOWN).stripTrailingZeros();
         String shown = unit.display(currency);
         return rounded.toPlainString() + (shown.equals("1") ? "" : " " + shown);
     }

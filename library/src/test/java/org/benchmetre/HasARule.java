@@ -8,6 +8,7 @@ import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Fold;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Function;
+import org.benchmetre.budget.Gather;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Lookup;
@@ -49,7 +50,7 @@ record HasARule() implements Walk<Boolean> {
 
     @Override
     public Boolean fold(Fold fold) {
-        boolean overTime = fold.gather() == Fold.Gather.PRESENT_VALUE || fold.gather() == Fold.Gather.RATE_OF_RETURN;
+        boolean overTime = fold.gather() == Gather.PRESENT_VALUE || fold.gather() == Gather.RATE_OF_RETURN;
         return overTime || fold.tag() != null && found(fold.tag());
     }
 

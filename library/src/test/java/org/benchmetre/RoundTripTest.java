@@ -63,8 +63,8 @@ class RoundTripTest {
     }
 
     private static String said(Given given) {
-        return given.filled() + " " + given.number() + " " + given.text() + " " + given.typed() + " " + given.typedIn() + " "
-                + (given.filled() ? given.source() : "") + " " + given.range();
+        return given.filled() + " " + given.number() + " " + given.text() + " " + given.typed() + " " + given.typedIn()
+                + " " + (given.filled() ? given.source() : "") + " " + given.range();
     }
 
     /** Budgets by their structure, which hundreds of scenarios share. */

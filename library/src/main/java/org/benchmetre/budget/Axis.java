@@ -2,8 +2,9 @@ package org.benchmetre.budget;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -18,18 +19,21 @@ public final class Axis implements Serializable {
 
     private final String name;
     private final String title;
-    private final boolean periods;
+    private final boolean ordered;
     private final List<String> keys;
     private final int filled;
+    private final Map<String, Integer> places = new HashMap<>();
 
-    private Axis(String name, String title, boolean periods, List<String> keys, int filled) {
+    private Axis(String name, String title, boolean ordered, List<String> keys, int filled) {
         this.name = name;
         this.title = title;
-        this.periods = periods;
+        this.ordered = ordered;
         this.keys = List.copyOf(keys);
         this.filled = filled;
-        if (new LinkedHashSet<>(keys).size() != keys.size()) {
-            throw new FormulaException("Axis " + name + " has a key twice: " + keys + ".");
+        for (String key : keys) {
+            if (places.putIfAbsent(key, places.size()) != null) {
+                throw new FormulaException("Axis " + name + " has a key twice: " + key + ".");
+            }
         }
         if (keys.isEmpty()) {
             throw new FormulaException("Axis " + name + " has no rows.");
@@ -53,7 +57,7 @@ public final class Axis implements Serializable {
     }
 
     /**
-     * A run of periods, first to last.
+     * A run of periods, first to last. Whether a page shows it across or down is the page's to say.
      *
      * @param name lower-case name, as in {@code month}
      * @param title what one period is called, as in {@code Month}
@@ -99,12 +103,12 @@ public final class Axis implements Serializable {
     }
 
     /**
-     * Whether this is a run of periods.
+     * Whether its keys follow one another, as months do, so that one can look back from a key to the one before.
      *
-     * @return false for the rows of a table
+     * @return true for a run of periods; false for the rows of a table
      */
-    public boolean isPeriods() {
-        return periods;
+    public boolean isOrdered() {
+        return ordered;
     }
 
     /**
@@ -151,7 +155,7 @@ public final class Axis implements Serializable {
      * @return from 0, or -1 when there is no such key
      */
     public int indexOf(String key) {
-        return keys.indexOf(key);
+        return places.getOrDefault(key, -1);
     }
 
     @Override

@@ -36,6 +36,7 @@ public final class Budget implements Serializable {
     private final LinkedHashMap<Line, Ends> ranges;
     private final LinkedHashMap<Line, Search> searches;
     private final Once once;
+    private final Once here = new Once();
 
     Budget(BudgetBuilder builder) {
         this.structure = builder.structure;
@@ -355,5 +356,18 @@ public final class Budget implements Serializable {
      */
     public <T> T once(Class<T> kind, Supplier<T> work) {
         return once.get(kind, work);
+    }
+
+    /**
+     * What follows from this budget as it is entered and filled: worked out when it is first asked for, then kept with it. It is not
+     * written with a budget that is serialised, but worked out anew where it is read.
+     *
+     * @param kind what is asked for
+     * @param work how it is worked out
+     * @param <T> what is asked for, not to be changed by anyone
+     * @return the same object every time
+     */
+    public <T> T here(Class<T> kind, Supplier<T> work) {
+        return here.get(kind, work);
     }
 }

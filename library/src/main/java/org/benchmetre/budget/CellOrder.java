@@ -2,27 +2,37 @@ package org.benchmetre.budget;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 
 /**
- * The order in which cells can be computed: each after all it reads. Found by depth-first search with a stack of its own, so that a
- * chain of any length fits. A balance that carries itself from period to period is no cycle; a cell that reads itself is.
+ * The order in which cells can be computed: each after all it reads. Lines are ordered first, and only where lines read one another
+ * in a circle their cells are looked at one by one: a balance that carries itself from period to period is no cycle; a cell that
+ * reads itself is.
  */
 public final class CellOrder {
 
     private final Map<Line, Formula> formulas = new HashMap<>();
     private final Map<CellRef, Boolean> done = new HashMap<>();
     private final List<CellRef> order = new ArrayList<>();
+    private Set<Line> circle = Set.of();
 
     private CellOrder(Budget budget) {
         budget.lines().forEach(line -> budget.formula(line).ifPresent(formula -> formulas.put(line, formula)));
+        for (LineOrder.Group group : LineOrder.of(formulas, budget.lines())) {
+            if (group.isCircle()) {
+                circle = new HashSet<>(group.lines());
+            }
+            for (Line line : group.lines()) {
+                add(line, group.isCircle());
+            }
+        }
     }
 
     /**
@@ -32,40 +42,25 @@ public final class CellOrder {
      * @return the order
      */
     public static CellOrder of(Budget budget) {
-        return budget.once(CellOrder.class, () -> {
-            CellOrder order = new CellOrder(budget);
-            order.visit(budget.lines());
-            return order;
-        });
+        return budget.once(CellOrder.class, () -> new CellOrder(budget));
     }
 
     /**
-     * The cells that some lines of a budget need, themselves included.
+     * The cells in order.
      *
-     * @param budget the budget
-     * @param wanted lines of it
-     * @return each cell after all it reads
-     */
-    public static List<CellRef> of(Budget budget, Collection<Line> wanted) {
-        CellOrder order = new CellOrder(budget);
-        order.visit(wanted);
-        return order.cells();
-    }
-
-    /**
-     * The cells in their order.
-     *
-     * @return each cell after all it reads
+     * @return unchangeable
      */
     public List<CellRef> cells() {
         return Collections.unmodifiableList(order);
     }
 
-    /** Visits the cells the wanted lines need; throws with the whole cycle when there is one. */
-    private void visit(Collection<Line> wanted) {
-        for (Line line : wanted) {
-            for (int cell = 0; cell < line.size(); cell++) {
-                visit(new CellRef(line, cell));
+    private void add(Line line, boolean isInCircle) {
+        for (int cell = 0; cell < line.size(); cell++) {
+            CellRef ref = new CellRef(line, cell);
+            if (isInCircle) {
+                visit(ref);
+            } else {
+                order.add(ref);
             }
         }
     }
@@ -97,10 +92,10 @@ public final class CellOrder {
 
     private void open(Deque<Open> path, CellRef cell) {
         done.put(cell, false);
-        Optional<Formula> formula = Optional.ofNullable(formulas.get(cell.line()));
-        Iterator<CellRef> reads = formula.map(
-                        f -> Dependencies.of(cell.line(), f, cell.cell()).iterator())
-                .orElse(Collections.emptyIterator());
+        Formula formula = formulas.get(cell.line());
+        Iterator<CellRef> reads = Dependencies.of(cell.line(), formula, cell.cell()).stream()
+                .filter(read -> circle.contains(read.line()))
+                .iterator();
         path.push(new Open(cell, reads));
     }
 

@@ -13,30 +13,6 @@ import org.benchmetre.budget.unit.Unit;
  */
 public record Fold(Gather gather, Axis axis, List<Line> lines, Formula tag) implements Formula {
 
-    /** How the rows are gathered, with its spelling in a spreadsheet. */
-    public enum Gather {
-        /** Sum of all rows: {@code SUM}. */
-        SUM,
-        /** Sum of the products of two lines: {@code SUMPRODUCT}. */
-        SUM_PRODUCT,
-        /** Sum of the rows whose tag matches: {@code SUMIF}. */
-        SUM_WHERE,
-        /** Number of rows whose tag matches: {@code COUNTIF}. */
-        COUNT_WHERE,
-        /** Least of all rows: {@code MIN}. */
-        LEAST,
-        /** Greatest of all rows: {@code MAX}. */
-        GREATEST,
-        /** Present value of flows, the first of them at once: {@code NPV(rate,flows)*(1+rate)}. */
-        PRESENT_VALUE,
-        /** The rate at which flows, the first of them at once, have no present value: {@code IRR}. */
-        RATE_OF_RETURN;
-
-        boolean isOverTime() {
-            return this == PRESENT_VALUE || this == RATE_OF_RETURN;
-        }
-    }
-
     /** Refuses lines that do not run along the axis, and anything but numbers and texts in their places. */
     public Fold {
         lines = List.copyOf(lines);
@@ -46,28 +22,7 @@ public record Fold(Gather gather, Axis axis, List<Line> lines, Formula tag) impl
                         "Line " + line + " does not run along " + axis + " and cannot be gathered there.");
             }
         }
-        boolean filtered = gather == Gather.SUM_WHERE || gather == Gather.COUNT_WHERE;
-        int numbers = lines.size() - (filtered ? 1 : 0);
-        for (int i = 0; i < lines.size(); i++) {
-            Kind wanted = i < numbers ? Kind.NUMBER : Kind.TEXT;
-            if (lines.get(i).kind() != wanted) {
-                throw new FormulaException(gather + " wants a " + wanted + ", but line " + lines.get(i) + " is a "
-                        + lines.get(i).kind() + ".");
-            }
-        }
-        Kind wanted = filtered ? Kind.TEXT : Kind.NUMBER;
-        if ((filtered || gather.isOverTime()) != (tag != null) || tag != null && tag.kind() != wanted) {
-            throw new FormulaException(gather + " is given a " + wanted + " where it needs one, others have none.");
-        }
-        if (gather.isOverTime() && !tag.unit().equals(rateOn(lines.get(0).unit()))) {
-            throw new FormulaException("A rate on " + lines.get(0).unit() + " is in "
-                    + rateOn(lines.get(0).unit()) + ", but found " + tag.unit() + ".");
-        }
-    }
-
-    /** Rates carry the tag of their money: real on money of today, nominal on money of its year. */
-    static Unit rateOn(Unit money) {
-        return Unit.parse(money.isNominal() ? "nominal/a" : "real/a");
+        gather.check(lines, tag);
     }
 
     /**
@@ -81,12 +36,7 @@ public record Fold(Gather gather, Axis axis, List<Line> lines, Formula tag) impl
 
     @Override
     public Unit unit() {
-        return switch (gather) {
-            case SUM_PRODUCT -> lines.get(0).unit().times(lines.get(1).unit());
-            case COUNT_WHERE -> Unit.ONE;
-            case RATE_OF_RETURN -> rateOn(lines.get(0).unit());
-            default -> lines.get(0).unit();
-        };
+        return gather.unit(lines);
     }
 
     @Override

@@ -93,31 +93,20 @@ public final class FormulaText implements Walk<Spelling.Printed> {
         List<String> ranges = fold.lines().stream()
                 .map(line -> addresses.range(line, fold.axis(), position))
                 .toList();
-        String first = ranges.get(0);
-        return atom(
-                switch (fold.gather()) {
-                    case SUM -> "SUM(" + first + ")";
-                    case LEAST -> "MIN(" + first + ")";
-                    case GREATEST -> "MAX(" + first + ")";
-                    case SUM_PRODUCT -> "SUMPRODUCT(" + sameWay(fold, first) + "," + ranges.get(1) + ")";
-                    case SUM_WHERE -> "SUMIF(" + ranges.get(1) + "," + tag(fold) + "," + sameWay(fold, first) + ")";
-                    case COUNT_WHERE -> "COUNTIF(" + first + "," + tag(fold) + ")";
-                    case PRESENT_VALUE -> "(NPV(" + tag(fold) + "," + first + ")*(1+" + tag(fold) + "))";
-                    case RATE_OF_RETURN -> "IRR(" + first + "," + tag(fold) + ")";
-                });
+        sameWay(fold);
+        return atom(fold.gather().spelled(ranges, fold.tag() == null ? "" : tag(fold)));
     }
 
     private String tag(Fold fold) {
         return fold.tag().walk(this).text();
     }
 
-    private String sameWay(Fold fold, String range) {
+    private void sameWay(Fold fold) {
         boolean down = addresses.isDown(fold.lines().get(0), fold.axis());
         if (fold.lines().stream().anyMatch(line -> addresses.isDown(line, fold.axis()) != down)) {
             throw new FormulaException("Lines " + fold.lines() + " run down one and across the other along "
                     + fold.axis() + "; a spreadsheet cannot gather them together.");
         }
-        return range;
     }
 
     @Override

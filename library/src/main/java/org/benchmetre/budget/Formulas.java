@@ -173,7 +173,7 @@ public final class Formulas {
      * @return the sum, in the line's unit
      */
     public static Formula sum(Line line, Axis axis) {
-        return new Fold(Fold.Gather.SUM, axis, List.of(line), null);
+        return new Fold(Gather.SUM, axis, List.of(line), null);
     }
 
     /**
@@ -190,9 +190,9 @@ public final class Formulas {
             throw new FormulaException("A yearly total is made of figures by month, in a unit with /mo, but " + monthly
                     + " is in " + monthly.unit() + ".");
         }
-        if (!months.isPeriods() || months.size() != MONTHS_OF_A_YEAR) {
+        if (!months.isOrdered() || months.size() != MONTHS_OF_A_YEAR) {
             throw new FormulaException("A yearly total is made of twelve months, but " + months + " has "
-                    + months.size() + (months.isPeriods() ? " periods." : " rows."));
+                    + months.size() + (months.isOrdered() ? " periods." : " rows."));
         }
         return sum(monthly, months).times(number(1, MONTH_COUNTED));
     }
@@ -222,7 +222,7 @@ public final class Formulas {
      * @return the sum
      */
     public static Formula sumProduct(Line left, Line right, Axis axis) {
-        return new Fold(Fold.Gather.SUM_PRODUCT, axis, List.of(left, right), null);
+        return new Fold(Gather.SUM_PRODUCT, axis, List.of(left, right), null);
     }
 
     /**
@@ -235,7 +235,7 @@ public final class Formulas {
      * @return the sum, in the line's unit
      */
     public static Formula sumWhere(Line line, Line tags, Formula tag, Axis axis) {
-        return new Fold(Fold.Gather.SUM_WHERE, axis, List.of(line, tags), tag);
+        return new Fold(Gather.SUM_WHERE, axis, List.of(line, tags), tag);
     }
 
     /**
@@ -247,7 +247,7 @@ public final class Formulas {
      * @return the count, a plain number
      */
     public static Formula countWhere(Line tags, Formula tag, Axis axis) {
-        return new Fold(Fold.Gather.COUNT_WHERE, axis, List.of(tags), tag);
+        return new Fold(Gather.COUNT_WHERE, axis, List.of(tags), tag);
     }
 
     /**
@@ -258,7 +258,7 @@ public final class Formulas {
      * @return the least row
      */
     public static Formula least(Line line, Axis axis) {
-        return new Fold(Fold.Gather.LEAST, axis, List.of(line), null);
+        return new Fold(Gather.LEAST, axis, List.of(line), null);
     }
 
     /**
@@ -269,7 +269,7 @@ public final class Formulas {
      * @return the greatest row
      */
     public static Formula greatest(Line line, Axis axis) {
-        return new Fold(Fold.Gather.GREATEST, axis, List.of(line), null);
+        return new Fold(Gather.GREATEST, axis, List.of(line), null);
     }
 
     /**
@@ -281,7 +281,7 @@ public final class Formulas {
      * @return money of today
      */
     public static Formula presentValue(Formula rate, Line flows, Axis years) {
-        return new Fold(Fold.Gather.PRESENT_VALUE, years, List.of(flows), rate);
+        return new Fold(Gather.PRESENT_VALUE, years, List.of(flows), rate);
     }
 
     /**
@@ -293,7 +293,7 @@ public final class Formulas {
      * @return a rate of the kind of the money
      */
     public static Formula rateOfReturn(Line flows, Axis years, Formula guess) {
-        return new Fold(Fold.Gather.RATE_OF_RETURN, years, List.of(flows), guess);
+        return new Fold(Gather.RATE_OF_RETURN, years, List.of(flows), guess);
     }
 
     /**

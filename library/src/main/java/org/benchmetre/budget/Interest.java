@@ -1,11 +1,18 @@
 package org.benchmetre.budget;
 
+import org.benchmetre.budget.unit.Unit;
+
 /** Arithmetic of interest, kept exact where rates are small. */
-public final class Interest {
+final class Interest {
 
     private static final double NO_RATE = 1e-7;
 
     private Interest() {}
+
+    /** Rates carry the tag of their money: real on money of today, nominal on money of its year. */
+    static Unit rateOn(Unit money) {
+        return Unit.parse(money.isNominal() ? "nominal/a" : "real/a");
+    }
 
     /**
      * Capital recovery with salvage.

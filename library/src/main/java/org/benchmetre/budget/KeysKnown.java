@@ -35,7 +35,9 @@ record KeysKnown(Line line, Line keys) implements Rule {
                 found.add(refused("", cell, given, List.of()));
                 continue;
             }
-            for (String key : given.text().isEmpty() ? List.<String>of() : List.of(given.text().split(" "))) {
+            for (String key : given.text().isEmpty()
+                    ? List.<String>of()
+                    : List.of(given.text().split(" "))) {
                 if (!known.contains(key)) {
                     found.add(refused(key, cell, given, List.copyOf(known)));
                 }

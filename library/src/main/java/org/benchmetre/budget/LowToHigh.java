@@ -28,8 +28,8 @@ record LowToHigh(Line low, Line high) implements Rule {
             Given least = values.of(low).get(cell);
             Given most = values.of(high).get(cell);
             if (least.filled() && most.filled() && least.number() > most.number()) {
-                String expected = "at most the high end, " + Numbers.plain(most.number()) + ", for " + low.label() + " ("
-                        + low.address(cell) + ")";
+                String expected = "at most the high end, " + Numbers.plain(most.number()) + ", for " + low.label()
+                        + " (" + low.address(cell) + ")";
                 String shown = Quoted.text(Numbers.plain(least.number()));
                 found.add(new Refused(low, least.origin(), new Refusal(shown, expected)));
             }

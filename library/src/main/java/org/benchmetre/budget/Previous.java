@@ -13,14 +13,14 @@ public record Previous(Line line, Formula initial) implements Formula {
 
     /** Refuses lines without periods and an initial value of another unit. */
     public Previous {
-        if (line.axes().stream().noneMatch(Axis::isPeriods)) {
+        if (line.axes().stream().noneMatch(Axis::isOrdered)) {
             throw new FormulaException("Line " + line + " has no periods to look back along.");
         }
         if (!initial.unit().equals(line.unit()) || initial.kind() != line.kind()) {
             throw new FormulaException("Line " + line + " is in " + line.unit() + ", but before its first period found "
                     + initial.unit() + ".");
         }
-        if (initial.axes().stream().anyMatch(Axis::isPeriods)) {
+        if (initial.axes().stream().anyMatch(Axis::isOrdered)) {
             throw new FormulaException("What stands before the first period of " + line + " cannot vary by period.");
         }
     }
@@ -31,7 +31,7 @@ public record Previous(Line line, Formula initial) implements Formula {
      * @return the line's axis of periods
      */
     public Axis axis() {
-        return line.axes().stream().filter(Axis::isPeriods).findFirst().orElseThrow();
+        return line.axes().stream().filter(Axis::isOrdered).findFirst().orElseThrow();
     }
 
     @Override

@@ -21,8 +21,6 @@ public record Refused(Line line, Origin origin, Refusal refusal) implements Seri
     public String message() {
         String place = origin.toString();
         String words = refusal.words() + ".";
-        return place.isEmpty()
-                ? Character.toUpperCase(words.charAt(0)) + words.substring(1)
-                : place + ": " + words;
+        return place.isEmpty() ? Character.toUpperCase(words.charAt(0)) + words.substring(1) : place + ": " + words;
     }
 }

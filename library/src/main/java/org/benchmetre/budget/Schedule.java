@@ -9,24 +9,11 @@ import java.util.List;
  * @param sheet the sheet it belongs to
  * @param title heading above the table
  * @param note a sentence or two under the heading; may be empty
- * @param lines the lines: single values one below the other, lines along rows side by side, lines along periods one below the
- *     other, lines along two axes as blocks
+ * @param lines the lines; how they lie on a page is the page's to say
  * @param roomBelow rows left free under the table, for a chart
  */
 public record Schedule(String sheet, String title, String note, List<Line> lines, int roomBelow)
         implements Serializable {
-
-    /** How the lines of a schedule lie on a sheet. */
-    public enum Layout {
-        /** Single values, one a row. */
-        LIST,
-        /** Lines along the rows of a table, one a column. */
-        TABLE,
-        /** Lines along periods, one a row. */
-        PERIODS,
-        /** Lines along two axes, a block each, one below the other. */
-        BLOCKS
-    }
 
     /** Refuses a mixture of axes and an empty table. */
     public Schedule {
@@ -49,18 +36,5 @@ public record Schedule(String sheet, String title, String note, List<Line> lines
      */
     public List<Axis> axes() {
         return lines.get(0).axes();
-    }
-
-    /**
-     * How the lines lie on a sheet.
-     *
-     * @return the layout that fits the axes
-     */
-    public Layout layout() {
-        return switch (axes().size()) {
-            case 0 -> Layout.LIST;
-            case 1 -> axes().get(0).isPeriods() ? Layout.PERIODS : Layout.TABLE;
-            default -> Layout.BLOCKS;
-        };
     }
 }

@@ -1,65 +1,126 @@
 package org.benchmetre.budget;
 
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToLongFunction;
 
 /**
- * Texts as numbers, so that one program can carry both: each text has a code, the empty text has code 0. An optional number without
- * a value is a NaN that carries the code of its reason. Not for use from several threads at once: take a {@link #copy()}.
+ * Texts as numbers, so that one program can carry both. The code of a text follows from its letters alone, so it is the same in every
+ * run, in every thread and on every machine; the empty text has code 0. This remembers which texts the codes stand for. An optional
+ * number without a value is a NaN that carries the code of its reason. For several threads.
+ *
+ * <p>A code is a whole number of 50 bits, which a double and a NaN both hold exactly: 49 bits of a hash, and a last bit that is set
+ * where the text is not in lower case throughout. Two texts with one code (among ten thousand texts the chance is less than one in
+ * ten million) are refused, whichever comes first.
  */
 public final class Texts implements Serializable {
 
     private static final long serialVersionUID = 1L;
-    private static final long NO_NUMBER = 0x7ff8_4000_0000_0000L;
+    private static final int BITS = 50;
+    private static final long MASK = (1L << BITS) - 1;
+    /** A quiet NaN with the highest of the remaining bits set, which no arithmetic makes by itself. */
+    private static final long NO_NUMBER = 0x7ffc_0000_0000_0000L;
 
-    private final List<String> texts;
-    private final List<Integer> folded;
-    private final Map<String, Integer> codes;
+    private static final long FNV_START = 0xcbf2_9ce4_8422_2325L;
+    private static final long FNV_PRIME = 0x0000_0100_0000_01b3L;
+    private static final long MIX = 0xff51_afd7_ed55_8ccdL;
 
-    /** A table with the empty text alone. */
+    private record Known(String text, long folded) implements Serializable {}
+
+    private final Texts below;
+    private final Map<Long, Known> known = new ConcurrentHashMap<>();
+    private final transient ToLongFunction<String> hash;
+
+    /** The empty text alone. */
     public Texts() {
-        this(List.of(), List.of(), Map.of());
+        this(Texts::hash);
+    }
+
+    /** The same with another hash, whose collisions can be foreseen. */
+    Texts(ToLongFunction<String> hash) {
+        this(null, hash);
         code("");
     }
 
-    private Texts(List<String> texts, List<Integer> folded, Map<String, Integer> codes) {
-        this.texts = new ArrayList<>(texts);
-        this.folded = new ArrayList<>(folded);
-        this.codes = new HashMap<>(codes);
+    private Texts(Texts below, ToLongFunction<String> hash) {
+        this.below = below;
+        this.hash = hash;
+    }
+
+    /** The hash is a function, which is not written; what is read back has the usual one. */
+    private Object readResolve() {
+        Texts all = new Texts(below, Texts::hash);
+        all.known.putAll(known);
+        return all;
     }
 
     /**
-     * A table of its own with the same codes.
+     * Texts of its own over these: it knows what these know, and what is added to it these do not learn.
      *
-     * @return the copy
+     * @return the texts, at no cost
      */
-    public Texts copy() {
-        return new Texts(texts, folded, codes);
+    public Texts over() {
+        return new Texts(this, hash);
     }
 
     /**
-     * The code of a text, given out at first sight.
+     * The code of a text.
      *
      * @param text any text
-     * @return its code, a whole number
+     * @return its code, a whole number from 0 to 2^50 - 1
+     * @throws FormulaException when another text has the same code
      */
     public double code(String text) {
-        Integer known = codes.get(text);
-        return known != null ? known : added(text);
+        long code = codeOf(text);
+        Known other = find(code);
+        if (other == null) {
+            String lower = text.toLowerCase(Locale.ROOT);
+            long folded = lower.equals(text) ? code : (long) code(lower);
+            other = known.putIfAbsent(code, new Known(text, folded));
+        }
+        if (other != null && !other.text().equals(text)) {
+            throw new FormulaException("The texts '" + other.text() + "' and '" + text
+                    + "' cannot be told apart by their codes; change a letter of one.");
+        }
+        return code;
     }
 
-    private double added(String text) {
-        String same = text.toLowerCase(Locale.ROOT);
-        int fold = same.equals(text) ? texts.size() : (int) code(same);
-        int code = texts.size();
-        codes.put(text, code);
-        texts.add(text);
-        folded.add(fold);
-        return code;
+    private long codeOf(String text) {
+        if (text.isEmpty()) {
+            return 0;
+        }
+        long isFolded = text.equals(text.toLowerCase(Locale.ROOT)) ? 0 : 1;
+        return (hash.applyAsLong(text) << 1 | isFolded) & MASK;
+    }
+
+    /** The Fowler-Noll-Vo hash, variant 1a, over the 16-bit letters, its bits then mixed as MurmurHash3 ends. */
+    private static long hash(String text) {
+        long hash = FNV_START;
+        for (int i = 0; i < text.length(); i++) {
+            hash = (hash ^ text.charAt(i)) * FNV_PRIME;
+        }
+        hash = (hash ^ hash >>> 33) * MIX;
+        return hash ^ hash >>> 33;
+    }
+
+    private Known find(long code) {
+        for (Texts at = this; at != null; at = at.below) {
+            Known found = at.known.get(code);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
+    }
+
+    private Known known(long code) {
+        Known found = find(code);
+        if (found == null) {
+            throw new FormulaException("No text here has the code " + code + ".");
+        }
+        return found;
     }
 
     /**
@@ -67,9 +128,15 @@ public final class Texts implements Serializable {
      *
      * @param code given out by {@link #code}
      * @return the text
+     * @throws FormulaException when no text that is known here has it
      */
     public String text(double code) {
-        return texts.get((int) code);
+        return known((long) code).text();
+    }
+
+    private long folded(double code) {
+        long exact = (long) code;
+        return (exact & 1) == 0 ? exact : known(exact).folded();
     }
 
     /**
@@ -80,7 +147,7 @@ public final class Texts implements Serializable {
      * @return true when they are
      */
     public boolean same(double left, double right) {
-        return left == right || folded.get((int) left).equals(folded.get((int) right));
+        return left == right || folded(left) == folded(right);
     }
 
     /**
@@ -91,12 +158,22 @@ public final class Texts implements Serializable {
      * @return true when it has
      */
     public boolean hasKey(double list, double key) {
-        String all = " " + text(folded.get((int) list)) + " ";
-        return all.contains(" " + text(folded.get((int) key)) + " ");
+        String all = text(folded(list));
+        String wanted = text(folded(key));
+        for (int at = all.indexOf(wanted); at >= 0; at = all.indexOf(wanted, at + 1)) {
+            int end = at + wanted.length();
+            if ((at == 0 || all.charAt(at - 1) == ' ') && (end == all.length() || all.charAt(end) == ' ')) {
+                return true;
+            }
+            if (end == all.length()) {
+                return false;
+            }
+        }
+        return false;
     }
 
     /**
-     * Texts one after the other, as one text; a text not seen before is given a code.
+     * Texts one after the other, as one text.
      *
      * @param parts codes, a NaN for a text that was not found
      * @return the code of the whole; a NaN when a part is one
@@ -139,6 +216,6 @@ public final class Texts implements Serializable {
      * @return the text of the reason
      */
     public String reason(double value) {
-        return text(Double.doubleToRawLongBits(value) & 0x0000_0000_ffff_ffffL);
+        return text(Double.doubleToRawLongBits(value) & MASK);
     }
 }

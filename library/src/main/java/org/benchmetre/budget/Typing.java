@@ -57,7 +57,7 @@ interface Typing {
     static Result recovery(Function function, List<Formula> arguments) {
         numbers(function, arguments);
         Unit money = commonUnit(function, arguments.subList(2, 4));
-        Unit wanted = Fold.rateOn(money);
+        Unit wanted = Interest.rateOn(money);
         Unit rate = arguments.get(0).unit();
         if (!rate.equals(wanted)) {
             throw new FormulaException("A rate on " + money + " is in " + wanted + ", but found " + rate + " ("
@@ -118,6 +118,11 @@ interface Typing {
     static Result joined(Function function, List<Formula> arguments) {
         arguments.forEach(argument -> want(function, argument, Kind.TEXT));
         return new Result(Unit.ONE, Kind.TEXT);
+    }
+
+    static Result inFoldsOnly(Function function, List<Formula> arguments) {
+        throw new FormulaException(function + " is written over the rows of a line, by a fold, but found "
+                + arguments.size() + " formulas.");
     }
 
     private static List<Formula> numbers(Function function, List<Formula> arguments) {

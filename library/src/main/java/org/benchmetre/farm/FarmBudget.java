@@ -108,7 +108,11 @@ public final class FarmBudget {
         Feed feed = new Feed(b, entries);
         Watering watering =
                 new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feed.costPerVolume);
-        Drivers drivers = new Drivers(b, house, containers, planting, trough, substrate, ways, watering.headerLength);
+        Drivers drivers = new Drivers(
+                b,
+                new Drivers.Sections(house, containers, planting, trough, substrate, ways),
+                watering.headerLength,
+                wayChoice);
         Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);

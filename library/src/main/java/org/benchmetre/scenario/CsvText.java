@@ -37,7 +37,8 @@ record CsvText(char separator, List<Fields> rows) {
         }
     }
 
-    static CsvText parse(String text, String file) throws Unreadable {
+    /** Reads rows until there is one more than wanted. */
+    static CsvText parse(String text, String file, int most) throws Unreadable {
         char separator = separatorOf(text);
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
@@ -52,6 +53,9 @@ record CsvText(char separator, List<Fields> rows) {
                 Fields fields = Fields.of(record);
                 if (fields.counts()) {
                     rows.add(fields);
+                }
+                if (rows.size() > most) {
+                    break;
                 }
             }
         } catch (IOException | UncheckedIOException e) {

@@ -138,6 +138,7 @@ public final class PriceLayer {
                                 && entry.home().columns().equals(List.of(column)))
                         .isPresent())
                 .findFirst()
-                .orElseThrow(() -> new IllegalStateException("No entry is kept in " + table + ", column " + column + "."));
+                .orElseThrow(
+                        () -> new IllegalStateException("No entry is kept in " + table + ", column " + column + "."));
     }
 }

@@ -37,8 +37,8 @@ final class SingleCells {
     void addIfSaid(Line line, int cell) {
         Given given = budget.given(line).get(cell);
         Given usual = budget.usual(line, cell);
-        boolean credited = !given.range().equals(Plausible.UNKNOWN)
-                || !given.source().equals(usual.source());
+        boolean credited =
+                !given.range().equals(Plausible.UNKNOWN) || !given.source().equals(usual.source());
         if (credited || CellText.isSaid(budget, line, cell)) {
             add(line, cell);
         }

@@ -1,6 +1,5 @@
 package org.benchmetre.scenario;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,9 @@ import org.benchmetre.budget.entry.TextForm;
 
 /** Reads which rows a scenario has: the keys of each table and the names of its groups, and nothing else. */
 public final class StructureReader {
+
+    /** Groups that the rows of a table may be in. */
+    private static final int MOST_GROUPS = 60;
 
     private static final Pattern SPARE = Pattern.compile("spare_[0-9]+");
 
@@ -44,7 +46,7 @@ public final class StructureReader {
             form.group()
                     .ifPresent(group -> found.put(
                             TableForm.groupsOf(form.file()),
-                            new Structure.Keys(List.of(), reader.groups(rows.values(), group))));
+                            new Structure.Keys(List.of(), reader.groups(table, rows.values(), group))));
         }
         return new Structure(heading.title(), heading.currency(), heading.crop(), found);
     }
@@ -56,13 +58,7 @@ public final class StructureReader {
 
     private Map<String, Row> rows(Table table, TableForm form) {
         Map<String, Row> byKey = new LinkedHashMap<>();
-        if (table.rows().size() > form.most()) {
-            faults.add(
-                    Place.wholeFile(table.file()),
-                    table.rows().size() + " rows",
-                    "at most " + form.most() + ", for each row is worked out in many tables");
-            return byKey;
-        }
+        table.requireAtMost(form.most());
         for (Row row : table.rows()) {
             String key = key(row, form.key());
             if (key.isEmpty()) {
@@ -104,7 +100,7 @@ public final class StructureReader {
         return count.isEmpty() ? "" : key + "_" + form.joint() + "_" + count;
     }
 
-    private List<String> groups(Iterable<Row> rows, GroupColumn group) {
+    private List<String> groups(Table table, Iterable<Row> rows, GroupColumn group) {
         Map<String, String> names = new LinkedHashMap<>();
         for (Row row : rows) {
             String name = row.text(group.column());
@@ -122,6 +118,12 @@ public final class StructureReader {
                 names.putIfAbsent(folded, name);
             }
         }
-        return new ArrayList<>(names.values());
+        if (names.size() > MOST_GROUPS) {
+            faults.add(
+                    Place.wholeFile(table.file()),
+                    names.size() + " different groups",
+                    "at most " + MOST_GROUPS + ", for each group is summed in many tables");
+        }
+        return names.values().stream().limit(MOST_GROUPS).toList();
     }
 }

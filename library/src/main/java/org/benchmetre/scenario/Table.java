@@ -23,6 +23,9 @@ import org.benchmetre.budget.entry.NearNames;
  */
 public final class Table {
 
+    /** Rows below the header that any file may have; reading stops there. */
+    static final int MOST_ROWS = 10_000;
+
     private final String file;
     private final Faults faults;
     private final Header header;
@@ -40,6 +43,9 @@ public final class Table {
         List<CsvText.Fields> body = text.rows().subList(1, text.rows().size());
         ownFaults.addAll(header.faults(body));
         body.forEach(this::addRow);
+        if (rows.size() > MOST_ROWS) {
+            ownFaults.add(tooMany(MOST_ROWS));
+        }
         ownFaults.forEach(faults::add);
     }
 
@@ -62,7 +68,7 @@ public final class Table {
         String file = String.valueOf(path.getFileName());
         Place whole = Place.wholeFile(file);
         try {
-            CsvText text = CsvText.parse(TextFile.read(path, whole), file);
+            CsvText text = CsvText.parse(TextFile.read(path, whole), file, 1 + MOST_ROWS);
             if (text.rows().isEmpty()) {
                 throw new Unreadable(whole, "an empty file", "a header row with column names");
             }
@@ -158,7 +164,9 @@ public final class Table {
      *     many fields
      */
     public boolean isComplete() {
-        return leftOut || readable && ownFaults.stream().allMatch(fault -> fault.place().row() == header.row());
+        return leftOut
+                || readable
+                        && ownFaults.stream().allMatch(fault -> fault.place().row() == header.row());
     }
 
     /**
@@ -184,6 +192,30 @@ public final class Table {
         if (!missing.isEmpty()) {
             faults.withdraw(ownFaults);
             missing.forEach(faults::add);
+            readable = false;
+        }
+        return readable;
+    }
+
+    private Fault tooMany(int most) {
+        String found = rows.size() > MOST_ROWS ? "more than " + MOST_ROWS : Integer.toString(rows.size());
+        return new Fault(
+                Place.wholeFile(file),
+                found + " rows",
+                "at most " + most + ", for each row is worked out in many tables");
+    }
+
+    /**
+     * Says how many rows the table may have. When it has more, one fault says so, it replaces the faults of the header and of single
+     * rows, and the table becomes unreadable.
+     *
+     * @param most rows below the header, comments and blank rows not counted
+     * @return whether the table is readable
+     */
+    public boolean requireAtMost(int most) {
+        if (readable && rows.size() > most) {
+            faults.withdraw(ownFaults);
+            faults.add(tooMany(most));
             readable = false;
         }
         return readable;

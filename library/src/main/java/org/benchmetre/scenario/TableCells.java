@@ -32,7 +32,9 @@ final class TableCells {
         this.form = form;
         boolean fixed = !form.key().allowed().isEmpty();
         columns.add(form.key().column());
-        List<String> keys = fixed ? form.key().allowed() : budget.structure().keys(form.file()).keys();
+        List<String> keys = fixed
+                ? form.key().allowed()
+                : budget.structure().keys(form.file()).keys();
         keys.forEach(key -> rows.put(key, new LinkedHashMap<>()));
         if (fixed) {
             rows.forEach((key, cells) -> cells.put(form.key().column(), key));
@@ -45,7 +47,8 @@ final class TableCells {
         for (Line line : budget.lines()) {
             budget.entry(line)
                     .map(Entry::home)
-                    .filter(home -> home.table().equals(form.file()) && home.columns().equals(List.of(SOURCE)))
+                    .filter(home ->
+                            home.table().equals(form.file()) && home.columns().equals(List.of(SOURCE)))
                     .ifPresent(home -> IntStream.range(0, line.axes().get(0).filled())
                             .forEach(row -> sources.put(
                                     line.axes().get(0).keys().get(row),
@@ -99,7 +102,8 @@ final class TableCells {
     }
 
     private static String column(Line line, int cell, Home home) {
-        return home.columns(key(line, line.positionOf(cell), home.rows(), false)).get(0);
+        return home.columns(key(line, line.positionOf(cell), home.rows(), false))
+                .get(0);
     }
 
     private static String key(Line line, Position position, String rows, boolean ofRows) {

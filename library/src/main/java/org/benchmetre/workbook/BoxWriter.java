@@ -29,7 +29,7 @@ final class BoxWriter {
         if (!schedule.note().isEmpty()) {
             pen.across(box.top() + 1, 0, sheet.lastColumnWithin(READING_WIDTH), schedule.note(), Look.Role.NOTE);
         }
-        switch (schedule.layout()) {
+        switch (Layout.of(schedule)) {
             case LIST -> new ListWriter(plan, sheet, cells, pen).write(box);
             case TABLE -> table(box);
             case PERIODS -> periods(box);

@@ -34,7 +34,7 @@ final class Plan {
 
     private void settle(SheetPlan sheet, Box box) {
         Schedule schedule = box.schedule();
-        int first = schedule.layout() == Schedule.Layout.TABLE && sheet.hasNameColumn(schedule) ? 1 : 0;
+        int first = Layout.of(schedule) == Layout.TABLE && sheet.hasNameColumn(schedule) ? 1 : 0;
         for (int i = 0; i < schedule.lines().size(); i++) {
             Line line = schedule.lines().get(i);
             places.put(line, place(sheet.name(), box, line, i, first + i));
@@ -43,7 +43,7 @@ final class Plan {
 
     private static Place place(String sheet, Box box, Line line, int order, int column) {
         int table = box.table();
-        return switch (box.schedule().layout()) {
+        return switch (Layout.of(box.schedule())) {
             case LIST -> new Place(sheet, table + 1 + order, Columns.LIST_VALUE, null, null);
             case TABLE -> new Place(sheet, table + 2, column, line.axes().get(0), null);
             case PERIODS ->

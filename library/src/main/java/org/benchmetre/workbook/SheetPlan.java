@@ -73,7 +73,7 @@ final class SheetPlan {
     void settleWidths() {
         boxes.stream()
                 .map(Box::schedule)
-                .filter(schedule -> schedule.layout() == Schedule.Layout.LIST)
+                .filter(schedule -> Layout.of(schedule) == Layout.LIST)
                 .forEach(this::lastSourceColumn);
     }
 
@@ -92,7 +92,7 @@ final class SheetPlan {
 
     private static int height(Schedule schedule) {
         int lines = schedule.lines().size();
-        return switch (schedule.layout()) {
+        return switch (Layout.of(schedule)) {
             case LIST, PERIODS -> 1 + lines;
             case TABLE -> 2 + schedule.axes().get(0).size();
             case BLOCKS -> lines * blockHeight(schedule.lines().get(0)) - 1;
@@ -104,13 +104,12 @@ final class SheetPlan {
         return down(line).size() + 3;
     }
 
-    /** Where two axes meet, periods run across and rows down. */
     static Axis down(Line line) {
-        return line.axes().get(0).isPeriods() ? line.axes().get(1) : line.axes().get(0);
+        return Layout.down(line.axes());
     }
 
     static Axis across(Line line) {
-        return line.axes().get(0).isPeriods() ? line.axes().get(0) : line.axes().get(1);
+        return Layout.across(line.axes());
     }
 
     /** Whether a table shows the names of its rows in a column of ours, as none of its lines does. */
@@ -122,7 +121,7 @@ final class SheetPlan {
     }
 
     private void widen(Schedule schedule) {
-        switch (schedule.layout()) {
+        switch (Layout.of(schedule)) {
             case LIST -> widenList(schedule);
             case TABLE -> widenTable(schedule);
             case PERIODS -> widenAcross(schedule.axes().get(0));

@@ -42,8 +42,7 @@ final class Validations {
 
     void add(Line line) {
         Entry entry = budget.entry(line).orElse(null);
-        boolean free =
-                entry == null || line.kind() == Kind.TEXT && !isListed(entry.form());
+        boolean free = entry == null || line.kind() == Kind.TEXT && !isListed(entry.form());
         if (free) {
             return;
         }

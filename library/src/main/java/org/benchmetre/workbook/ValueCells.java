@@ -118,7 +118,7 @@ final class ValueCells {
             return;
         }
         Look look = Look.number(Look.Role.ENTRY, format(line, cell));
-        boolean blank = !given.filled() && line.axes().stream().noneMatch(Axis::isPeriods);
+        boolean blank = !given.filled() && line.axes().stream().noneMatch(Axis::isOrdered);
         if (blank) {
             pen.blank(spot.row(), spot.column(), look);
         } else {

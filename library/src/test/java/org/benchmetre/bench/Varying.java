@@ -1,13 +1,15 @@
 package org.benchmetre.bench;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.CellOrder;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 
@@ -75,7 +77,15 @@ public enum Varying {
     }
 
     private static List<CellRef> read(Budget budget) {
-        Set<CellRef> needed = new HashSet<>(CellOrder.of(budget, HandWritten.outputs(budget)));
+        Set<CellRef> needed = new HashSet<>(HandWritten.outputCells(budget));
+        Deque<CellRef> open = new ArrayDeque<>(needed);
+        while (!open.isEmpty()) {
+            CellRef cell = open.pop();
+            budget.formula(cell.line())
+                    .ifPresent(formula -> Dependencies.of(cell.line(), formula, cell.cell()).stream()
+                            .filter(needed::add)
+                            .forEach(open::push));
+        }
         return numbers(budget).stream().filter(needed::contains).toList();
     }
 

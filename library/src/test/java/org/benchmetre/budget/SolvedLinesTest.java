@@ -127,8 +127,15 @@ class SolvedLinesTest {
         assertThat(run.text(codes[0])).isEqualTo("cheap");
         assertThat(run.text(codes[1])).isEqualTo("dear");
         assertThat(LessTwo.RUNS).hasValue(1);
-        assertThatThrownBy(() -> Cases.of(budget, List.of(new CellRef(flip, 0)), List.of(state)))
-                .hasMessage("Line flip_price is found by a search and has no entered value.");
+    }
+
+    @Test
+    void what_a_search_finds_may_be_given_in_each_case() {
+        Cases.Run run =
+                Cases.of(budget, List.of(new CellRef(flip, 0)), List.of(state)).start();
+        double[] states = run.blocks(new double[][] {{1, 100}}, state, 0);
+        assertThat(run.text(states[0])).isEqualTo("dear");
+        assertThat(run.text(states[1])).isEqualTo("cheap");
     }
 
     @Test

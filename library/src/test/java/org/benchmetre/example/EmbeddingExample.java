@@ -24,12 +24,44 @@ final class EmbeddingExample {
         Plan other = Benchmetre.plan("strawberry")
                 .entry("bench_count", "10")
                 .entry("plant_spacing", "8 in", "a neighbour")
-                .row("materials", "trough", Map.of(
-                        "group", "Trough", "driver", "bench_metres", "rate", "1", "unit", "m",
-                        "pack", "4", "price", "22", "price_year", "2026"))
-                .row("materials", "tape", Map.of(
-                        "group", "Irrigation line", "driver", "line_metres", "rate", "1", "unit", "m",
-                        "pack", "500", "price", "80", "price_year", "2026", "option", "tape"))
+                .row(
+                        "materials",
+                        "trough",
+                        Map.of(
+                                "group",
+                                "Trough",
+                                "driver",
+                                "bench_metres",
+                                "rate",
+                                "1",
+                                "unit",
+                                "m",
+                                "pack",
+                                "4",
+                                "price",
+                                "22",
+                                "price_year",
+                                "2026"))
+                .row(
+                        "materials",
+                        "tape",
+                        Map.of(
+                                "group",
+                                "Irrigation line",
+                                "driver",
+                                "line_metres",
+                                "rate",
+                                "1",
+                                "unit",
+                                "m",
+                                "pack",
+                                "500",
+                                "price",
+                                "80",
+                                "price_year",
+                                "2026",
+                                "option",
+                                "tape"))
                 .row("irrigation", "tape", Map.of("lines", "2", "outlet_spacing", "0.2"))
                 .row("plant_stock", "plug", Map.of("price", "0.40", "price_year", "2026"))
                 .build();

@@ -16,7 +16,8 @@ class EmbeddingExampleTest {
     Path folder;
 
     @Test
-    void the_example_of_the_embedding_page_runs_and_its_folder_reads_as_the_plan_it_was_written_from() throws Exception {
+    void the_example_of_the_embedding_page_runs_and_its_folder_reads_as_the_plan_it_was_written_from()
+            throws Exception {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         EmbeddingExample.run(new PrintStream(bytes, true, StandardCharsets.UTF_8), folder);
 

@@ -103,7 +103,8 @@ class CropFaultsTest {
         assertThat(faults("stock_prices.csv", rows))
                 .hasSize(2)
                 .anySatisfy(text -> assertThat(text).contains("stock_prices.csv, row 2", "\"pulg\"", "bare_root"))
-                .anySatisfy(text -> assertThat(text).contains("stock_prices.csv, row 4, column from_quantity", "row 3 has already"));
+                .anySatisfy(text -> assertThat(text)
+                        .contains("stock_prices.csv, row 4, column from_quantity", "row 3 has already"));
     }
 
     @Test

@@ -1,7 +1,5 @@
 package org.benchmetre.farm;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -67,12 +65,15 @@ final class Energy {
             changes.put(sample.line(id), Map.of(0, Given.text(cover)));
         }
         for (Line line : sample.lines()) {
-            sample.entry(line).filter(entry -> !entry.bounds().whole()).map(Entry::plausible).ifPresent(range -> {
-                if (line.axes().isEmpty() && range.high() > range.low()) {
-                    double value = range.low() + random.nextDouble() * (range.high() - range.low());
-                    changes.put(line, Map.of(0, Given.number(value, line.unit())));
-                }
-            });
+            sample.entry(line)
+                    .filter(entry -> !entry.bounds().whole())
+                    .map(Entry::plausible)
+                    .ifPresent(range -> {
+                        if (line.axes().isEmpty() && range.high() > range.low()) {
+                            double value = range.low() + random.nextDouble() * (range.high() - range.low());
+                            changes.put(line, Map.of(0, Given.number(value, line.unit())));
+                        }
+                    });
         }
         return changes;
     }

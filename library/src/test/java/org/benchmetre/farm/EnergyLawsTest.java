@@ -87,7 +87,8 @@ class EnergyLawsTest {
             assertNowhereLess(Energy.months(colder, "heat_energy"), Energy.months(before, "heat_energy"));
         }
         double[] night = Energy.months(before, "night_temperature");
-        Figures colder = Figures.of(Energy.with(budget, "night_temperature", month -> Math.max(-60, night[month] - 40)));
+        Figures colder =
+                Figures.of(Energy.with(budget, "night_temperature", month -> Math.max(-60, night[month] - 40)));
         double[] heated = Energy.months(before, "heated_share");
         double[] heat = Energy.months(before, "night_heat");
         double[] more = Energy.months(colder, "night_heat");

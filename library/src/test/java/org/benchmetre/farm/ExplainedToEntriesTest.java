@@ -33,6 +33,7 @@ class ExplainedToEntriesTest {
             "acid_molar_mass",
             "acid_protons",
             "fuel_table_heat",
+            "driver_amount[one]",
             "task_driver_amount[one]");
 
     private static final Pattern ENTRY = Pattern.compile("(?m)^ *(blank )?entry\\b");

@@ -156,7 +156,8 @@ class WorkTest {
         int sep = shares.cellAt(Position.NONE
                 .with(shares.axes().get(0), planting)
                 .with(shares.axes().get(1), 8));
-        Figures after = Figures.of(Sample.typedOver(sample, Map.of(shares, Map.of(sep, Given.number(0.9, shares.unit())))));
+        Figures after =
+                Figures.of(Sample.typedOver(sample, Map.of(shares, Map.of(sep, Given.number(0.9, shares.unit())))));
         Line warning = sample.line("task_share_warning");
         assertThat(after.text(warning, planting)).contains("do not add to 1");
         assertThat(after.text(warning, backfilling)).isEmpty();

@@ -83,7 +83,12 @@ class PriceLayerTest {
 
     @Test
     void every_fault_of_every_row_is_told() {
-        assertThat(read(HEADER, "tape,0,m,-1,25,,USD", "tape,500,m,42.5,2025,,", "pump,,kg,x,2025,,", "hose,1,m,-2,2025,,"))
+        assertThat(read(
+                        HEADER,
+                        "tape,0,m,-1,25,,USD",
+                        "tape,500,m,42.5,2025,,",
+                        "pump,,kg,x,2025,,",
+                        "hose,1,m,-2,2025,,"))
                 .isEmpty();
         assertThat(input.messages())
                 .containsExactly(
@@ -108,8 +113,9 @@ class PriceLayerTest {
     void a_price_below_the_salvage_of_its_part_is_a_fault() {
         assertThat(read(HEADER, "pump,1,piece,30,2025,,")).isEmpty();
         assertThat(input.messages())
-                .containsExactly("materials.csv, row 3, column salvage: found \"40\", expected at most Price, \"30\", for"
-                        + " Salvage (material_salvage[pump]).");
+                .containsExactly(
+                        "materials.csv, row 3, column salvage: found \"40\", expected at most Price, \"30\", for"
+                                + " Salvage (material_salvage[pump]).");
     }
 
     @Test

@@ -100,8 +100,9 @@ class ScenarioReaderTest {
         input.file("farm.csv", "line,value", "bench_count,10");
         assertThat(read()).isEmpty();
         assertThat(input.messages())
-                .containsExactly("farm.csv, row 1: found no column \"unit\", expected a header with \"line\", \"value\" and"
-                        + " \"unit\" (it has \"line\" and \"value\").");
+                .containsExactly(
+                        "farm.csv, row 1: found no column \"unit\", expected a header with \"line\", \"value\" and"
+                                + " \"unit\" (it has \"line\" and \"value\").");
     }
 
     @Test

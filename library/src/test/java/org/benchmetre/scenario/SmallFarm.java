@@ -23,11 +23,11 @@ final class SmallFarm {
     private static final Bounds POSITIVE = new Bounds(0, false, Double.POSITIVE_INFINITY, false);
 
     /** How its table is kept. */
-    static final List<TableForm> FORMS =
-            List.of(TableForm.of("materials.csv", "item", List.of("item", "price"), 50));
+    static final List<TableForm> FORMS = List.of(TableForm.of("materials.csv", "item", List.of("item", "price"), 50));
 
     /** Reads it. */
-    static final ScenarioReader READER = new ScenarioReader(FORMS, SmallFarm::of, "materials.csv", "any", "any"::equals);
+    static final ScenarioReader READER =
+            new ScenarioReader(FORMS, SmallFarm::of, "materials.csv", "any", "any"::equals);
 
     private SmallFarm() {}
 
@@ -46,14 +46,18 @@ final class SmallFarm {
                 .whenBlank(Blank.REFUSED)
                 .given(Given.number(4, Unit.ONE));
         s.line("bench_twice", "Twice", Unit.METRE, length.plus(length));
-        Axis axis = Axis.rows("material", "Part", structure.keys("materials.csv").keys(), 2);
+        Axis axis =
+                Axis.rows("material", "Part", structure.keys("materials.csv").keys(), 2);
         ScheduleBuilder t = b.schedule("Parts", "Parts");
         t.textEntry("material_item", "Key", axis)
                 .words("", "", TextForm.OWN_KEY)
                 .keptAt(Home.of("materials.csv", "material", "item"))
-                .given(axis.keys().subList(0, axis.filled()).stream().map(Given::text).toList());
+                .given(axis.keys().subList(0, axis.filled()).stream()
+                        .map(Given::text)
+                        .toList());
         column(t, axis, "pack", "Pack", POSITIVE, Blank.DEFAULT, Meaning.PLAIN);
-        Line price = column(t, axis, "price", "Price", NOT_NEGATIVE, Blank.REFUSED, Meaning.price("material_price_year", ""));
+        Line price = column(
+                t, axis, "price", "Price", NOT_NEGATIVE, Blank.REFUSED, Meaning.price("material_price_year", ""));
         column(t, axis, "price_year", "Price year", new Bounds(1990, true, 2100, true), Blank.NOTHING, Meaning.PLAIN);
         b.rule(new AtMost(column(t, axis, "salvage", "Salvage", Bounds.ANY, Blank.NOTHING, Meaning.PLAIN), price));
         t.textEntry("material_unit", "Unit", axis)

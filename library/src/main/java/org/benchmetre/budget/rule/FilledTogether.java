@@ -31,8 +31,9 @@ public record FilledTogether(List<Line> all) implements Rule {
         List<Refused> found = new ArrayList<>();
         for (int row = 0; row < all.get(0).size(); row++) {
             int cell = row;
-            List<Line> filled =
-                    all.stream().filter(line -> values.of(line).get(cell).filled()).toList();
+            List<Line> filled = all.stream()
+                    .filter(line -> values.of(line).get(cell).filled())
+                    .toList();
             for (Line line : filled.isEmpty() ? List.<Line>of() : all) {
                 if (!filled.contains(line)) {
                     Given beside = values.of(filled.get(0)).get(cell);

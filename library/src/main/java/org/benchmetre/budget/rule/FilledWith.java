@@ -30,7 +30,12 @@ public record FilledWith(Line line, Line with, String expected) implements Rule 
             Given given = values.of(line).get(cell);
             boolean kept = !line.axes().get(0).isSpare(cell);
             if (kept && other.filled() && !given.filled()) {
-                found.add(Breach.of(line, cell, Breach.placed(given, other), "nothing", expected + ", since " + with.label() + " is given,"));
+                found.add(Breach.of(
+                        line,
+                        cell,
+                        Breach.placed(given, other),
+                        "nothing",
+                        expected + ", since " + with.label() + " is given,"));
             }
         }
         return found;

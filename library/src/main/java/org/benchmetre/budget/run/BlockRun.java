@@ -1,6 +1,7 @@
 package org.benchmetre.budget.run;
 
 import java.util.Arrays;
+import org.benchmetre.budget.Function;
 import org.benchmetre.budget.Texts;
 
 /**
@@ -26,9 +27,11 @@ final class BlockRun {
         }
         this.arguments = new double[program.operations().length][][];
         for (int i = 0; i < arguments.length; i++) {
-            arguments[i] = Arrays.stream(program.arguments()[i])
-                    .mapToObj(register -> registers[register])
-                    .toArray(double[][]::new);
+            int[] from = program.arguments()[i];
+            arguments[i] = new double[from.length][];
+            for (int k = 0; k < from.length; k++) {
+                arguments[i][k] = registers[from[k]];
+            }
         }
     }
 
@@ -45,9 +48,9 @@ final class BlockRun {
     /** Computes the first cases of the block. */
     void run(int cases) {
         int to = program.firstResult();
-        Operation[] operations = program.operations();
+        Function[] operations = program.operations();
         for (int i = 0; i < operations.length; i++) {
-            Kernels.apply(operations[i], registers[to + i], arguments[i], cases, texts);
+            operations[i].kernel().run(registers[to + i], arguments[i], cases, texts);
         }
     }
 }

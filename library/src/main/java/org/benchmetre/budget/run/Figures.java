@@ -1,18 +1,13 @@
 package org.benchmetre.budget.run;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.CellRef;
-import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Texts;
-import org.benchmetre.budget.Words;
 import org.benchmetre.budget.entry.Given;
-import org.benchmetre.budget.entry.Numbers;
 
 /**
  * The values of all lines of a budget, for the one case that its entries make. Searches run once, when a cell that follows from one
@@ -23,15 +18,14 @@ public final class Figures {
     private final Budget budget;
     private final Reach reach;
     private final Whole plain;
-    private final boolean typedOver;
+    private final Found elsewhere;
     private Whole searched;
 
-    private Figures(Budget budget, Whole searched, boolean typedOver) {
+    private Figures(Budget budget, Found elsewhere) {
         this.budget = budget;
         this.reach = Reach.of(budget);
         this.plain = Whole.of(budget);
-        this.searched = searched;
-        this.typedOver = typedOver;
+        this.elsewhere = elsewhere;
     }
 
     /**
@@ -41,7 +35,7 @@ public final class Figures {
      * @return the value of every cell of every line
      */
     public static Figures of(Budget budget) {
-        return new Figures(budget, null, false);
+        return new Figures(budget, null);
     }
 
     /**
@@ -53,8 +47,8 @@ public final class Figures {
      * @throws FormulaException when a line is not an entry of the budget
      */
     public Figures typedOver(Map<Line, Map<Integer, Given>> changes) {
-        Budget changed = budget.with(changes);
-        return new Figures(changed, searched().on(changed), typedOver || !changes.isEmpty());
+        Found before = elsewhere == null ? Found.of(budget) : elsewhere;
+        return new Figures(budget.with(changes), changes.isEmpty() ? elsewhere : before);
     }
 
     /**
@@ -63,7 +57,7 @@ public final class Figures {
      * @return <i>as filled on these entries</i>; after {@link #typedOver} <i>as filled on other entries</i>
      */
     public String filledOn() {
-        return typedOver ? "as filled on other entries" : "as filled on these entries";
+        return elsewhere != null ? "as filled on other entries" : "as filled on these entries";
     }
 
     /**
@@ -139,7 +133,7 @@ public final class Figures {
 
     private synchronized Whole searched() {
         if (searched == null) {
-            searched = plain.searched();
+            searched = Whole.of(budget, elsewhere == null ? Found.of(budget) : elsewhere);
         }
         return searched;
     }
@@ -171,18 +165,7 @@ public final class Figures {
      * @return the text
      */
     public String text(Line line, int cell) {
-        return text(at(line, cell), line, cell);
-    }
-
-    private static String text(Whole whole, Line line, int cell) {
-        double value = whole.value(line, cell);
-        if (line.kind() == Kind.TEXT) {
-            return whole.texts().text(value);
-        }
-        if (isReason(line, value)) {
-            return whole.texts().reason(value);
-        }
-        return Double.isFinite(value) ? Numbers.plain(value) : "not a finite number";
+        return at(line, cell).text(line, cell);
     }
 
     /**
@@ -193,11 +176,7 @@ public final class Figures {
      * @return true when there is no number
      */
     public boolean hasReason(Line line, int cell) {
-        return isReason(line, raw(line, cell));
-    }
-
-    private static boolean isReason(Line line, double value) {
-        return line.kind() == Kind.OPTIONAL && Texts.isNoNumber(value);
+        return at(line, cell).hasReason(line, cell);
     }
 
     /**
@@ -207,38 +186,6 @@ public final class Figures {
      * @return empty when every figure is sound
      */
     public List<String> troubles() {
-        List<String> found = new ArrayList<>();
-        for (Line line : budget.lines()) {
-            for (int cell = 0; cell < line.size(); cell++) {
-                if (isTrouble(line, cell) && readsAreSound(line, cell)) {
-                    found.add(trouble(line, cell));
-                }
-            }
-        }
-        return found;
-    }
-
-    private boolean isTrouble(Line line, int cell) {
-        double value = plain.value(line, cell);
-        return !Double.isFinite(value) && !isReason(line, value);
-    }
-
-    private boolean readsAreSound(Line line, int cell) {
-        return reads(line, cell).stream().noneMatch(read -> isTrouble(read.line(), read.cell()));
-    }
-
-    private List<CellRef> reads(Line line, int cell) {
-        return budget.formula(line)
-                .map(formula -> List.copyOf(Dependencies.of(line, formula, cell)))
-                .orElse(List.of());
-    }
-
-    private String trouble(Line line, int cell) {
-        List<String> reads = reads(line, cell).stream()
-                .limit(6)
-                .map(read -> read + " = " + text(plain, read.line(), read.cell()))
-                .toList();
-        return line.label() + " (" + line.address(cell) + ") has no finite value: its formula "
-                + budget.formula(line).map(Words::of).orElse("") + " reads " + String.join(", ", reads) + ".";
+        return new Troubles(budget, plain, Set.of()).all();
     }
 }

@@ -1,124 +1,92 @@
 package org.benchmetre.budget.run;
 
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 
 /**
- * Narrows the program of a whole budget to what some lines need and only the given cells move. All else has the value it has in the
- * budget as it stands, what searches find included, and of a choice that nothing moves only the side that is taken remains.
+ * Narrows a program to what some lines need and only the given cells move. All else is a constant with the value it has as the budget
+ * stands, and of a choice that nothing moves only the side that is taken remains. The work grows with what the cells move, not with
+ * the budget.
  */
 final class Narrowing {
 
     private final Whole whole;
     private final Program program;
-    private final int[] moved;
-    private final boolean[] varies;
-    private final boolean[] needed;
+    private final Map<Integer, Integer> inputs = new HashMap<>();
     private final Registers registers;
+    /** The instructions to be written, in order, and the operand of each. */
+    private int[] kept;
+
+    private int[] moved;
 
     private Narrowing(Whole whole, List<CellRef> varying) {
         this.whole = whole;
         this.program = whole.program();
-        this.moved = new int[program.registers()];
-        this.varies = new boolean[moved.length];
-        this.needed = new boolean[moved.length];
-        this.registers = new Registers(whole.texts(), varying);
+        this.registers = new Registers(whole.texts().over(), varying);
         for (int i = 0; i < varying.size(); i++) {
-            CellRef cell = varying.get(i);
-            int register = whole.registers(cell.line())[cell.cell()];
-            varies[register] = true;
-            moved[register] = i;
+            inputs.put(whole.registers(varying.get(i).line())[varying.get(i).cell()], i);
         }
     }
 
-    /** The program for some varying entry cells and the wanted lines. */
-    static Program program(Budget budget, List<CellRef> varying, Collection<Line> outputs) {
-        varying.forEach(cell -> budget.given(cell.line()));
-        Whole plain = Whole.of(budget);
-        Whole whole = Reach.of(budget).coversAny(outputs) ? plain.searched() : plain;
+    /** The program for some cells that vary, each of them an input of the whole, and the wanted lines. */
+    static Program program(Whole whole, List<CellRef> varying, Collection<Line> outputs) {
         Narrowing narrowing = new Narrowing(whole, varying);
-        narrowing.findWhatVaries();
-        narrowing.findWhatIsNeeded(outputs);
-        return narrowing.written(outputs);
-    }
-
-    private void findWhatVaries() {
-        for (int i = 0; i < program.operations().length; i++) {
-            varies[program.firstResult() + i] = varies(program.operations()[i], program.arguments()[i]);
-        }
-    }
-
-    private boolean varies(Operation operation, int[] from) {
-        if (isSettled(operation, from)) {
-            return varies[taken(from)];
-        }
-        for (int register : from) {
-            if (varies[register]) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Whether this is a choice that nothing moves. */
-    private boolean isSettled(Operation operation, int[] from) {
-        return operation == Operation.IF && !varies[from[0]];
-    }
-
-    private int taken(int[] from) {
-        return from[whole.value(from[0]) != 0 ? 1 : 2];
-    }
-
-    private void findWhatIsNeeded(Collection<Line> outputs) {
-        for (Line line : outputs) {
-            for (int register : whole.registers(line)) {
-                needed[register] = true;
-            }
-        }
-        for (int i = program.operations().length - 1; i >= 0; i--) {
-            int register = program.firstResult() + i;
-            int[] from = program.arguments()[i];
-            if (needed[register] && varies[register]) {
-                if (isSettled(program.operations()[i], from)) {
-                    needed[taken(from)] = true;
-                } else {
-                    for (int read : from) {
-                        needed[read] = true;
-                    }
-                }
-            }
-        }
-    }
-
-    private Program written(Collection<Line> outputs) {
-        for (int i = 0; i < program.operations().length; i++) {
-            int register = program.firstResult() + i;
-            if (needed[register] && varies[register]) {
-                Operation operation = program.operations()[i];
-                int[] from = program.arguments()[i];
-                moved[register] =
-                        isSettled(operation, from) ? operand(taken(from)) : registers.apply(operation, operands(from));
-            }
-        }
+        narrowing.keep(outputs);
+        narrowing.write();
         Map<Line, int[]> wanted = new LinkedHashMap<>();
-        outputs.forEach(line -> wanted.put(line, operands(whole.registers(line))));
-        return registers.program(wanted);
+        outputs.forEach(line -> wanted.put(line, narrowing.operands(whole.registers(line))));
+        return narrowing.registers.program(wanted);
+    }
+
+    private void keep(Collection<Line> outputs) {
+        int[] start = inputs.keySet().stream().mapToInt(Integer::intValue).toArray();
+        BitSet reached = whole.readers().reached(start);
+        BitSet needed = new BitSet();
+        outputs.forEach(line -> need(whole.registers(line), reached, needed));
+        for (int i = needed.length() - 1; i >= 0; i = needed.previousSetBit(i - 1)) {
+            need(program.arguments()[i], reached, needed);
+        }
+        kept = needed.stream().toArray();
+        moved = new int[kept.length];
+    }
+
+    private void need(int[] read, BitSet reached, BitSet needed) {
+        for (int register : read) {
+            int instruction = register - program.firstResult();
+            if (instruction >= 0 && reached.get(instruction)) {
+                needed.set(instruction);
+            }
+        }
+    }
+
+    private void write() {
+        for (int k = 0; k < kept.length; k++) {
+            moved[k] = registers.apply(program.operations()[kept[k]], operands(program.arguments()[kept[k]]));
+        }
     }
 
     private int[] operands(int[] from) {
         int[] operands = new int[from.length];
-        for (int i = 0; i < from.length; i++) {
+        for (int i = 0; i < operands.length; i++) {
             operands[i] = operand(from[i]);
         }
         return operands;
     }
 
     private int operand(int register) {
-        return varies[register] ? moved[register] : registers.constant(whole.value(register));
+        int instruction = register - program.firstResult();
+        if (instruction < 0) {
+            Integer input = inputs.get(register);
+            return input == null ? registers.constant(whole.value(register)) : input;
+        }
+        int place = Arrays.binarySearch(kept, instruction);
+        return place < 0 ? registers.constant(whole.value(register)) : moved[place];
     }
 }

@@ -4,12 +4,13 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Function;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Texts;
 
 /**
  * A flat list of instructions over registers: first the constants, then the cells that vary, then one register for each
- * instruction. An instruction reads only registers before its own.
+ * instruction. An instruction reads only registers before its own. Constants and instructions that no output needs are left out.
  *
  * @param constants values of the first registers
  * @param inputs the cells that vary, in the registers after the constants
@@ -21,7 +22,7 @@ import org.benchmetre.budget.Texts;
 record Program(
         double[] constants,
         List<CellRef> inputs,
-        Operation[] operations,
+        Function[] operations,
         int[][] arguments,
         Map<Line, int[]> outputs,
         Texts texts)

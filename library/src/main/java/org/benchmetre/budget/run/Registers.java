@@ -1,11 +1,12 @@
 package org.benchmetre.budget.run;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Function;
+import org.benchmetre.budget.Instructions;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Texts;
 
@@ -15,78 +16,45 @@ import org.benchmetre.budget.Texts;
  *
  * <p>What is folded keeps every bit: terms are never reordered, only zeros leave a sum and ones a product.
  */
-final class Registers {
-
-    /** Equal to another one that does the same to the same operands. */
-    private static final class Instruction {
-
-        private final Operation operation;
-        private final int[] operands;
-        private final int hash;
-
-        Instruction(Operation operation, int[] operands) {
-            this.operation = operation;
-            this.operands = operands;
-            this.hash = 31 * operation.ordinal() + Arrays.hashCode(operands);
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Instruction that
-                    && operation == that.operation
-                    && Arrays.equals(operands, that.operands);
-        }
-
-        @Override
-        public int hashCode() {
-            return hash;
-        }
-    }
+final class Registers implements Instructions {
 
     private final Texts texts;
-    private final List<Double> constants = new ArrayList<>();
-    private final Map<Long, Integer> knownConstants = new HashMap<>();
-    private final List<CellRef> inputs = new ArrayList<>();
-    private final List<Instruction> instructions = new ArrayList<>();
-    private final Map<Instruction, Integer> knownInstructions = new HashMap<>();
-    private final int inputCount;
+    private final ConstantSet constants = new ConstantSet();
+    private final List<CellRef> inputs;
+    private final InstructionSet written = new InstructionSet();
 
     Registers(Texts texts, List<CellRef> inputs) {
         this.texts = texts;
-        this.inputs.addAll(inputs);
-        this.inputCount = inputs.size();
+        this.inputs = List.copyOf(inputs);
     }
 
-    int constant(double value) {
-        Integer fresh = -constants.size() - 1;
-        Integer known = knownConstants.putIfAbsent(Double.doubleToRawLongBits(value), fresh);
-        if (known == null) {
-            constants.add(value);
-        }
-        return known == null ? fresh : known;
+    @Override
+    public int constant(double value) {
+        return -constants.place(value) - 1;
     }
 
     int text(String text) {
         return constant(texts.code(text));
     }
 
-    boolean isConstant(int operand) {
+    private static boolean isConstant(int operand) {
         return operand < 0;
     }
 
-    double valueOf(int constantOperand) {
-        return constants.get(-constantOperand - 1);
+    private double valueOf(int constantOperand) {
+        return constants.value(-constantOperand - 1);
     }
 
     private boolean is(int operand, double value) {
         return isConstant(operand) && valueOf(operand) == value;
     }
 
-    int apply(Operation operation, int... operands) {
-        return allConstant(operands) ? folded(operation, operands) : simplified(operation, operands);
+    @Override
+    public int apply(Function function, int... operands) {
+        return allConstant(operands) ? folded(function, operands) : simplified(function, operands);
     }
 
-    private boolean allConstant(int[] operands) {
+    private static boolean allConstant(int[] operands) {
         for (int operand : operands) {
             if (!isConstant(operand)) {
                 return false;
@@ -95,69 +63,107 @@ final class Registers {
         return true;
     }
 
-    private int folded(Operation operation, int[] operands) {
-        double[] values = Arrays.stream(operands).mapToDouble(this::valueOf).toArray();
-        return constant(operation.body().of(values, texts));
+    private int folded(Function function, int[] operands) {
+        double[] values = new double[operands.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = valueOf(operands[i]);
+        }
+        return constant(function.body().of(values, texts));
     }
 
-    private int simplified(Operation operation, int[] operands) {
-        return switch (operation) {
-            case IF -> isConstant(operands[0]) ? operands[is(operands[0], 0) ? 2 : 1] : written(operation, operands);
+    private int simplified(Function function, int[] operands) {
+        return switch (function) {
+            case IF -> isConstant(operands[0]) ? operands[is(operands[0], 0) ? 2 : 1] : write(function, operands);
             case MULTIPLY ->
-                is(operands[1], 1) ? operands[0] : is(operands[0], 1) ? operands[1] : written(operation, operands);
-            case DIVIDE -> is(operands[1], 1) ? operands[0] : written(operation, operands);
-            case AND -> decided(operation, operands, 0);
-            case OR -> decided(operation, operands, 1);
-            case SUM ->
-                written(
-                        operation,
-                        Arrays.stream(operands)
-                                .filter(operand -> !is(operand, 0))
-                                .toArray());
-            default -> written(operation, operands);
+                is(operands[1], 1) ? operands[0] : is(operands[0], 1) ? operands[1] : write(function, operands);
+            case DIVIDE -> is(operands[1], 1) ? operands[0] : write(function, operands);
+            case AND -> decided(function, operands, 0);
+            case OR -> decided(function, operands, 1);
+            case SUM -> total(operands);
+            case SUM_PRODUCT -> products(operands);
+            case SUM_WHERE -> chosen(operands);
+            default -> write(function, operands);
         };
     }
 
     /** A truth of all or any: one operand decides it, the other constants do not matter. */
-    private int decided(Operation operation, int[] operands, double decisive) {
+    private int decided(Function function, int[] operands, double decisive) {
         for (int operand : operands) {
             if (is(operand, decisive)) {
                 return constant(decisive);
             }
         }
-        return written(
-                operation,
+        return write(
+                function,
                 Arrays.stream(operands).filter(operand -> !isConstant(operand)).toArray());
     }
 
-    private int written(Operation operation, int[] operands) {
-        Instruction instruction = new Instruction(operation, operands);
-        Integer fresh = inputCount + instructions.size();
-        Integer known = knownInstructions.putIfAbsent(instruction, fresh);
-        if (known == null) {
-            instructions.add(instruction);
+    /** A sum without its zeros; the constants it begins with are added up, since they are the first terms anyhow. */
+    private int total(int[] terms) {
+        double start = 0;
+        int next = 0;
+        while (isConstant(terms[next])) {
+            start += valueOf(terms[next++]);
         }
-        return known == null ? fresh : known;
+        int[] kept = new int[terms.length - next + 1];
+        int count = 0;
+        if (start != 0) {
+            kept[count++] = constant(start);
+        }
+        for (; next < terms.length; next++) {
+            if (!is(terms[next], 0)) {
+                kept[count++] = terms[next];
+            }
+        }
+        return write(Function.SUM, Arrays.copyOf(kept, count));
     }
 
+    /** A sum of products in which those of constants are worked out, and left out where they are zero. */
+    private int products(int[] pairs) {
+        int[] kept = new int[pairs.length];
+        int count = 0;
+        for (int i = 0; i < pairs.length; i += 2) {
+            boolean isKnown = isConstant(pairs[i]) && isConstant(pairs[i + 1]);
+            double product = isKnown ? valueOf(pairs[i]) * valueOf(pairs[i + 1]) : Double.NaN;
+            if (product != 0) {
+                kept[count++] = isKnown ? constant(product) : pairs[i];
+                kept[count++] = isKnown ? constant(1) : pairs[i + 1];
+            }
+        }
+        return write(Function.SUM_PRODUCT, Arrays.copyOf(kept, count));
+    }
+
+    /** Terms that are never chosen leave the sum; where no choice is open, it is a plain one. */
+    private int chosen(int[] pairs) {
+        int[] kept = new int[pairs.length];
+        int[] terms = new int[pairs.length / 2];
+        int count = 0;
+        boolean isOpen = false;
+        for (int i = 0; i < pairs.length; i += 2) {
+            if (!is(pairs[i], 0) && !is(pairs[i + 1], 0)) {
+                kept[2 * count] = pairs[i];
+                kept[2 * count + 1] = pairs[i + 1];
+                terms[count++] = pairs[i + 1];
+                isOpen |= !isConstant(pairs[i]);
+            }
+        }
+        return isOpen
+                ? write(Function.SUM_WHERE, Arrays.copyOf(kept, 2 * count))
+                : apply(Function.SUM, Arrays.copyOf(terms, count));
+    }
+
+    private int write(Function function, int[] operands) {
+        return inputs.size() + written.place(function, operands);
+    }
+
+    /** The program for the cells of some lines; what they do not need is left out. */
     Program program(Map<Line, int[]> outputs) {
-        Operation[] operations = new Operation[instructions.size()];
-        int[][] arguments = new int[operations.length][];
-        for (int i = 0; i < operations.length; i++) {
-            operations[i] = instructions.get(i).operation;
-            arguments[i] = registers(instructions.get(i).operands);
-        }
-        Map<Line, int[]> shifted = new HashMap<>();
-        outputs.forEach((line, operands) -> shifted.put(line, registers(operands)));
-        double[] values = constants.stream().mapToDouble(Double::doubleValue).toArray();
-        return new Program(values, List.copyOf(inputs), operations, arguments, Map.copyOf(shifted), texts);
-    }
-
-    private int[] registers(int[] operands) {
-        int[] registers = new int[operands.length];
-        for (int i = 0; i < registers.length; i++) {
-            registers[i] = operands[i] < 0 ? -operands[i] - 1 : operands[i] + constants.size();
-        }
-        return registers;
+        Packing packing = new Packing(constants, inputs.size(), written);
+        outputs.values().forEach(packing::need);
+        packing.settle();
+        Map<Line, int[]> registers = new HashMap<>();
+        outputs.forEach((line, operands) -> registers.put(line, packing.registers(operands)));
+        return new Program(
+                packing.constants(), inputs, packing.functions(), packing.arguments(), Map.copyOf(registers), texts);
     }
 }

@@ -2,6 +2,7 @@ package org.benchmetre.budget.run;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.benchmetre.budget.Function;
 import org.benchmetre.budget.Texts;
 
 /** Runs a program for one case. In a class of its own: loaded beside the kernels it would slow them for good. */
@@ -23,15 +24,15 @@ final class SingleRun {
     double[] run(double[] inputs) {
         System.arraycopy(inputs, 0, registers, program.constants().length, inputs.length);
         int to = program.firstResult();
-        Operation[] operations = program.operations();
+        Function[] operations = program.operations();
         for (int i = 0; i < operations.length; i++) {
             registers[to + i] = result(operations[i], program.arguments()[i]);
         }
         return registers;
     }
 
-    private double result(Operation operation, int[] from) {
-        switch (operation) {
+    private double result(Function function, int[] from) {
+        switch (function) {
             case ADD:
                 return registers[from[0]] + registers[from[1]];
             case SUBTRACT:
@@ -47,7 +48,7 @@ final class SingleRun {
                 for (int i = 0; i < values.length; i++) {
                     values[i] = registers[from[i]];
                 }
-                return operation.body().of(values, texts);
+                return function.body().of(values, texts);
         }
     }
 }

@@ -2,9 +2,10 @@ package org.benchmetre.budget.run;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import org.benchmetre.budget.Axis;
+import java.util.Set;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Call;
 import org.benchmetre.budget.CellOrder;
@@ -13,6 +14,7 @@ import org.benchmetre.budget.Constant;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Fold;
 import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Function;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Lookup;
@@ -23,7 +25,7 @@ import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.Walk;
 
 /**
- * Turns a whole budget into a program in which every entered cell and every one that a search fills varies, so that one program serves all budgets of
+ * Turns a budget into a program in which every entered cell and every one that a search fills varies, so that one program serves all budgets of
  * the same lines and formulas.
  */
 final class Unroller {
@@ -32,8 +34,11 @@ final class Unroller {
     private final Registers registers;
     private final Map<Line, int[]> operands = new HashMap<>();
 
-    private Unroller(Budget budget) {
+    private final Set<CellRef> cut;
+
+    private Unroller(Budget budget, List<CellRef> cut, Texts texts) {
         this.budget = budget;
+        this.cut = new HashSet<>(cut);
         List<CellRef> inputs = new ArrayList<>();
         for (Line line : budget.lines()) {
             int[] cells = new int[line.size()];
@@ -45,22 +50,39 @@ final class Unroller {
                 }
             }
         }
-        this.registers = new Registers(new Texts(), inputs);
+        for (CellRef cell : this.cut) {
+            if (budget.formula(cell.line()).isPresent()) {
+                operands.get(cell.line())[cell.cell()] = inputs.size();
+                inputs.add(cell);
+            }
+        }
+        this.registers = new Registers(texts, inputs);
+        CellOrder.of(budget).cells().forEach(this::write);
     }
 
+    /** All lines of a budget. */
     static Program program(Budget budget) {
         return budget.once(Program.class, () -> {
-            Unroller unroller = new Unroller(budget);
-            CellOrder.of(budget).cells().forEach(unroller::write);
-            return unroller.registers.program(unroller.operands);
+            Unroller all = new Unroller(budget, List.of(), new Texts());
+            return all.registers.program(all.operands);
         });
+    }
+
+    /** Some lines of a budget, for which cells that have a formula are inputs all the same. */
+    static Program program(Budget budget, List<CellRef> cut, List<Line> outputs, Texts known) {
+        Unroller some = new Unroller(budget, cut, known.over());
+        Map<Line, int[]> wanted = new HashMap<>();
+        outputs.forEach(line -> wanted.put(line, some.operands.get(line)));
+        cut.forEach(cell -> wanted.put(cell.line(), some.operands.get(cell.line())));
+        return some.registers.program(wanted);
     }
 
     private void write(CellRef cell) {
         Line line = cell.line();
-        budget.formula(line)
-                .ifPresent(formula ->
-                        operands.get(line)[cell.cell()] = formula.walk(new Lowering(line.positionOf(cell.cell()))));
+        Formula formula = budget.formula(line).orElse(null);
+        if (formula != null && !cut.contains(cell)) {
+            operands.get(line)[cell.cell()] = formula.walk(new Lowering(line.positionOf(cell.cell())));
+        }
     }
 
     /** Writes the instructions of one cell's formula. */
@@ -94,58 +116,21 @@ final class Unroller {
             for (int i = 0; i < arguments.length; i++) {
                 arguments[i] = call.arguments().get(i).walk(this);
             }
-            return registers.apply(Operation.of(call.function()), arguments);
+            return registers.apply(call.function(), arguments);
         }
 
         @Override
         public Integer fold(Fold fold) {
-            Axis axis = fold.axis();
-            int[] terms = new int[axis.size()];
-            for (int row = 0; row < terms.length; row++) {
-                terms[row] = term(fold, position.with(axis, row));
+            List<Line> lines = fold.lines();
+            int[][] rows = new int[lines.size()][fold.axis().size()];
+            for (int row = 0; row < fold.axis().size(); row++) {
+                Position there = position.with(fold.axis(), row);
+                for (int k = 0; k < rows.length; k++) {
+                    rows[k][row] = at(lines.get(k), there);
+                }
             }
-            return switch (fold.gather()) {
-                case LEAST -> chained(Operation.MIN, terms);
-                case GREATEST -> chained(Operation.MAX, terms);
-                case PRESENT_VALUE -> discounted(terms, fold.tag().walk(this));
-                case RATE_OF_RETURN -> registers.apply(Operation.RATE_OF_RETURN, terms);
-                default -> registers.apply(Operation.SUM, terms);
-            };
-        }
-
-        private int term(Fold fold, Position row) {
-            int first = at(fold.lines().get(0), row);
-            return switch (fold.gather()) {
-                case SUM, LEAST, GREATEST, PRESENT_VALUE, RATE_OF_RETURN -> first;
-                case SUM_PRODUCT ->
-                    registers.apply(Operation.MULTIPLY, first, at(fold.lines().get(1), row));
-                case SUM_WHERE -> tagged(fold, row, first);
-                case COUNT_WHERE -> tagged(fold, row, registers.constant(1));
-            };
-        }
-
-        private int tagged(Fold fold, Position row, int value) {
-            int same = registers.apply(
-                    Operation.SAME_TEXT, at(fold.tags(), row), fold.tag().walk(this));
-            return registers.apply(Operation.IF, same, value, registers.constant(0));
-        }
-
-        private int discounted(int[] flows, int rate) {
-            int growth = registers.apply(Operation.ADD, registers.constant(1), rate);
-            int value = flows[flows.length - 1];
-            for (int year = flows.length - 2; year >= 0; year--) {
-                int later = registers.apply(Operation.DIVIDE, value, growth);
-                value = registers.apply(Operation.ADD, later, flows[year]);
-            }
-            return value;
-        }
-
-        private int chained(Operation operation, int[] terms) {
-            int result = terms[0];
-            for (int i = 1; i < terms.length; i++) {
-                result = registers.apply(operation, result, terms[i]);
-            }
-            return result;
+            int beside = fold.tag() == null ? 0 : fold.tag().walk(this);
+            return fold.gather().write(registers, rows, beside);
         }
 
         @Override
@@ -154,8 +139,8 @@ final class Unroller {
             int result = registers.constant(Double.NaN);
             for (int row = lookup.axis().size() - 1; row >= 0; row--) {
                 Position there = position.with(lookup.axis(), row);
-                int same = registers.apply(Operation.SAME_TEXT, at(lookup.keys(), there), key);
-                result = registers.apply(Operation.IF, same, at(lookup.values(), there), result);
+                int same = registers.apply(Function.SAME_TEXT, at(lookup.keys(), there), key);
+                result = registers.apply(Function.IF, same, at(lookup.values(), there), result);
             }
             return result;
         }

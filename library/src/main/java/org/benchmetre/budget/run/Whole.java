@@ -1,8 +1,8 @@
 package org.benchmetre.budget.run;
 
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.FormulaException;
@@ -11,83 +11,97 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.Texts;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Numbers;
 
-/** A budget computed as it stands: the program of its formulas, run once on what is entered and on what searches found. */
+/** A budget computed as it stands: the program of its formulas, run once on what is entered and found. Immutable. */
 final class Whole {
 
-    /** What stands in the cells of a solved line before its search has run. */
-    private static final Solved NOT_SEARCHED = Solved.none("not searched");
-
-    private final Budget budget;
-    private final Map<Line, List<Solved>> found;
     private final Program program;
     private final Texts texts;
     private final double[] registers;
+    private Readers readers;
 
-    private Whole(Budget budget, Map<Line, List<Solved>> found) {
-        this.budget = budget;
-        this.found = found;
-        this.program = Unroller.program(budget);
-        this.texts = program.texts().copy();
-        this.registers = new SingleRun(program, texts)
-                .run(program.inputs().stream().mapToDouble(this::known).toArray());
+    private Whole(Program program, Texts texts, double[] inputs) {
+        this.program = program;
+        this.texts = texts;
+        this.registers = new SingleRun(program, texts).run(inputs);
     }
 
-    /** The budget before any search; whatever follows from one is not to be read. */
+    /** All lines of a budget before any search, computed once for each budget; whatever follows from a search is not to be read. */
     static Whole of(Budget budget) {
-        return new Whole(budget, Map.of());
+        return budget.here(Whole.class, () -> of(budget, Found.NOTHING));
     }
 
-    /** Another budget of the same lines, with what the searches of this one found. */
-    Whole on(Budget other) {
-        return new Whole(other, found);
-    }
-
-    /** The same after all searches have run on the entries of the budget. */
-    Whole searched() {
-        Map<Line, List<Solved>> all = new HashMap<>();
-        budget.solved()
-                .forEach(line -> all.put(line, checked(line, budget.search(line).find(budget))));
-        return new Whole(budget, all);
-    }
-
-    private static List<Solved> checked(Line line, List<Solved> found) {
-        if (found.size() != line.size()) {
-            throw new FormulaException("Line " + line + " has " + line.size() + " cells, but its search found "
-                    + found.size() + " values.");
+    /** All lines of a budget, with what searches found on its entries or on others. */
+    static Whole of(Budget budget, Found found) {
+        Program program = Unroller.program(budget);
+        Texts texts = program.texts().over();
+        double[] inputs = new double[program.inputs().size()];
+        for (int i = 0; i < inputs.length; i++) {
+            inputs[i] = known(budget, found, program.inputs().get(i), texts);
         }
-        for (Solved each : found) {
-            if (line.kind() == Kind.NUMBER && !each.hasNumber()) {
-                throw new FormulaException(
-                        "Line " + line + " takes numbers alone, but its search found '" + each.reason() + "'.");
-            }
-        }
-        return List.copyOf(found);
+        return new Whole(program, texts, inputs);
     }
 
-    private double known(CellRef cell) {
+    /** All lines of a budget; searches have run where some lines follow from one. */
+    static Whole reaching(Budget budget, Collection<Line> lines) {
+        return Reach.of(budget).coversAny(lines) ? of(budget, Found.of(budget)) : of(budget);
+    }
+
+    /**
+     * Some lines of a budget, with cells that are given although they have a formula. They have the values here that their formulas
+     * give.
+     */
+    static Whole of(Budget budget, List<CellRef> cut, List<Line> outputs) {
+        Whole all = reaching(budget, outputs);
+        Program program = Unroller.program(budget, cut, outputs, all.texts);
+        double[] inputs = new double[program.inputs().size()];
+        for (int i = 0; i < inputs.length; i++) {
+            CellRef cell = program.inputs().get(i);
+            inputs[i] = all.value(cell.line(), cell.cell());
+        }
+        return new Whole(program, program.texts(), inputs);
+    }
+
+    /** The same with other values in some cells, which are inputs here. */
+    Whole at(List<CellRef> cells, double[] values, Texts known) {
+        int start = program.constants().length;
+        double[] inputs = Arrays.copyOfRange(registers, start, program.firstResult());
+        for (int i = 0; i < values.length; i++) {
+            CellRef cell = cells.get(i);
+            inputs[registers(cell.line())[cell.cell()] - start] = values[i];
+        }
+        return new Whole(program, known, inputs);
+    }
+
+    private static double known(Budget budget, Found found, CellRef cell, Texts texts) {
         Line line = cell.line();
         if (budget.isSolved(line)) {
-            return solved(line, found.containsKey(line) ? found.get(line).get(cell.cell()) : NOT_SEARCHED);
+            Solved solved = found.in(cell);
+            boolean none = !solved.hasNumber();
+            return none && line.kind() == Kind.OPTIONAL
+                    ? Texts.noNumber(texts.code(solved.reason()))
+                    : none ? 0 : solved.number();
         }
         Given given = budget.given(line).get(cell.cell());
         return line.kind() == Kind.TEXT ? texts.code(given.text()) : given.number();
-    }
-
-    private double solved(Line line, Solved solved) {
-        if (solved.hasNumber()) {
-            return solved.number();
-        }
-        return line.kind() == Kind.NUMBER ? 0 : Texts.noNumber(texts.code(solved.reason()));
     }
 
     Program program() {
         return program;
     }
 
-    /** What the codes in the registers stand for. */
+    /** What the codes in the registers stand for; not to be added to. */
     Texts texts() {
         return texts;
+    }
+
+    /** Which instructions read each register. */
+    synchronized Readers readers() {
+        if (readers == null) {
+            readers = new Readers(program);
+        }
+        return readers;
     }
 
     /** What a register holds. */
@@ -98,6 +112,23 @@ final class Whole {
     /** What a cell holds. */
     double value(Line line, int cell) {
         return registers[registers(line)[cell]];
+    }
+
+    /** What a cell shows: a text, the reason in place of an optional number, or the number with every digit. */
+    String text(Line line, int cell) {
+        double value = value(line, cell);
+        if (line.kind() == Kind.TEXT) {
+            return texts.text(value);
+        }
+        if (hasReason(line, cell)) {
+            return texts.reason(value);
+        }
+        return Double.isFinite(value) ? Numbers.plain(value) : "not a finite number";
+    }
+
+    /** Whether an optional number has a reason in place of a value. */
+    boolean hasReason(Line line, int cell) {
+        return line.kind() == Kind.OPTIONAL && Texts.isNoNumber(value(line, cell));
     }
 
     /** The registers of the cells of a line. */

@@ -68,8 +68,7 @@ public final class Channels {
         secondPrice =
                 c.numbers("second_price_share", "channel_second_price", "Second grade, share of price", ONE, SHARE, 0);
         Line year = c.years("price_year", "channel_price_year", "Price year", share);
-        packSize = c.numbers(
-                "pack_kg", "channel_pack_size", "Fruit in a pack", Unit.parse("kg/pack"), PACK, 0);
+        packSize = c.numbers("pack_kg", "channel_pack_size", "Fruit in a pack", Unit.parse("kg/pack"), PACK, 0);
         packCost = c.numbers(
                 "pack_cost", "channel_pack_price", "Cost of a pack", Unit.parse("money/pack"), Columns.PRICE, 0);
         commission = c.numbers(

@@ -55,7 +55,8 @@ public final class MonthPattern {
         List<Given> usual = Months.usual(USUAL, ONE, COMMON + "; give your own in months.csv");
         byStock = blocks.entry("fruit_share", "Share of the crop's fruit", ONE, stock.axis, months.axis)
                 .within(SHARE)
-                .keptAt(Home.of(Months.FILE, Months.AXIS, COMMON_COLUMN + "_*", COMMON_COLUMN).wholeColumns())
+                .keptAt(Home.of(Months.FILE, Months.AXIS, COMMON_COLUMN + "_*", COMMON_COLUMN)
+                        .wholeColumns())
                 .given(Collections.nCopies(stock.axis.size(), usual).stream()
                         .flatMap(List::stream)
                         .toList());

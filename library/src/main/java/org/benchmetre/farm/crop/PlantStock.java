@@ -75,18 +75,14 @@ public final class PlantStock {
      * @param house floor and benches
      * @param planting plants
      */
-    public PlantStock(
-            BudgetBuilder b,
-            FarmEntries entries,
-            House house,
-            Planting planting) {
+    public PlantStock(BudgetBuilder b, FarmEntries entries, House house, Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
         columns = Columns.of(b, FarmTable.PLANT_STOCK, s);
         axis = columns.axis();
         label = columns.names("stock_label", "Plant stock");
         key = columns.keys("stock_key", "Key");
-        Line listPrice =
-                columns.prices("price", "stock_price", "List price", PER_PLANT, Meaning.price("stock_price_year", "stock_source"));
+        Line listPrice = columns.prices(
+                "price", "stock_price", "List price", PER_PLANT, Meaning.price("stock_price_year", "stock_source"));
         columns.years("price_year", "stock_price_year", "Price year", listPrice);
         Line freight = share("freight", "stock_freight", "Freight, share of price", new Bounds(0, true, 10, false));
         Line losses = share("losses", "stock_losses", "Lost before established", LOST);

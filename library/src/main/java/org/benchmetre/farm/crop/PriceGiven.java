@@ -32,7 +32,12 @@ record PriceGiven(Line price, Line share) implements Rule {
                     .anyMatch(Given::filled);
             if (taken.filled() && !priced && !share.axes().get(0).isSpare(row)) {
                 String expected = "a price in price, or by month in price_jan to price_dec,";
-                found.add(Breach.of(price, row * months, Breach.placed(values.of(price).get(row * months), taken), "nothing", expected));
+                found.add(Breach.of(
+                        price,
+                        row * months,
+                        Breach.placed(values.of(price).get(row * months), taken),
+                        "nothing",
+                        expected));
             }
         }
         return found;

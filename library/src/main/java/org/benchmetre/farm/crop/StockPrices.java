@@ -54,7 +54,13 @@ public final class StockPrices {
         Columns c = Columns.of(b, FarmTable.STOCK_PRICES, s);
         Axis axis = c.axis();
         Line of = c.keyList(KIND, "break_stock", "Plant stock, by its key", kind.id());
-        Line from = c.numbers(FROM, "break_from", "From this many plants", PLANT, new Bounds(0, true, MOST_PLANTS, false), Double.NaN);
+        Line from = c.numbers(
+                FROM,
+                "break_from",
+                "From this many plants",
+                PLANT,
+                new Bounds(0, true, MOST_PLANTS, false),
+                Double.NaN);
         Line price = c.prices(PRICE, "break_price", "Price of a plant", PER_PLANT, Meaning.PLAIN);
         ScheduleBuilder result = b.schedule(Sheets.CROP, "Plant stock: price at the quantity bought");
         Formula counts = and(kind.isFilled(), kind.is(of), not(from.exceeds(bought)));

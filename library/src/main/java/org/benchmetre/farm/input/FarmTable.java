@@ -87,11 +87,13 @@ public enum FarmTable {
      */
     TableForm form() {
         return switch (this) {
-            case MATERIALS -> form(List.of("item", "group", "driver", "rate", "unit", "price"))
-                    .groupedBy(new GroupColumn("group", Reserved.GROUPS));
+            case MATERIALS ->
+                form(List.of("item", "group", "driver", "rate", "unit", "price"))
+                        .groupedBy(new GroupColumn("group", Reserved.GROUPS));
             case IRRIGATION -> form(List.of("way"));
             case PLANT_STOCK -> form(List.of("stock", "price"));
-            case STOCK_PRICES -> form(List.of("stock", "from_quantity", "price")).countedBy("from_quantity", "from");
+            case STOCK_PRICES ->
+                form(List.of("stock", "from_quantity", "price")).countedBy("from_quantity", "from");
             case CHANNELS -> form(List.of("channel", "share"));
             case TASKS -> form(List.of("task", "driver")).groupedBy(new GroupColumn("group", List.of()));
         };

@@ -52,7 +52,8 @@ public record Groups(List<String> names, List<String> keys) {
     public static List<String> keysOf(List<String> names) {
         List<String> keys = new ArrayList<>();
         for (String name : names) {
-            String key = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_+|_+$", "");
+            String key =
+                    name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_+|_+$", "");
             boolean usable = !key.isEmpty() && !keys.contains(key);
             keys.add(usable ? key : (key.isEmpty() ? "group" : key) + "_" + (keys.size() + 1));
         }

@@ -15,7 +15,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Sheets;
 
@@ -65,9 +64,7 @@ public final class OperationGroups {
         Line key = s.textLine("operation_key", "Key of the group", texts(groups.keys()));
         b.nameRows(axis, label);
         Formula known = when(
-                and(t.group.isFilled(), countWhere(key, t.group, axis).isPositive()),
-                t.group,
-                text(groups.otherKey()));
+                and(t.group.isFilled(), countWhere(key, t.group, axis).isPositive()), t.group, text(groups.otherKey()));
         counted = byTask.textLine("task_group_counted", "Group counted", when(t.driver.isFilled(), known, text("")));
 
         Unit hoursAYear = Unit.parse("h/a");

@@ -33,7 +33,12 @@ record SharesFitPattern(Line pattern, Line share) implements Rule {
             boolean byMonths = spread.text().equals(Tasks.MONTHS);
             if (byMonths && !shared) {
                 String expected = "shares of months that add up to 1";
-                found.add(Breach.of(share, row * months, Breach.placed(values.of(share).get(row * months), spread), "no share in any month", expected));
+                found.add(Breach.of(
+                        share,
+                        row * months,
+                        Breach.placed(values.of(share).get(row * months), spread),
+                        "no share in any month",
+                        expected));
             }
             if (shared && spread.filled() && !byMonths) {
                 String shown = Breach.shown(spread, values.currency()) + " beside shares of months";

@@ -17,7 +17,6 @@ import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.scenario.TableForm;
 
 /** The task list as entered: one row for each piece of work or input that comes back. New work is a new row. */
@@ -105,8 +104,7 @@ public final class Tasks {
         timesUnit = c.choice("times_unit", "task_times_unit", "Often in", TIMES_UNITS, "a");
         pattern = c.choice("pattern", "task_pattern", "Spread over months", PATTERNS, "");
         wageClass = c.choice("wage_class", "task_wage_class", "Done by", Wages.CLASSES, Wages.GENERAL);
-        inputPrice = c.numbers(
-                "input_cost", "task_input_price", "Input a driver", MONEY.over(DRIVER), SPENT, 0);
+        inputPrice = c.numbers("input_cost", "task_input_price", "Input a driver", MONEY.over(DRIVER), SPENT, 0);
         c.years("price_year", "task_price_year", "Price year", inputPrice);
         c.words("source", "task_source", "Source");
         ScheduleBuilder block = b.schedule(Sheets.OPERATIONS, "Tasks: shares of the months as entered");

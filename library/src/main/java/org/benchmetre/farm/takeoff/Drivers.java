@@ -1,7 +1,9 @@
 package org.benchmetre.farm.takeoff;
 
+import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 
 import java.util.ArrayList;
@@ -36,37 +38,42 @@ public final class Drivers {
     public final Axis axis;
     /** Names, as a part writes them. */
     public final Line key;
-    /** Amount of each driver, by way to water. */
+    /** Amount of each driver; where ways to water differ, for the chosen one. */
     public final Line amount;
 
     private final Map<String, Driver> all = new LinkedHashMap<>();
+    private final Map<String, Line> byWay = new LinkedHashMap<>();
 
     /**
-     * Declares the drivers.
+     * What drivers are taken from.
      *
-     * @param b where schedules are added
      * @param house benches
      * @param containers what stands in place of a trough
      * @param planting plants
      * @param trough root zone and mulch
      * @param substrate parts of the blend
      * @param ways outlets and metres of line
-     * @param headerLength pipe from the pump to the far bench
      */
-    public Drivers(
-            BudgetBuilder b,
-            House house,
-            Containers containers,
-            Planting planting,
-            Trough trough,
-            Substrate substrate,
-            Ways ways,
-            Line headerLength) {
+    public record Sections(
+            House house, Containers containers, Planting planting, Trough trough, Substrate substrate, Ways ways) {}
+
+    /**
+     * Declares the drivers.
+     *
+     * @param b where schedules are added
+     * @param from what they are taken from
+     * @param headerLength pipe from the pump to the far bench
+     * @param chosenWay key of the way that is counted
+     */
+    public Drivers(BudgetBuilder b, Sections from, Line headerLength, Line chosenWay) {
+        House house = from.house();
+        Trough trough = from.trough();
+        Substrate substrate = from.substrate();
         all.put("one", new Driver("The house", "1", one()));
         put("bench_metres", house.benchMetres);
         put("bench_count", house.benchCount);
-        put("container_count", containers.count);
-        put("plant_count", planting.plantCount);
+        put("container_count", from.containers().count);
+        put("plant_count", from.planting().plantCount);
         put("house_area", house.houseArea);
         put("substrate_volume", trough.substrateVolume);
         put("loose_volume", substrate.looseVolume);
@@ -77,8 +84,8 @@ public final class Drivers {
         put("mulch_metres", trough.mulchMetres);
         put("zone_count", house.zoneCount);
         put("header_length", headerLength);
-        put("outlet_count", ways.outletCount);
-        put("line_metres", ways.lineMetres);
+        put("outlet_count", from.ways().outletCount, from.ways(), chosenWay);
+        put("line_metres", from.ways().lineMetres, from.ways(), chosenWay);
         axis = Axis.rows("driver", "Driver", List.copyOf(all.keySet()), 0);
 
         ScheduleBuilder s = b.schedule(Sheets.MATERIALS, "Drivers: what parts are counted by");
@@ -89,15 +96,38 @@ public final class Drivers {
                 new Rows(axis, all.keySet().stream().map(k -> text(k)).toList()));
         s.textLine("driver_unit", "Unit", words(Driver::unit));
         b.nameRows(axis, label);
-        ScheduleBuilder blocks = b.schedule(Sheets.MATERIALS, "Drivers by way to water");
         List<Formula> amounts = new ArrayList<>();
-        all.values()
-                .forEach(driver -> amounts.add(ways.whereFilled(driver.amount().counting(DRIVER))));
-        amount = blocks.line("driver_way_amount", "Amount of each driver", DRIVER, new Rows(axis, amounts));
+        all.values().forEach(driver -> amounts.add(driver.amount().counting(DRIVER)));
+        amount = s.line(
+                "driver_amount",
+                "Amount, for the chosen way to water",
+                DRIVER,
+                new Rows(axis, amounts),
+                "the same for every way, but for outlets and metres of line");
     }
 
     private void put(String name, Line line) {
         all.put(name, new Driver(line.label(), shown(line.unit()), line));
+    }
+
+    private void put(String name, Line line, Ways ways, Line chosenWay) {
+        all.put(name, new Driver(line.label(), shown(line.unit()), lookup(line, ways.key, chosenWay)));
+        byWay.put(name, line);
+    }
+
+    /**
+     * The amount of a driver by way to water.
+     *
+     * @param driver name of the driver
+     * @param alike its amount where all ways have the same
+     * @return that amount, or the one of each way where ways differ
+     */
+    Formula byWay(Line driver, Line alike) {
+        Formula amount = alike;
+        for (Map.Entry<String, Line> each : byWay.entrySet()) {
+            amount = when(driver.is(each.getKey()), each.getValue().counting(DRIVER), amount);
+        }
+        return amount;
     }
 
     private static String shown(Unit unit) {

@@ -91,7 +91,8 @@ public final class FirstCost {
                         when(
                                 and(
                                         m.group.isFilled(),
-                                        countWhere(groupKey, m.group, costs.axis).isPositive()),
+                                        countWhere(groupKey, m.group, costs.axis)
+                                                .isPositive()),
                                 m.group,
                                 costs.otherKey()),
                         text("")));

@@ -93,8 +93,7 @@ public final class Materials {
         axis = c.axis();
         label = c.names("material_label", "Part");
         key = c.keys("material_item", "Key");
-        groups = Groups.of(
-                b.structure().keys(TableForm.groupsOf(FILE)).names(), CostGroups.OTHER);
+        groups = Groups.of(b.structure().keys(TableForm.groupsOf(FILE)).names(), CostGroups.OTHER);
         group = c.groups("group", "material_group", "Group", groups);
         driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);
         option = c.keyList("option", "material_option", "Way to water", ways.key.id());

@@ -26,6 +26,9 @@ import org.benchmetre.farm.irrigation.hydraulics.Ways;
  * Take-off: exact quantity with waste for every way to water, then the purchase list of the chosen way in whole packs, with what is
  * left over and its value. Exact cost plus the value of leftovers is the purchase cost, to the last cent. Common practice, no
  * source.
+ *
+ * <p>What a part takes is worked out once; by way to water it is only asked whether the part belongs to the way, and how many outlets
+ * and metres of line the way has.
  */
 public final class TakeOff {
 
@@ -80,14 +83,18 @@ public final class TakeOff {
         perDriver = list.line(
                 "material_per_driver", "Units a driver, with waste", itemPerDriver, m.rate.times(one().plus(m.waste)));
 
-        Formula belongs = or(not(m.option.isFilled()), m.option.hasKey(ways.key));
+        Line driverAmount = list.line(
+                "material_driver_amount",
+                "Amount of its driver, if it belongs to the way",
+                DRIVER,
+                when(m.driver.isFilled(), lookup(d.amount, d.key, m.driver), none(DRIVER)));
         wayAmount = blocks.line(
                 "material_way_amount",
                 "Amount of its driver, by part",
                 DRIVER,
                 when(
-                        and(m.driver.isFilled(), ways.key.isFilled()),
-                        when(belongs, lookup(d.amount, d.key, m.driver), none(DRIVER)),
+                        and(m.driver.isFilled(), ways.key.isFilled(), belongs(m, ways.key)),
+                        d.byWay(m.driver, driverAmount),
                         none(DRIVER)));
         wayCost = blocks.line(
                 "material_way_cost",
@@ -95,7 +102,8 @@ public final class TakeOff {
                 MONEY,
                 wayAmount.times(perDriver).times(unitCost));
 
-        amount = list.line("material_amount", "Amount of driver", DRIVER, lookup(wayAmount, ways.key, chosenWay));
+        amount = list.line(
+                "material_amount", "Amount of driver", DRIVER, when(belongs(m, chosenWay), driverAmount, none(DRIVER)));
         quantity = list.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
         list.textLine("purchase_unit", "Unit", m.unit);
         Line packs = list.line(
@@ -115,5 +123,10 @@ public final class TakeOff {
                 sum(leftValue, m.axis),
                 "the whole difference between whole packs and exact quantity");
         totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
+    }
+
+    /** A part without a key belongs to every way. */
+    private static Formula belongs(Materials m, Line way) {
+        return or(not(m.option.isFilled()), m.option.hasKey(way));
     }
 }

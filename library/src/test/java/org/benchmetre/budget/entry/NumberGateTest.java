@@ -48,7 +48,18 @@ class NumberGateTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "abc", "NaN", "Infinity", "-Infinity", "--1", "+", ".", "-", "\u0661\u0662", "\u22121", "=1+1", "\u20ac12.50"
+                "abc",
+                "NaN",
+                "Infinity",
+                "-Infinity",
+                "--1",
+                "+",
+                ".",
+                "-",
+                "\u0661\u0662",
+                "\u22121",
+                "=1+1",
+                "\u20ac12.50"
             })
     void all_else_is_refused_with_what_was_found_and_what_is_taken(String text) {
         assertThat(take(text)).isEmpty();
@@ -68,8 +79,8 @@ class NumberGateTest {
     void other_marks_are_refused_and_the_right_ones_named(String text) {
         assertThat(take(text)).isEmpty();
         assertThat(refusals)
-                .containsExactly("found \"" + text + "\"" + EXPECTED
-                        + ", with a decimal point and no thousands separators");
+                .containsExactly(
+                        "found \"" + text + "\"" + EXPECTED + ", with a decimal point and no thousands separators");
     }
 
     @Test
@@ -110,23 +121,28 @@ class NumberGateTest {
     @Test
     void a_number_too_large_to_hold_is_refused() {
         assertThat(take("1e999")).isEmpty();
-        assertThat(refusals)
-                .containsExactly("found \"1e999\"" + EXPECTED + ", no larger than 1.7E308 in size");
+        assertThat(refusals).containsExactly("found \"1e999\"" + EXPECTED + ", no larger than 1.7E308 in size");
     }
 
     @Test
     void a_blank_cell_is_refused_or_nothing_or_the_documented_default() {
         assertThat(take("  ")).isEmpty();
         assertThat(refusals).containsExactly("found nothing" + EXPECTED);
-        assertThat(take(Typed.of("", METRE), NOT_NEGATIVE, Blank.NOTHING).orElseThrow().filled())
+        assertThat(take(Typed.of("", METRE), NOT_NEGATIVE, Blank.NOTHING)
+                        .orElseThrow()
+                        .filled())
                 .isFalse();
-        assertThat(take(Typed.of("", METRE), NOT_NEGATIVE, Blank.DEFAULT).orElseThrow().number())
+        assertThat(take(Typed.of("", METRE), NOT_NEGATIVE, Blank.DEFAULT)
+                        .orElseThrow()
+                        .number())
                 .isEqualTo(7);
     }
 
     @Test
     void in_a_file_with_decimal_commas_a_point_is_refused() {
-        assertThat(take(new Typed("1,5", "", METRE, true), NOT_NEGATIVE, Blank.REFUSED).orElseThrow().number())
+        assertThat(take(new Typed("1,5", "", METRE, true), NOT_NEGATIVE, Blank.REFUSED)
+                        .orElseThrow()
+                        .number())
                 .isEqualTo(1.5);
         assertThat(take(new Typed("1.5", "", METRE, true), NOT_NEGATIVE, Blank.REFUSED))
                 .isEmpty();
@@ -142,7 +158,8 @@ class NumberGateTest {
 
     @Test
     void numbers_made_in_java_are_held_against_the_same_bounds() {
-        NumberGate gate = new NumberGate(new Subject("Length", "bench_length", METRE, "EUR"), NOT_NEGATIVE, Blank.REFUSED);
+        NumberGate gate =
+                new NumberGate(new Subject("Length", "bench_length", METRE, "EUR"), NOT_NEGATIVE, Blank.REFUSED);
         for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, -5}) {
             assertThat(gate.refusal(Given.number(bad, METRE))).isPresent();
         }

@@ -59,7 +59,8 @@ class TextGateTest {
     void bad_keys_among_several_are_one_refusal_of_the_cell() {
         assertThat(take("tape 2 a|b", TextForm.keysOf("way_key"))).isNull();
         assertThat(refusals).hasSize(1);
-        assertThat(refusals.get(0)).startsWith("found \"tape 2 a|b\", expected keys separated by spaces, each a letter");
+        assertThat(refusals.get(0))
+                .startsWith("found \"tape 2 a|b\", expected keys separated by spaces, each a letter");
     }
 
     @Test
@@ -71,8 +72,7 @@ class TextGateTest {
     @Test
     void another_word_is_refused_with_the_words_allowed_and_the_nearest() {
         assertThat(take("corp", TextForm.oneOf(List.of("a", "crop")))).isNull();
-        assertThat(refusals)
-                .containsExactly("found \"corp\", expected one of a, crop" + NAME + "; did you mean crop?");
+        assertThat(refusals).containsExactly("found \"corp\", expected one of a, crop" + NAME + "; did you mean crop?");
     }
 
     @Test
@@ -133,7 +133,8 @@ class TextGateTest {
 
     @Test
     void a_number_is_no_text() {
-        TextGate gate = new TextGate(new Subject("Choice", "some_choice", Unit.ONE, "EUR"), TextForm.FREE, Blank.NOTHING);
+        TextGate gate =
+                new TextGate(new Subject("Choice", "some_choice", Unit.ONE, "EUR"), TextForm.FREE, Blank.NOTHING);
         assertThat(gate.refusal(Given.number(5, Unit.ONE))).isPresent();
     }
 }

@@ -16,6 +16,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Function;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -107,38 +108,38 @@ class RunnersAgreeTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Operation.class)
-    void everyKernelGivesTheBitsOfItsBody(Operation operation) {
+    @EnumSource(Function.class)
+    void everyKernelGivesTheBitsOfItsBody(Function function) {
         Texts texts = new Texts();
         double[] codes = {0, texts.code("tape"), texts.code("Tape"), texts.code("tape dripline"), texts.code("emitter")
         };
-        boolean ofTexts = List.of(Operation.SAME_TEXT, Operation.FILLED, Operation.HAS_KEY, Operation.JOIN)
-                .contains(operation);
+        boolean ofTexts = List.of(Function.SAME_TEXT, Function.FILLED, Function.HAS_KEY, Function.JOIN)
+                .contains(function);
         double[] numbers = {0, -0.0, 1, -1, 0.5, 2.0000004, 1e-9, 1e12, Double.NaN, Double.POSITIVE_INFINITY, -7.25, 3};
-        int arity = switch (operation) {
-            case SUM, RATE_OF_RETURN, AND, OR, JOIN -> 4;
-            default -> org.benchmetre.budget.Function.valueOf(operation.name()).arity();
+        int arity = switch (function) {
+            case SUM, SUM_PRODUCT, SUM_WHERE, RATE_OF_RETURN, AND, OR, JOIN -> 4;
+            default -> function.arity();
         };
         Random random = new Random(7);
         double[][] from = new double[arity][BlockRun.LANES];
         for (int k = 0; k < arity; k++) {
             for (int i = 0; i < BlockRun.LANES; i++) {
-                boolean reason = operation == Operation.ONLY_IF && k == 2;
+                boolean reason = function == Function.ONLY_IF && k == 2;
                 from[k][i] = ofTexts || reason
                         ? codes[random.nextInt(codes.length)]
                         : numbers[random.nextInt(numbers.length)];
             }
         }
         double[] out = new double[BlockRun.LANES];
-        Kernels.apply(operation, out, from, BlockRun.LANES, texts);
+        function.kernel().run(out, from, BlockRun.LANES, texts);
         for (int i = 0; i < BlockRun.LANES; i++) {
             int at = i;
             double[] arguments =
                     Arrays.stream(from).mapToDouble(values -> values[at]).toArray();
-            double one = operation.body().of(arguments, texts);
-            boolean carriesReason = operation == Operation.ONLY_IF || operation == Operation.IF;
+            double one = function.body().of(arguments, texts);
+            boolean carriesReason = function == Function.ONLY_IF || function == Function.IF;
             assertThat(bits(out[i], carriesReason))
-                    .as("%s of %s", operation, Arrays.toString(arguments))
+                    .as("%s of %s", function, Arrays.toString(arguments))
                     .isEqualTo(bits(one, carriesReason));
         }
     }

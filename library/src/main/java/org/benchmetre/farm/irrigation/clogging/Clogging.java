@@ -40,13 +40,7 @@ public final class Clogging {
      * @param wage wage of whoever cares for the lines
      */
     public Clogging(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Ways ways,
-            Hydraulics h,
-            House house,
-            Planting planting,
-            Line wage) {
+            BudgetBuilder b, FarmEntries entries, Ways ways, Hydraulics h, House house, Planting planting, Line wage) {
         this.b = b;
         this.entries = entries;
         this.ways = ways;

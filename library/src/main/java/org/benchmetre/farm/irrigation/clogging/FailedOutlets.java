@@ -101,7 +101,11 @@ public final class FailedOutlets {
                 "Failed outlets are replaced at the next check, or stay for the life of the line. Common causes, such as a "
                         + "filter that lets go, take every outlet of a plant at once.");
         Columns c = ways.columns.in(s);
-        outletItem = c.keyList("outlet_item", "way_outlet_item", "Part that carries the outlets", parts.key().id());
+        outletItem = c.keyList(
+                "outlet_item",
+                "way_outlet_item",
+                "Part that carries the outlets",
+                parts.key().id());
         failedPerYear = c.numbers(
                 "failed_per_year",
                 "way_failed_per_year",

@@ -32,7 +32,8 @@ record OutletsGiven(Line key, Line perPlant, Line spacing) implements Rule {
                     || values.of(spacing).get(row).filled();
             if (name.filled() && !outlets) {
                 String expected = "outlets_per_plant, or an outlet_spacing in m,";
-                found.add(Breach.of(perPlant, row, Breach.placed(values.of(perPlant).get(row), name), "nothing", expected));
+                found.add(Breach.of(
+                        perPlant, row, Breach.placed(values.of(perPlant).get(row), name), "nothing", expected));
             }
         }
         return found;

@@ -1,0 +1,56 @@
+package org.benchmetre.budget.run;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.FormulaException;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Solved;
+
+/** What the searches of a budget have found. */
+final class Found {
+
+    /** No search has run. */
+    static final Found NOTHING = new Found(Map.of());
+
+    private static final Solved NOT_SEARCHED = Solved.none("not searched");
+
+    private final Map<Line, List<Solved>> all;
+
+    private Found(Map<Line, List<Solved>> all) {
+        this.all = all;
+    }
+
+    /** All searches of a budget, run once on its entries as they stand. */
+    static Found of(Budget budget) {
+        return budget.here(Found.class, () -> {
+            Map<Line, List<Solved>> found = new HashMap<>();
+            budget.solved()
+                    .forEach(line -> found.put(line, checked(line, budget.search(line).find(budget))));
+            return new Found(found);
+        });
+    }
+
+    private static List<Solved> checked(Line line, List<Solved> found) {
+        if (found.size() != line.size()) {
+            throw new FormulaException("Line " + line + " has " + line.size() + " cells, but its search found "
+                    + found.size() + " values.");
+        }
+        for (Solved each : found) {
+            if (line.kind() == Kind.NUMBER && !each.hasNumber()) {
+                throw new FormulaException(
+                        "Line " + line + " takes numbers alone, but its search found '" + each.reason() + "'.");
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /** What stands in a cell that a search fills. */
+    Solved in(CellRef cell) {
+        List<Solved> cells = all.get(cell.line());
+        return cells == null ? NOT_SEARCHED : cells.get(cell.cell());
+    }
+}
