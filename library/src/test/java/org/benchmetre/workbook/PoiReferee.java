@@ -1,13 +1,12 @@
 package org.benchmetre.workbook;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.CellValue;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
@@ -15,13 +14,16 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 
 /**
- * The spreadsheet library's own evaluator as a referee: changes are typed into the written file and every formula recalculated. The
- * file is written once for any number of changes.
+ * The spreadsheet library's own evaluator as a referee: changes are typed into the written file and every formula is recalculated.
+ * Two copies of the file are opened, whatever the number of changes, and worked through side by side.
  */
 public final class PoiReferee {
 
+    private static final int SIDE_BY_SIDE = 2;
+
     private final Budget budget;
     private final byte[] written;
+    private final List<Map<Line, Map<Integer, Given>>> cases = new ArrayList<>();
 
     /**
      * Writes the workbook of a budget.
@@ -30,34 +32,58 @@ public final class PoiReferee {
      * @throws IOException when the workbook cannot be made
      */
     public PoiReferee(Budget budget) throws IOException {
+        this(budget, new WorkbookWriter().bytes(Figures.of(budget)));
+    }
+
+    /** Takes a workbook that was written from the budget and perhaps tampered with. */
+    PoiReferee(Budget budget, byte[] written) {
         this.budget = budget;
-        this.written = new WorkbookWriter().bytes(Figures.of(budget));
+        this.written = written;
     }
 
     /**
-     * Compares the workbook, with changes typed in, with the engine's figures for the same changes. May run in several threads.
+     * Adds a case.
      *
      * @param changes what is typed in; may be empty
+     * @return this
+     */
+    public PoiReferee add(Map<Line, Map<Integer, Given>> changes) {
+        cases.add(changes);
+        return this;
+    }
+
+    /**
+     * Recalculates all cases and compares them with the engine's figures for the same changes.
+     *
      * @return differences, empty when all agree
      */
-    public List<String> differences(Map<Line, Map<Integer, Given>> changes) {
-        try (XSSFWorkbook workbook = Agreement.typed(written, budget, changes)) {
-            FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-            return Agreement.differences(workbook, cell -> value(evaluator, cell), Figures.of(budget.with(changes)));
+    public List<String> differences() {
+        return IntStream.range(0, Math.min(SIDE_BY_SIDE, cases.size()))
+                .parallel()
+                .mapToObj(this::share)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** Every second case, in one workbook: typed, compared, and brought back. */
+    private List<String> share(int first) {
+        List<String> found = new ArrayList<>();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
+            Agreement agreement = Agreement.of(workbook, budget);
+            Recalculation recalculation = new Recalculation(workbook);
+            for (int i = first; i < cases.size(); i += SIDE_BY_SIDE) {
+                Map<Line, Map<Integer, Given>> changes = cases.get(i);
+                Typing.of(budget, changes).forEach(typing -> typing.into(workbook));
+                recalculation.startAgain();
+                String which = "case " + i + ": ";
+                agreement.differences(recalculation::value, Figures.of(budget.with(changes))).stream()
+                        .map(which::concat)
+                        .forEach(found::add);
+                Typing.back(budget, changes).forEach(typing -> typing.into(workbook));
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static Object value(FormulaEvaluator evaluator, Cell cell) {
-        if (cell.getCellType() != CellType.FORMULA) {
-            return "no formula: " + cell;
-        }
-        CellValue value = evaluator.evaluate(cell);
-        return switch (value.getCellType()) {
-            case NUMERIC -> value.getNumberValue();
-            case STRING -> value.getStringValue();
-            default -> value.formatAsString();
-        };
+        return found;
     }
 }
