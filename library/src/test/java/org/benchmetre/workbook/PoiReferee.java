@@ -2,11 +2,9 @@ package org.benchmetre.workbook;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
@@ -15,11 +13,9 @@ import org.benchmetre.budget.run.Figures;
 
 /**
  * The spreadsheet library's own evaluator as a referee: changes are typed into the written file and every formula is recalculated.
- * Two copies of the file are opened, whatever the number of changes, and worked through side by side.
+ * The file is opened once, whatever the number of changes.
  */
 public final class PoiReferee {
-
-    private static final int SIDE_BY_SIDE = 2;
 
     private final Budget budget;
     private final byte[] written;
@@ -53,25 +49,18 @@ public final class PoiReferee {
     }
 
     /**
-     * Recalculates all cases and compares them with the engine's figures for the same changes.
+     * Recalculates all cases in one open workbook, each typed in, compared with the engine's figures for the same changes, and typed
+     * back.
      *
      * @return differences, empty when all agree
+     * @throws IOException when the workbook cannot be read
      */
-    public List<String> differences() {
-        return IntStream.range(0, Math.min(SIDE_BY_SIDE, cases.size()))
-                .parallel()
-                .mapToObj(this::share)
-                .flatMap(List::stream)
-                .toList();
-    }
-
-    /** Every second case, in one workbook: typed, compared, and brought back. */
-    private List<String> share(int first) {
+    public List<String> differences() throws IOException {
         List<String> found = new ArrayList<>();
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
             Agreement agreement = Agreement.of(workbook, budget);
             Recalculation recalculation = new Recalculation(workbook);
-            for (int i = first; i < cases.size(); i += SIDE_BY_SIDE) {
+            for (int i = 0; i < cases.size(); i++) {
                 Map<Line, Map<Integer, Given>> changes = cases.get(i);
                 Typing.of(budget, changes).forEach(typing -> typing.into(workbook));
                 recalculation.startAgain();
@@ -81,8 +70,6 @@ public final class PoiReferee {
                         .forEach(found::add);
                 Typing.back(budget, changes).forEach(typing -> typing.into(workbook));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
         return found;
     }
