@@ -20,18 +20,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Two spreadsheet engines that are not ours recalculate every formula cell of the workbooks of both samples and of the starter, as written and after seeded
- * adjustments: numbers typed over, choices flipped, a spare row of the parts and of the ways to water filled in.
+ * Two spreadsheet engines that are not ours recalculate every formula cell of the workbooks of both samples and of the starter, as
+ * written and after seeded adjustments: numbers typed over, choices flipped, a spare row of the parts and of the ways to water
+ * filled in.
  */
 class SampleWorkbooksTest {
 
     private static final int SEEDS = 50;
 
-    @TempDir
-    private Path folder;
-
     private static final List<Path> SCENARIOS =
             List.of(Sample.TROUGH_HOUSE, Sample.CONTAINER_HOUSE, Path.of("..", "templates", "starter"));
+
+    @TempDir
+    private Path folder;
 
     @Test
     void poiAgreesOnEveryFormulaCell() throws IOException, ScenarioException {
