@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A published materials table run as a scenario: a low-tunnel row of 100 ft with 200 plants, University of Minnesota, Economics of
- * growing low-tunnel strawberries (2013 costs). No code knows a low tunnel.
+ * growing low-tunnel strawberries (2013 costs). Its rows and its total are printed; the plants are what is wanting between them, so
+ * that this is a check of the take-off, not of their price. No code knows a low tunnel.
  */
 class LowTunnelTest {
 

@@ -210,10 +210,8 @@ class EnergyTest {
     @Test
     void aSpreadsheetProgramAgreesBeforeAndAfterChanges(@TempDir Path folder) throws IOException {
         LibreOfficeReferee.require();
-        LibreOfficeReferee referee = new LibreOfficeReferee(folder, SAMPLE)
-                .add(Map.of())
-                .add(Adjustments.seeded(SAMPLE, 1))
-                .add(Energy.changes(SAMPLE, 2));
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder);
+        referee.book(SAMPLE).add(Map.of()).add(Adjustments.seeded(SAMPLE, 1)).add(Energy.changes(SAMPLE, 2));
         assertThat(referee.differences()).isEmpty();
     }
 }

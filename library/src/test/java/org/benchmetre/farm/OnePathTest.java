@@ -9,13 +9,19 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Walks the graph down from each total: every amount reaches it along exactly one path. */
 class OnePathTest {
 
-    private static final Budget SAMPLE = Sample.troughHouse();
+    private static Budget sample;
+
+    @BeforeAll
+    static void read() {
+        sample = Sample.troughHouse();
+    }
 
     @ParameterizedTest
     @CsvSource({
@@ -24,8 +30,8 @@ class OnePathTest {
         "yearly_cost_total, way_charges_yearly"
     })
     void eachAmountOfEachWayReachesTheTotalOnce(String total, String owner) {
-        Map<CellRef, Integer> paths = new Paths(Figures.of(SAMPLE)).from(SAMPLE.line(total));
-        Line line = SAMPLE.line(owner);
+        Map<CellRef, Integer> paths = new Paths(Figures.of(sample)).from(sample.line(total));
+        Line line = sample.line(owner);
         for (int cell = 0; cell < line.size(); cell++) {
             assertThat(paths.getOrDefault(new CellRef(line, cell), 0))
                     .as(line.address(cell))
@@ -35,9 +41,9 @@ class OnePathTest {
 
     /** An empty spare row of the parts has no group and no amount. */
     private static boolean isEmptyPart(Line line, int cell) {
-        Line driver = SAMPLE.line("material_driver");
+        Line driver = sample.line("material_driver");
         return line.axes().contains(driver.axes().get(0))
-                && !SAMPLE.given(driver)
+                && !sample.given(driver)
                         .get(driver.cellAt(line.positionOf(cell)))
                         .filled();
     }
@@ -46,9 +52,9 @@ class OnePathTest {
     @ParameterizedTest
     @CsvSource({"first_cost_total, plants_first_cost", "yearly_cost_total, plants_yearly_cost"})
     void plantsReachTheTotalOnceForEachWay(String total, String owner) {
-        Map<CellRef, Integer> paths = new Paths(Figures.of(SAMPLE)).from(SAMPLE.line(total));
-        assertThat(paths.get(new CellRef(SAMPLE.line(owner), 0)))
-                .isEqualTo(SAMPLE.line("way_key").size());
+        Map<CellRef, Integer> paths = new Paths(Figures.of(sample)).from(sample.line(total));
+        assertThat(paths.get(new CellRef(sample.line(owner), 0)))
+                .isEqualTo(sample.line("way_key").size());
     }
 
     /** Counts paths over cells of the total's unit. A filtered sum is followed only where the tag matches. */

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Layer;
@@ -25,6 +26,12 @@ public final class Sample {
     /** Folder of the container house. */
     public static final Path CONTAINER_HOUSE = Path.of("..", "samples", "container-house");
 
+    /**
+     * Read once and shared, since a budget does not change. A mutation run asks for {@code fresh} ones: a mutant in the code that
+     * builds a budget shows only in a budget built after it.
+     */
+    private static final Map<Path, Budget> READ = new ConcurrentHashMap<>();
+
     private Sample() {}
 
     /** The budget of the trough house, which must have no fault. */
@@ -38,6 +45,12 @@ public final class Sample {
     }
 
     private static Budget of(Path folder) {
+        return "fresh".equals(System.getProperty("benchmetre.samples"))
+                ? read(folder)
+                : READ.computeIfAbsent(folder, Sample::read);
+    }
+
+    private static Budget read(Path folder) {
         Faults faults = new Faults();
         Budget budget = read(folder, faults);
         assertThat(faults.faults()).isEmpty();

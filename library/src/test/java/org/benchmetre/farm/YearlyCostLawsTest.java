@@ -8,6 +8,7 @@ import java.util.stream.LongStream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,7 +19,12 @@ class YearlyCostLawsTest {
     /** Sums of a few hundred doubles of money, in another order. */
     private static final double RELATIVE = 1e-12;
 
-    private static final Budget SAMPLE = Sample.troughHouse();
+    private static Budget sample;
+
+    @BeforeAll
+    static void read() {
+        sample = Sample.troughHouse();
+    }
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 100);
@@ -27,9 +33,9 @@ class YearlyCostLawsTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void groupsSumToTheTotalAndUnitsTimesCountsAreTheTotal(long seed) {
-        Figures f = Seeded.figures(SAMPLE, seed);
+        Figures f = Seeded.figures(sample, seed);
         double total = f.number("yearly_cost_total");
-        Line group = SAMPLE.line("group_yearly_cost");
+        Line group = sample.line("group_yearly_cost");
         double sum = IntStream.range(0, group.size())
                 .mapToDouble(i -> f.number(group, i))
                 .sum();
@@ -48,7 +54,7 @@ class YearlyCostLawsTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void nothingIsLeftAtTheBreakEvenPriceAndAtTheBreakEvenYield(long seed) {
-        Budget budget = Seeded.figures(SAMPLE, seed).budget();
+        Budget budget = Seeded.figures(sample, seed).budget();
         Figures f = Figures.of(budget);
         double near = RELATIVE * 100 * f.number("yearly_cost_total");
         double level = f.number("price_level") * f.number("break_even_price") / f.number("price_average");
@@ -64,22 +70,22 @@ class YearlyCostLawsTest {
 
     @Test
     void aPriceThatPaysNothingBackHasNoBreakEvenYield() {
-        Figures f = Figures.of(Sample.with(SAMPLE, "receipts_by=one_price", "fruit_price=1 money/kg"));
-        assertThat(f.hasReason(SAMPLE.line("break_even_yield"), 0)).isTrue();
+        Figures f = Figures.of(Sample.with(sample, "receipts_by=one_price", "fruit_price=1 money/kg"));
+        assertThat(f.hasReason(sample.line("break_even_yield"), 0)).isTrue();
         assertThat(f.text("break_even_yield")).isEqualTo("no yield, or a kg leaves nothing");
     }
 
     @Test
     void withoutYieldThereIsNoCostPerKg() {
-        Figures f = Figures.of(Sample.with(SAMPLE, "yield_per_plant=0 g/(plant crop)"));
+        Figures f = Figures.of(Sample.with(sample, "yield_per_plant=0 g/(plant crop)"));
         assertThat(f.text("yearly_cost_per_kg")).isEqualTo("no yield");
         assertThat(f.text("break_even_price")).isEqualTo("no yield");
     }
 
     @Test
     void theRecoveryRateMovesNoFirstCostAndNoReceipts() {
-        Figures low = Figures.of(Sample.with(SAMPLE, "recovery_rate=0.02 real/a"));
-        Figures high = Figures.of(Sample.with(SAMPLE, "recovery_rate=0.09 real/a"));
+        Figures low = Figures.of(Sample.with(sample, "recovery_rate=0.02 real/a"));
+        Figures high = Figures.of(Sample.with(sample, "recovery_rate=0.09 real/a"));
         for (String cash : new String[] {"first_cost_total", "purchase_cost", "receipts_total", "yield_costs_total"}) {
             assertThat(high.number(cash)).as(cash).isEqualTo(low.number(cash));
         }
@@ -88,8 +94,8 @@ class YearlyCostLawsTest {
 
     @Test
     void bothRulesOfOwnershipAgreeWithoutInterest() {
-        Figures recovery = Figures.of(Sample.with(SAMPLE, "recovery_rate=0 real/a"));
-        Figures straight = Figures.of(Sample.with(SAMPLE, "recovery_rate=0 real/a", "recovery_method=straight_line"));
+        Figures recovery = Figures.of(Sample.with(sample, "recovery_rate=0 real/a"));
+        Figures straight = Figures.of(Sample.with(sample, "recovery_rate=0 real/a", "recovery_method=straight_line"));
         double total = recovery.number("yearly_cost_total");
         assertThat(straight.number("yearly_cost_total")).isCloseTo(total, within(RELATIVE * total));
     }

@@ -1,183 +1,183 @@
 package org.benchmetre.workbook;
 
-import java.io.File;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
-import org.junit.jupiter.api.Assumptions;
 
 /**
- * LibreOffice without a screen as a second referee: it recalculates files as it converts them, which a profile of its own asks for,
- * since by default it shows the cached values. Any number of cases of one budget share two runs that work side by side, each with
- * a profile of its own.
+ * LibreOffice as a second referee. One run opens the workbook of every budget once; for each case it types the changes in,
+ * recalculates every formula, saves what each sheet shows and types the former values back.
  */
 public final class LibreOfficeReferee {
 
-    private static final String PROGRAM = "soffice";
-    private static final long MINUTES = 5;
-    private static final String ALWAYS_RECALCULATE = """
-            <?xml version="1.0" encoding="UTF-8"?>
-            <oor:items xmlns:oor="http://openoffice.org/2001/registry">
-            <item oor:path="/org.openoffice.Office.Calc/Formula/Load">
-            <prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop>
-            </item>
-            </oor:items>
-            """;
-
     private final Path folder;
-    private final Figures figures;
-    private final List<Case> cases = new ArrayList<>();
-
-    /** What is typed into the workbook, and the file that has it. */
-    private record Case(Map<Line, Map<Integer, Given>> changes, Path file) {}
+    private final List<Book> books = new ArrayList<>();
 
     /**
      * A referee that works in a folder of its own.
      *
      * @param folder an empty folder that the caller removes
-     * @param budget the budget that is written
      */
-    public LibreOfficeReferee(Path folder, Budget budget) {
+    public LibreOfficeReferee(Path folder) {
         this.folder = folder;
-        this.figures = Figures.of(budget);
     }
 
     /** Skips the test when LibreOffice is not installed; in continuous integration ({@code CI=true}) fails instead. */
     public static void require() {
-        if (!isInstalled() && "true".equals(System.getenv("CI"))) {
-            throw new AssertionError(
-                    "LibreOffice (" + PROGRAM + ") is not on the path, and continuous integration needs it.");
-        }
-        Assumptions.assumeTrue(isInstalled(), "LibreOffice is not on the path.");
-    }
-
-    private static boolean isInstalled() {
-        String path = System.getenv().getOrDefault("PATH", "");
-        return List.of(path.split(File.pathSeparator)).stream()
-                .anyMatch(place -> Files.isExecutable(Path.of(place, PROGRAM)));
+        LibreOffice.require();
     }
 
     /**
-     * Adds a case.
+     * A workbook to be looked at.
      *
-     * @param changes what is typed in; may be empty
-     * @return this
+     * @param budget the budget that is written
+     * @return the workbook, without a case
+     * @throws IOException when the workbook cannot be made
      */
-    public LibreOfficeReferee add(Map<Line, Map<Integer, Given>> changes) {
-        cases.add(new Case(changes, folder.resolve("case" + cases.size() + ".xlsx")));
-        return this;
+    public Book book(Budget budget) throws IOException {
+        return book(budget, new WorkbookWriter().bytes(Figures.of(budget)));
+    }
+
+    /** A workbook that was written from a budget and perhaps tampered with. */
+    Book book(Budget budget, byte[] written) {
+        Book book = new Book(budget, written, "book" + books.size());
+        books.add(book);
+        return book;
     }
 
     /**
-     * Recalculates all cases and compares them.
+     * Recalculates all cases of all workbooks.
+     *
+     * @throws IOException when a file cannot be written or LibreOffice does not do its work
+     */
+    public void recalculate() throws IOException {
+        List<String> steps = new ArrayList<>();
+        for (Book book : books) {
+            Files.write(book.file(".xlsx"), book.written);
+            book.steps(steps);
+        }
+        LibreOffice.run(folder, steps);
+    }
+
+    /**
+     * Recalculates all cases of all workbooks and compares them.
      *
      * @return differences, empty when all agree
      * @throws IOException when a file cannot be written or LibreOffice does not do its work
      */
     public List<String> differences() throws IOException {
-        byte[] written = new WorkbookWriter().bytes(figures);
-        try {
-            cases.parallelStream().forEach(one -> type(one, written));
-            int half = cases.size() / 2;
-            Stream.of(cases.subList(0, half), cases.subList(half, cases.size()))
-                    .parallel()
-                    .filter(part -> !part.isEmpty())
-                    .forEach(part -> recalculate(part.stream().map(Case::file).toList()));
-            return cases.parallelStream()
-                    .flatMap(one -> differences(one).stream())
-                    .toList();
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
+        recalculate();
+        List<String> all = new ArrayList<>();
+        for (Book book : books) {
+            all.addAll(book.differences());
         }
+        return all;
     }
 
-    private void type(Case one, byte[] written) {
-        try (XSSFWorkbook workbook = Agreement.typed(written, figures.budget(), one.changes());
-                OutputStream out = Files.newOutputStream(one.file())) {
-            workbook.write(out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** The workbook of one budget, and what is typed into it. */
+    public final class Book {
+
+        private final Budget budget;
+        private final byte[] written;
+        private final String name;
+        private final List<Map<Line, Map<Integer, Given>>> cases = new ArrayList<>();
+
+        private Book(Budget budget, byte[] written, String name) {
+            this.budget = budget;
+            this.written = written;
+            this.name = name;
         }
-    }
 
-    private List<String> differences(Case one) {
-        try (XSSFWorkbook workbook = open(recalculated(one.file()))) {
-            Figures after = figures.typedOver(one.changes());
-            return Agreement.differences(workbook, Agreement::cached, after).stream()
-                    .map(difference -> one.file().getFileName() + ": " + difference)
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        /**
+         * Adds a case.
+         *
+         * @param changes what is typed in; may be empty
+         * @return this
+         */
+        public Book add(Map<Line, Map<Integer, Given>> changes) {
+            cases.add(changes);
+            return this;
         }
-    }
 
-    /** Opens a workbook without keeping its file open. */
-    static XSSFWorkbook open(Path file) {
-        try (var in = Files.newInputStream(file)) {
-            return new XSSFWorkbook(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        private Path file(String ending) {
+            return folder.resolve(name + ending);
         }
-    }
 
-    /** Where the recalculated copy of a file stands. */
-    Path recalculated(Path file) {
-        return folder.resolve("recalculated").resolve(file.getFileName());
-    }
-
-    /** Recalculates files in one run with a profile of its own. */
-    void recalculate(List<Path> files) {
-        try {
-            Path profile = Files.createTempDirectory(folder, "profile");
-            Files.createDirectories(profile.resolve("user"));
-            Files.writeString(
-                    profile.resolve("user/registrymodifications.xcu"), ALWAYS_RECALCULATE, StandardCharsets.UTF_8);
-            List<String> command = new ArrayList<>(List.of(
-                    PROGRAM,
-                    "-env:UserInstallation=" + profile.toUri(),
-                    "--headless",
-                    "--norestore",
-                    "--convert-to",
-                    "xlsx:Calc MS Excel 2007 XML",
-                    "--outdir",
-                    folder.resolve("recalculated").toString()));
-            files.forEach(file -> command.add(file.toString()));
-            run(command, profile.resolve("log.txt"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static void run(List<String> command, Path log) throws IOException {
-        Process process = new ProcessBuilder(command)
-                .redirectErrorStream(true)
-                .redirectOutput(log.toFile())
-                .start();
-        try {
-            if (!process.waitFor(MINUTES, TimeUnit.MINUTES)) {
-                process.destroyForcibly();
-                throw new IOException("LibreOffice was not done after " + MINUTES + " minutes.");
+        private void steps(List<String> steps) {
+            steps.add("open\t" + file(".xlsx").toUri());
+            for (int i = 0; i < cases.size(); i++) {
+                Typing.of(budget, cases.get(i)).forEach(typing -> steps.add(step(typing)));
+                steps.add("save\t" + file("-" + i + ".csv").toUri());
+                Typing.back(budget, cases.get(i)).forEach(typing -> steps.add(step(typing)));
             }
-        } catch (InterruptedException e) {
-            process.destroyForcibly();
-            Thread.currentThread().interrupt();
-            throw new IOException("LibreOffice was interrupted.", e);
+            steps.add("close");
         }
-        if (process.exitValue() != 0) {
-            throw new IOException("LibreOffice failed: " + Files.readString(log, StandardCharsets.UTF_8));
+
+        private static String step(Typing typing) {
+            Spot spot = typing.spot();
+            String kind = typing.value() instanceof Double ? "number" : "text";
+            return String.join(
+                    "\t",
+                    kind,
+                    spot.sheet(),
+                    Integer.toString(spot.column()),
+                    Integer.toString(spot.row()),
+                    typing.value().toString());
+        }
+
+        private List<String> differences() throws IOException {
+            try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
+                Agreement agreement = Agreement.of(workbook, budget);
+                Figures figures = Figures.of(budget);
+                return IntStream.range(0, cases.size())
+                        .parallel()
+                        .mapToObj(i -> differences(agreement, figures, i))
+                        .flatMap(List::stream)
+                        .toList();
+            }
+        }
+
+        private List<String> differences(Agreement agreement, Figures figures, int i) {
+            Map<String, List<List<Object>>> sheets = new HashMap<>();
+            return agreement
+                    .differences(
+                            spot -> value(sheets.computeIfAbsent(spot.sheet(), sheet -> sheet(i, sheet)), spot),
+                            figures.typedOver(cases.get(i)))
+                    .stream()
+                    .map(difference -> name + ", case " + i + ": " + difference)
+                    .toList();
+        }
+
+        /** What a cell of a line shows in a case. */
+        Object shown(int i, String id, int cell) {
+            Spot spot = Plan.of(budget).spot(budget.line(id), cell);
+            return value(sheet(i, spot.sheet()), spot);
+        }
+
+        private List<List<Object>> sheet(int i, String sheet) {
+            try {
+                return SheetText.rows(Files.readString(file("-" + i + "-" + sheet + ".csv"), StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        private static Object value(List<List<Object>> rows, Spot spot) {
+            List<Object> row = spot.row() < rows.size() ? rows.get(spot.row()) : List.of();
+            return spot.column() < row.size() ? row.get(spot.column()) : "";
         }
     }
 }

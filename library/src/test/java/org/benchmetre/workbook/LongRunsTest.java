@@ -53,10 +53,8 @@ class LongRunsTest {
     void a_run_of_any_length_recalculates_to_the_figures_of_the_engine(int months) throws IOException {
         Budget budget = loans(months);
         Line paid = budget.line("loan_paid");
-        PoiReferee referee = new PoiReferee(budget);
-        assertThat(referee.differences(Map.of())).isEmpty();
-        assertThat(referee.differences(Map.of(paid, Map.of(2, Given.number(55, MONEY)))))
-                .isEmpty();
+        PoiReferee referee = new PoiReferee(budget).add(Map.of()).add(Map.of(paid, Map.of(2, Given.number(55, MONEY))));
+        assertThat(referee.differences()).isEmpty();
         assertThat(Figures.of(budget).number("loans_so_far", "12")).isEqualTo(12 * 890.0);
 
         Plan plan = Plan.of(budget);

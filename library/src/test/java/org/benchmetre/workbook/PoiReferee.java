@@ -1,13 +1,10 @@
 package org.benchmetre.workbook;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.CellValue;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
@@ -15,13 +12,14 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 
 /**
- * The spreadsheet library's own evaluator as a referee: changes are typed into the written file and every formula recalculated. The
- * file is written once for any number of changes.
+ * The spreadsheet library's own evaluator as a referee: changes are typed into the written file and every formula is recalculated.
+ * The file is opened once, whatever the number of changes.
  */
 public final class PoiReferee {
 
-    private final Figures figures;
+    private final Budget budget;
     private final byte[] written;
+    private final List<Map<Line, Map<Integer, Given>>> cases = new ArrayList<>();
 
     /**
      * Writes the workbook of a budget.
@@ -30,35 +28,50 @@ public final class PoiReferee {
      * @throws IOException when the workbook cannot be made
      */
     public PoiReferee(Budget budget) throws IOException {
-        this.figures = Figures.of(budget);
-        this.written = new WorkbookWriter().bytes(figures);
+        this(budget, new WorkbookWriter().bytes(Figures.of(budget)));
+    }
+
+    /** Takes a workbook that was written from the budget and perhaps tampered with. */
+    PoiReferee(Budget budget, byte[] written) {
+        this.budget = budget;
+        this.written = written;
     }
 
     /**
-     * Compares the workbook, with changes typed in, with the engine's figures for the same changes; what searches found stays. May run
-     * in several threads.
+     * Adds a case.
      *
      * @param changes what is typed in; may be empty
-     * @return differences, empty when all agree
+     * @return this
      */
-    public List<String> differences(Map<Line, Map<Integer, Given>> changes) {
-        try (XSSFWorkbook workbook = Agreement.typed(written, figures.budget(), changes)) {
-            FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
-            return Agreement.differences(workbook, cell -> value(evaluator, cell), figures.typedOver(changes));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    public PoiReferee add(Map<Line, Map<Integer, Given>> changes) {
+        cases.add(changes);
+        return this;
     }
 
-    private static Object value(FormulaEvaluator evaluator, Cell cell) {
-        if (cell.getCellType() != CellType.FORMULA) {
-            return "no formula: " + cell;
+    /**
+     * Recalculates all cases in one open workbook, each typed in, compared with the engine's figures for the same changes, and typed
+     * back.
+     *
+     * @return differences, empty when all agree
+     * @throws IOException when the workbook cannot be read
+     */
+    public List<String> differences() throws IOException {
+        List<String> found = new ArrayList<>();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
+            Agreement agreement = Agreement.of(workbook, budget);
+            Figures figures = Figures.of(budget);
+            Recalculation recalculation = new Recalculation(workbook);
+            for (int i = 0; i < cases.size(); i++) {
+                Map<Line, Map<Integer, Given>> changes = cases.get(i);
+                Typing.of(budget, changes).forEach(typing -> typing.into(workbook));
+                recalculation.startAgain();
+                String which = "case " + i + ": ";
+                agreement.differences(recalculation::value, figures.typedOver(changes)).stream()
+                        .map(which::concat)
+                        .forEach(found::add);
+                Typing.back(budget, changes).forEach(typing -> typing.into(workbook));
+            }
         }
-        CellValue value = evaluator.evaluate(cell);
-        return switch (value.getCellType()) {
-            case NUMERIC -> value.getNumberValue();
-            case STRING -> value.getStringValue();
-            default -> value.formatAsString();
-        };
+        return found;
     }
 }

@@ -3,16 +3,12 @@ package org.benchmetre.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import java.util.stream.IntStream;
 import org.benchmetre.Benchmetre;
 import org.benchmetre.ScenarioException;
-import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
@@ -51,40 +47,19 @@ class RecommendationInAWorkbookTest {
     }
 
     private List<Seen> recalculated(Figures figures, double... lives) throws IOException {
-        LibreOfficeReferee referee = new LibreOfficeReferee(folder, figures.budget());
-        List<Path> files = new ArrayList<>();
+        LibreOfficeReferee referee = new LibreOfficeReferee(folder);
+        LibreOfficeReferee.Book book = referee.book(figures.budget());
+        Line line = figures.budget().line("material_life");
+        int tape = line.axes().get(0).indexOf("tape");
         for (double life : lives) {
-            files.add(typed(figures, life, folder.resolve("life" + files.size() + ".xlsx")));
+            book.add(Map.of(line, Map.of(tape, Given.number(life, line.unit()))));
         }
-        referee.recalculate(files);
-        List<Seen> seen = new ArrayList<>();
-        for (Path file : files) {
-            try (XSSFWorkbook workbook = LibreOfficeReferee.open(referee.recalculated(file))) {
-                seen.add(new Seen(
-                        text(workbook, figures.budget(), "recommended_label"),
-                        text(workbook, figures.budget(), "irrigation_recommendation"),
-                        text(workbook, figures.budget(), "flip_state")));
-            }
-        }
-        return seen;
-    }
-
-    private static Path typed(Figures figures, double life, Path file) throws IOException {
-        Budget budget = figures.budget();
-        Line line = budget.line("material_life");
-        Map<Integer, Given> tape = Map.of(line.axes().get(0).indexOf("tape"), Given.number(life, line.unit()));
-        byte[] written = new WorkbookWriter().bytes(figures);
-        try (XSSFWorkbook workbook = Agreement.typed(written, budget, Map.of(line, tape));
-                OutputStream out = Files.newOutputStream(file)) {
-            workbook.write(out);
-        }
-        return file;
-    }
-
-    private static String text(XSSFWorkbook workbook, Budget budget, String id) {
-        Spot spot = Plan.of(budget).spot(budget.line(id), 0);
-        return Agreement.cached(
-                        workbook.getSheet(spot.sheet()).getRow(spot.row()).getCell(spot.column()))
-                .toString();
+        referee.recalculate();
+        return IntStream.range(0, lives.length)
+                .mapToObj(i -> new Seen(
+                        book.shown(i, "recommended_label", 0).toString(),
+                        book.shown(i, "irrigation_recommendation", 0).toString(),
+                        book.shown(i, "flip_state", 0).toString()))
+                .toList();
     }
 }

@@ -119,7 +119,7 @@ class WorkbookWriterTest {
                             .isNotEmpty();
                 }
             });
-            assertThat(Agreement.differences(workbook, Agreement::cached, figures))
+            assertThat(Agreement.of(workbook, budget).differences(Agreement.cached(workbook), figures))
                     .isEmpty();
         }
     }

@@ -1,8 +1,6 @@
 package org.benchmetre.farm.irrigation.hydraulics;
 
-import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.farm.input.TradeUnits.METRE;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -37,27 +35,9 @@ public final class HelperFormulas {
                 .toArray();
     }
 
-    /** The factor of a line whose first outlet stands at half spacing: its loss over that of its length at full flow. */
-    public static double outletFactor(double exponent, int outlets, boolean half) {
-        BudgetBuilder b = new BudgetBuilder("Factor", "USD");
-        ScheduleBuilder s = b.schedule("Sheet", "Factor");
-        Line n = s.entry("outlets_n", "Outlets", Unit.ONE).given(Given.number(outlets, Unit.ONE));
-        double shortfall = half ? 0.5 : 0;
-        EqualOutlets spaced = new EqualOutlets(n, number(1, METRE), none(METRE), number(shortfall, Unit.ONE));
-        s.line(
-                "loss_total",
-                "Loss where a metre loses one",
-                METRE,
-                spaced.equivalentLength(OutletFactor.of(exponent, n)));
-        return Figures.of(b.build()).number("loss_total") / (outlets - shortfall);
-    }
-
-    /** Emission uniformity in %. */
-    public static double emissionUniformity(double variation, double inReach, double lowestOverAverage) {
-        return value(
-                Evenness.PERCENT,
-                Evenness.emissionUniformity(
-                        Evenness.asMade(plain(variation), plain(inReach)), plain(lowestOverAverage)));
+    /** The multiple-outlet factor for an exponent that no line of the farm has. */
+    public static double outletFactor(double exponent, int outlets) {
+        return outletFactors(exponent, outlets)[outlets - 1];
     }
 
     /** The class of a maker's coefficient of variation. */
@@ -66,12 +46,6 @@ public final class HelperFormulas {
         Formula found = line ? Evenness.lineClass(plain(variation)) : Evenness.pointClass(plain(variation));
         b.schedule("Sheet", "Class").textLine("class_found", "Class", found);
         return Figures.of(b.build()).text("class_found");
-    }
-
-    private static double value(Unit unit, Formula formula) {
-        BudgetBuilder b = new BudgetBuilder("Value", "USD");
-        b.schedule("Sheet", "Value").line("value_found", "Value", unit, formula);
-        return Figures.of(b.build()).number("value_found");
     }
 
     private static Formula plain(double value) {
