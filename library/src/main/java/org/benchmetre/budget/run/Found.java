@@ -29,7 +29,8 @@ final class Found {
         return budget.here(Found.class, () -> {
             Map<Line, List<Solved>> found = new HashMap<>();
             budget.solved()
-                    .forEach(line -> found.put(line, checked(line, budget.search(line).find(budget))));
+                    .forEach(line ->
+                            found.put(line, checked(line, budget.search(line).find(budget))));
             return new Found(found);
         });
     }
