@@ -37,12 +37,12 @@ public final class Benchmetre {
      * Reads a scenario, lays a price list over its parts, then settings over its entries.
      *
      * @param scenario the folder
-     * @param prices a price list, see {@link PriceLayer}: its price, pack, price year and source replace those of the part with the
+     * @param prices a price list, see {@link org.benchmetre.scenario.PriceLayer}: its price, pack, price year and source replace those of the part with the
      *     same item; an item that no part has is noted; another unit than the part's or another currency is a fault
-     * @param settings changes, see {@link Setting#parse}; each entry at most once
+     * @param settings changes, see {@link org.benchmetre.scenario.Setting#parse}; each entry at most once
      * @return the plan
      * @throws ScenarioException when there are faults in any of the three, or a figure has no finite value; it carries all of them
-     * @throws SettingSyntaxException when a setting does not follow the form; nothing was read
+     * @throws org.benchmetre.scenario.SettingSyntaxException when a setting does not follow the form; nothing was read
      */
     public static Plan read(Path scenario, Optional<Path> prices, List<String> settings) throws ScenarioException {
         Settings changes = Settings.parse(settings);
@@ -83,7 +83,7 @@ public final class Benchmetre {
      * @return the comparison, a budget of its own
      * @throws ScenarioException when any has faults, another currency than the first or nothing to divide by, or a number set without
      *     a unit would be in another unit in each; it carries the faults of all scenarios
-     * @throws SettingSyntaxException when a setting does not follow the form
+     * @throws org.benchmetre.scenario.SettingSyntaxException when a setting does not follow the form
      * @throws IllegalArgumentException when there are fewer than two
      */
     public static Comparison compare(List<Path> scenarios, Optional<Path> prices, List<String> settings, Measure per)

@@ -57,7 +57,7 @@ public final class Plan {
      * @param value a number, with a unit behind it where it is not in the unit the entry was given in, or a word
      * @return a new plan; this one is unchanged
      * @throws ScenarioException when there is no such entry, it does not take the value, or a figure has no finite value then
-     * @throws SettingSyntaxException when the address does not follow the form
+     * @throws org.benchmetre.scenario.SettingSyntaxException when the address does not follow the form
      */
     public Plan with(String address, String value) throws ScenarioException {
         return with(List.of(address + "=" + value));
@@ -69,7 +69,7 @@ public final class Plan {
      * @param settings see {@link org.benchmetre.scenario.Setting#parse}; each entry at most once
      * @return a new plan; this one is unchanged
      * @throws ScenarioException when there are faults; it carries all of them
-     * @throws SettingSyntaxException when a setting does not follow the form
+     * @throws org.benchmetre.scenario.SettingSyntaxException when a setting does not follow the form
      */
     public Plan with(List<String> settings) throws ScenarioException {
         Faults faults = new Faults();

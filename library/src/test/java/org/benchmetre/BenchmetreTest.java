@@ -188,7 +188,7 @@ class BenchmetreTest {
 
     @Test
     void a_figure_without_a_finite_value_is_a_fault() {
-        assertThat(faults("material_price[pump]=1e300", "material_rate[pump]=1e300"))
+        assertThat(faults("material_rate[pump]=1e308"))
                 .isNotEmpty()
                 .allMatch(message -> message.contains("has no finite value"))
                 // The sum of all repairs names its first few rows only, and the pump is not among them.

@@ -66,22 +66,43 @@ public final class Table {
      */
     public static Table read(Path path, Faults faults) {
         String file = String.valueOf(path.getFileName());
-        Place whole = Place.wholeFile(file);
         try {
-            CsvText text = CsvText.parse(TextFile.read(path, whole), file, 1 + MOST_ROWS);
-            if (text.rows().isEmpty()) {
-                throw new Unreadable(whole, "an empty file", "a header row with column names");
-            }
-            if (text.separator() == ';') {
-                faults.note(
-                        whole,
-                        "columns are separated by semicolons, so numbers are read with a decimal comma, such as 1,5");
-            }
-            return new Table(file, text, faults);
+            return parsed(TextFile.read(path, Place.wholeFile(file)), file, faults);
         } catch (Unreadable e) {
             faults.add(e.fault());
             return absent(file, faults);
         }
+    }
+
+    /**
+     * Reads a text. Whatever is wrong with it is added to the faults; nothing is thrown for it.
+     *
+     * @param text of a CSV file
+     * @param file what places name it
+     * @param faults where faults and notes go
+     * @return the table; unreadable and without rows when the text is
+     */
+    public static Table parse(String text, String file, Faults faults) {
+        try {
+            return parsed(text, file, faults);
+        } catch (Unreadable e) {
+            faults.add(e.fault());
+            return absent(file, faults);
+        }
+    }
+
+    private static Table parsed(String read, String file, Faults faults) throws Unreadable {
+        Place whole = Place.wholeFile(file);
+        CsvText text = CsvText.parse(read, file, 1 + MOST_ROWS);
+        if (text.rows().isEmpty()) {
+            throw new Unreadable(whole, "an empty file", "a header row with column names");
+        }
+        if (text.separator() == ';') {
+            faults.note(
+                    whole,
+                    "columns are separated by semicolons, so numbers are read with a decimal comma, such as 1,5");
+        }
+        return new Table(file, text, faults);
     }
 
     /**
@@ -243,6 +264,15 @@ public final class Table {
 
     boolean decimalComma() {
         return decimalComma;
+    }
+
+    /**
+     * The names of the columns.
+     *
+     * @return in order, in lower case
+     */
+    public List<String> columns() {
+        return header.names();
     }
 
     String cell(List<String> cells, String column) {

@@ -36,7 +36,7 @@ final class TableCells {
                 ? form.key().allowed()
                 : budget.structure().keys(form.file()).keys();
         keys.forEach(key -> rows.put(key, new LinkedHashMap<>()));
-        if (fixed) {
+        if (form.key().count().isEmpty()) {
             rows.forEach((key, cells) -> cells.put(form.key().column(), key));
         }
         sourcesAsEntered();

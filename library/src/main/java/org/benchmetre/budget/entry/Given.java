@@ -5,7 +5,7 @@ import org.benchmetre.budget.unit.Unit;
 
 /**
  * The value of one entry cell: as typed, in the unit it was typed in, and as the line takes it. Nobody has looked at it yet: only
- * {@link Budget#with} puts it into a cell, and only if the entry takes it.
+ * {@code Budget.with} puts it into a cell, and only if the entry takes it.
  *
  * @param filled false for a blank cell, which counts as 0 or as the empty text
  * @param number the number in the line's unit; 0 for a text

@@ -134,9 +134,14 @@ final class Flips {
                 "balance_first_moved",
                 "1 where it has moved since",
                 ONE,
-                moved(first, asFilled(s, first, "The way recommended")));
+                moved(first, asFilled(s, first, "The way recommended")),
+                Sizes.SOURCE);
         Line nextMoved = s.line(
-                "balance_next_moved", "1 where it has moved since", ONE, moved(next, asFilled(s, next, "The next")));
+                "balance_next_moved",
+                "1 where it has moved since",
+                ONE,
+                moved(next, asFilled(s, next, "The next")),
+                Sizes.SOURCE);
         answer.textLine(
                 "flip_state",
                 "Flip values by search",

@@ -141,7 +141,8 @@ public final class Recommendation {
                 reason.name + "_apart",
                 reason.label + ", the next less the first, 0 where alike",
                 amount.unit(),
-                when(Sizes.differ(next, first), next.minus(first), none(amount.unit())));
+                when(Sizes.differ(next, first), next.minus(first), none(amount.unit())),
+                Sizes.SOURCE);
         Formula less = none(amount.unit()).minus(more);
         Formula words = when(
                 more.isPositive(),

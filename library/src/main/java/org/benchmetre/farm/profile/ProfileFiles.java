@@ -3,14 +3,14 @@ package org.benchmetre.farm.profile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import java.util.stream.Collectors;
+import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Table;
 
 /** The files of profiles, which are packed with the library: one folder a crop, named in its {@code tables.csv}. */
 final class ProfileFiles {
@@ -48,27 +48,23 @@ final class ProfileFiles {
             if (in == null) {
                 throw new IllegalStateException("The library was packed without " + path + ".");
             }
-            return rows(path, CSVParser.parse(in, StandardCharsets.UTF_8, format()));
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return parsed(path, text);
         } catch (IOException e) {
             throw new IllegalStateException(path + " cannot be read.", e);
         }
     }
 
-    private static List<ProfileRow> rows(String path, CSVParser parser) {
-        List<ProfileRow> rows = new ArrayList<>();
-        for (CSVRecord record : parser) {
-            rows.add(new ProfileRow(path + ", row " + (record.getRecordNumber() + 1), record.toMap()));
+    private static List<ProfileRow> parsed(String path, String text) {
+        Faults faults = new Faults();
+        Table table = Table.parse(text, path, faults);
+        if (!faults.isEmpty()) {
+            throw new IllegalStateException(faults.report());
         }
-        return List.copyOf(rows);
-    }
-
-    private static CSVFormat format() {
-        return CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setTrim(true)
-                .setIgnoreEmptyLines(true)
-                .get();
+        return table.rows().stream()
+                .map(row -> new ProfileRow(
+                        row.place("").toString(),
+                        table.columns().stream().collect(Collectors.toMap(Function.identity(), row::text))))
+                .toList();
     }
 }

@@ -112,8 +112,8 @@ class OwningAPartTest {
     }
 
     @Test
-    void a_part_without_a_life_is_used_up_in_a_year() {
-        has(pump("material_life[pump]=0 1"), "material_life_years", 1);
+    void an_empty_row_has_a_life_of_a_year_so_that_nothing_is_divided_by_none() {
+        assertThat(pump().number("material_life_years", "spare_1")).isEqualTo(1);
     }
 
     @Test
