@@ -1,8 +1,10 @@
 package org.benchmetre;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
@@ -11,10 +13,11 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Plausible;
+import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
 
-/** Looks for values that are allowed but probably not meant. */
+/** Looks for values that are allowed but probably not meant. A cell of a file that stands for several is told once. */
 record Doubts(Budget budget) {
 
     List<Remark> all() {
@@ -29,18 +32,14 @@ record Doubts(Budget budget) {
 
     private void addTo(List<Remark> found, Line line, Entry entry) {
         List<Given> values = budget.given(line);
+        Set<Origin> told = new HashSet<>();
         for (int cell = 0; cell < values.size(); cell++) {
             Given given = values.get(cell);
-            Plausible usual = budget.range(line, cell);
-            if (given.filled() && usual.isUnusual(given.number())) {
-                found.add(remark(
-                        given,
-                        line.address(cell),
-                        unusual(
-                                line,
-                                given,
-                                usual,
-                                usual.equals(entry.plausible()) ? entry.source() : "the scenario's own range")));
+            Usual usual = budget.range(line, cell);
+            boolean first = given.origin().equals(Origin.DEFAULT) || !told.contains(given.origin());
+            if (given.filled() && first && usual.range().isUnusual(given.number())) {
+                told.add(given.origin());
+                found.add(remark(given, line.address(cell), unusual(line, given, usual.range(), usual.source())));
             }
         }
         if (entry.meaning().isPrice()) {

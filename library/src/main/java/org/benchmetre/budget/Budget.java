@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.benchmetre.budget.entry.Given;
-import org.benchmetre.budget.entry.Plausible;
+import org.benchmetre.budget.entry.Usual;
 
 /**
  * A graph of lines laid out in schedules, with the values of its entries. Immutable, serialisable, free of cycles. It computes
@@ -33,7 +33,7 @@ public final class Budget implements Serializable {
     private final LinkedHashMap<Line, List<Given>> defaults;
     private final LinkedHashMap<Line, List<Given>> givens;
     private final List<Rule> rules;
-    private final LinkedHashMap<Line, Ends> ranges;
+    private final Ranges ranges;
     private final LinkedHashMap<Line, Search> searches;
     private final Once once;
     private final Once here = new Once();
@@ -51,7 +51,7 @@ public final class Budget implements Serializable {
         this.defaults = new LinkedHashMap<>(builder.givens);
         this.givens = defaults;
         this.rules = Gate.rules(builder);
-        this.ranges = new LinkedHashMap<>(builder.ranges);
+        this.ranges = Ranges.of(builder.ranges, builder.documented);
         this.searches = new LinkedHashMap<>(builder.searches);
         this.once = new Once();
     }
@@ -160,10 +160,16 @@ public final class Budget implements Serializable {
      */
     public List<Given> given(Line line) {
         if (!givens.containsKey(line)) {
-            String what = isSolved(line) ? " is found by a search" : " is a formula";
-            throw new FormulaException("Line " + line + what + " and has no entered value.");
+            throw new FormulaException("Line " + line + whatItIs(line) + " and has no entered value.");
         }
         return givens.get(line);
+    }
+
+    private String whatItIs(Line line) {
+        if (formulas.containsKey(line)) {
+            return " is a formula";
+        }
+        return isSolved(line) ? " is found by a search" : " is of another budget";
     }
 
     /**
@@ -260,31 +266,15 @@ public final class Budget implements Serializable {
     }
 
     /**
-     * The usual range of an entry's cell: the one that the scenario gives it, else the one that entries beside it hold, else the
-     * documented one.
+     * The usual range of an entry's cell and where it comes from: the one that the scenario gives it, else the one that entries beside
+     * it hold, else the documented one.
      *
      * @param line an entry of this budget
      * @param cell from 0
      * @return in the line's unit
      */
-    public Plausible range(Line line, int cell) {
-        Given given = given(line).get(cell);
-        if (!given.range().equals(Plausible.UNKNOWN)) {
-            return given.range();
-        }
-        Plausible documented = entry(line).orElseThrow().plausible();
-        Ends ends = ranges.get(line);
-        if (ends == null) {
-            return documented;
-        }
-        double low = end(ends.low(), cell, documented.low());
-        double high = end(ends.high(), cell, documented.high());
-        return low > high ? documented : new Plausible(low, documented.typical(), high);
-    }
-
-    private double end(Line line, int cell, double documented) {
-        Given given = given(line).get(cell);
-        return given.filled() ? given.number() : documented;
+    public Usual range(Line line, int cell) {
+        return ranges.of(this, line, cell);
     }
 
     /**

@@ -28,6 +28,7 @@ public final class BudgetBuilder {
     final Map<Line, List<Given>> givens = new LinkedHashMap<>();
     final List<Rule> rules = new ArrayList<>();
     final Map<Line, Ends> ranges = new LinkedHashMap<>();
+    final Map<Line, UsualRange> documented = new LinkedHashMap<>();
     final Map<Line, Search> searches = new LinkedHashMap<>();
     final Map<Axis, Line> rowNames = new LinkedHashMap<>();
     final List<Caution> cautions = new ArrayList<>();
@@ -75,6 +76,16 @@ public final class BudgetBuilder {
     public void range(Line value, Line low, Line high) {
         ranges.put(value, new Ends(low, high));
         rules.add(new LowToHigh(low, high));
+    }
+
+    /**
+     * Says how the documented range of an entry follows from other entries of its row. It stands in place of that of the entry.
+     *
+     * @param value the entry
+     * @param range its range, cell by cell
+     */
+    public void range(Line value, UsualRange range) {
+        documented.put(value, range);
     }
 
     /**

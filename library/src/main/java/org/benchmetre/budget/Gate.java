@@ -139,16 +139,10 @@ public final class Gate {
     /** In a spare row nothing must be filled: a blank cell counts as nothing there. */
     private Entry entry(Line line, int cell) {
         Entry entry = entry(line);
-        boolean spare = isSpare(line, cell);
-        return spare && entry.blank() == Blank.REFUSED ? entry.whenBlank(Blank.NOTHING) : entry;
-    }
-
-    private static boolean isSpare(Line line, int cell) {
-        Position position = line.positionOf(cell);
-        return line.axes().stream().anyMatch(axis -> axis.isSpare(position.on(axis)));
+        return entry.blank() == Blank.REFUSED && line.isSpare(cell) ? entry.whenBlank(Blank.NOTHING) : entry;
     }
 
     private Subject subject(Line line, int cell) {
-        return new Subject(line.label(), line.address(cell), line.unit(), budget.currency());
+        return new Subject(line.label(), () -> line.address(cell), line.unit(), budget.currency());
     }
 }

@@ -112,6 +112,23 @@ public final class Line implements Formula {
     }
 
     /**
+     * Whether a cell stands in a spare row.
+     *
+     * @param cell from 0
+     * @return true where the row along one of its axes is empty until a reader fills it
+     */
+    public boolean isSpare(int cell) {
+        return switch (axes.size()) {
+            case 0 -> false;
+            case 1 -> axes.get(0).isSpare(cell);
+            default -> {
+                int across = axes.get(1).size();
+                yield axes.get(0).isSpare(cell / across) || axes.get(1).isSpare(cell % across);
+            }
+        };
+    }
+
+    /**
      * The address of a cell as people write it.
      *
      * @param cell from 0

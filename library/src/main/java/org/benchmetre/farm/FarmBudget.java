@@ -47,10 +47,12 @@ import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
+import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.Overhead;
 import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
+import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.takeoff.CostGroups;
@@ -78,7 +80,8 @@ public final class FarmBudget {
      * @return the budget
      */
     public static Budget of(Structure structure) {
-        FarmEntries entries = new FarmEntries(CropProfile.of(structure.kind()));
+        CropProfile profile = CropProfile.of(structure);
+        FarmEntries entries = new FarmEntries(profile);
         BudgetBuilder b = new BudgetBuilder(structure);
         b.sheetsInOrder(Sheets.IN_ORDER);
 
@@ -203,6 +206,28 @@ public final class FarmBudget {
                         lookup(watering.cost.running, ways.key, wayChoice)));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        MostOfTotal most = new MostOfTotal(b);
+        most.watch(
+                "Part",
+                new MostOfTotal.Rows("first_cost_part", Sheets.MATERIALS, takeOff.exact, first.total),
+                "This part is most of first cost: check its price, its pack and its rate for a factor of ten or a hundred.");
+        most.watch(
+                "Row of the enterprise budget",
+                new MostOfTotal.Rows("yearly_row", Sheets.BUDGET, page.costs, page.total),
+                "This row is most of the yearly cost: check its price, its hours and its life for a factor of ten or a hundred.");
+        new UsualTotals(b, profile)
+                .watch(first.perArea, "Check prices, packs and rates of parts, and the size of the house.")
+                .watch(
+                        "operating_cost_per_area",
+                        "Operating costs per m² of floor",
+                        page.operating.over(house.houseArea),
+                        "Check hours, wages, plants, heat, and the size of the house.")
+                .watch(yearlyCost.perKg, "Check wages, hours, lives of parts, and the yield.")
+                .watch(
+                        "fruit_per_area",
+                        "Marketable fruit per m² of floor",
+                        harvest.yield.over(house.houseArea),
+                        "Check yield_per_plant, plant_spacing and the size of the house.");
         LineShare line = new LineShare(b, materials, takeOff, owned, wage);
         CostSlopes slopes = new CostSlopes(
                 b,

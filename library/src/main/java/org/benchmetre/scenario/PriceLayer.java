@@ -10,6 +10,7 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Layer;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Blank;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Quoted;
@@ -32,6 +33,7 @@ public final class PriceLayer {
     private final Faults faults;
     private final Layer layer = new Layer();
     private final Map<String, Row> first = new HashMap<>();
+    private final Map<String, Line> entries = new HashMap<>();
 
     private PriceLayer(Budget budget, String table, Faults faults) {
         this.budget = budget;
@@ -91,7 +93,7 @@ public final class PriceLayer {
 
     private void value(Row row, String column, String item, int index) {
         Line line = entry(column);
-        if (row.isBlank(column)) {
+        if (row.isBlank(column) && budget.entry(line).orElseThrow().blank() != Blank.REFUSED) {
             faults.add(row.place(column), "nothing", line.label() + " of " + Quoted.text(item));
             return;
         }
@@ -132,6 +134,10 @@ public final class PriceLayer {
 
     /** The entry that a column of the priced table is. */
     private Line entry(String column) {
+        return entries.computeIfAbsent(column, this::find);
+    }
+
+    private Line find(String column) {
         return budget.lines().stream()
                 .filter(line -> budget.entry(line)
                         .filter(entry -> entry.home().table().equals(table)

@@ -68,8 +68,8 @@ final class TableCells {
                 continue;
             }
             String row = key(line, line.positionOf(cell), entry.home().rows(), true);
-            if (fits(line, cell, given, row)) {
-                put(row, column, given);
+            if (fits(line, cell, given, row) && !isKey(column)) {
+                put(row, column, entry.form().shown(given.text()), given);
             } else {
                 left.add(cell);
             }
@@ -88,17 +88,20 @@ final class TableCells {
     }
 
     private boolean fits(Line line, int cell, Given given, String row) {
-        Position position = line.positionOf(cell);
-        boolean spare = line.axes().stream().anyMatch(axis -> axis.isSpare(position.on(axis)));
         boolean plain = !given.text().isEmpty() || given.typedIn().equals(line.unit());
         boolean credited = !given.filled()
                 || CellText.source(given).equals(sources.computeIfAbsent(row, any -> CellText.source(given)));
-        return !spare && plain && credited;
+        return !line.isSpare(cell) && plain && credited;
     }
 
-    private void put(String row, String column, Given given) {
+    /** Whether a column names the rows, so that a cell with another key than its row's can only be said apart. */
+    private boolean isKey(String column) {
+        return form.key().count().isEmpty() && column.equals(form.key().column());
+    }
+
+    private void put(String row, String column, String word, Given given) {
         columns.add(column);
-        rows.get(row).put(column, CellText.of(given));
+        rows.get(row).put(column, word.isEmpty() ? CellText.of(given) : word);
     }
 
     private static String column(Line line, int cell, Home home) {

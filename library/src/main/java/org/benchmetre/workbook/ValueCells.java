@@ -7,7 +7,6 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.FormulaText;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Position;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
@@ -127,17 +126,12 @@ final class ValueCells {
     }
 
     private String format(Line line, int cell) {
-        return isSpare(line, cell) ? formats.withoutZero(line) : formats.of(line);
+        return line.isSpare(cell) ? formats.withoutZero(line) : formats.of(line);
     }
 
     private boolean isInSpareColumn(Line line, int cell) {
         Axis across = plan.place(line).across();
         return across != null && across.isSpare(line.positionOf(cell).on(across));
-    }
-
-    private static boolean isSpare(Line line, int cell) {
-        Position position = line.positionOf(cell);
-        return line.axes().stream().anyMatch(axis -> axis.isSpare(position.on(axis)));
     }
 
     /** Writes a formula that gives the value of a cell of a line. */

@@ -98,13 +98,14 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
         if (!given.typedIn().sameDimension(subject.unit())) {
             return Optional.of(new Refusal(Quoted.text(subject.shown(given.typedIn())), aUnit()));
         }
+        if (!Double.isFinite(given.typed())) {
+            return Optional.of(new Refusal(Quoted.text(Double.toString(given.typed())), expected()));
+        }
         if (bounds.takes(given.number())) {
             return Optional.empty();
         }
         String unit = subject.shown(given.typedIn());
-        boolean finite = Double.isFinite(given.typed());
-        String number = finite ? Numbers.plain(given.typed()) : Double.toString(given.typed());
-        String found = number + (unit.isEmpty() ? "" : " " + unit);
+        String found = Numbers.plain(given.typed()) + (unit.isEmpty() ? "" : " " + unit);
         return Optional.of(new Refusal(Quoted.text(found), expected()));
     }
 

@@ -141,6 +141,17 @@ public record TextForm(Kind kind, List<String> words, List<String> names, String
     }
 
     /**
+     * What a reader writes for a word.
+     *
+     * @param word a word or any other text
+     * @return its name where it has one, else the text itself
+     */
+    public String shown(String word) {
+        int named = names.isEmpty() ? -1 : words.indexOf(word);
+        return named < 0 ? word : names.get(named);
+    }
+
+    /**
      * Whether the text is compared without regard to case and kept in lower case.
      *
      * @return true for words and keys

@@ -68,7 +68,7 @@ public record TextGate(Subject subject, TextForm form, Blank blank) {
     }
 
     private Optional<Refusal> refused(String text) {
-        return Optional.of(new Refusal(Quoted.text(text), expected() + near(text, form.words())));
+        return Optional.of(new Refusal(Quoted.text(text), expected() + near(text, form.shown())));
     }
 
     private static String near(String text, List<String> known) {

@@ -10,6 +10,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Meaning;
+import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.rule.AddToOne;
 import org.benchmetre.budget.rule.FilledWith;
 import org.benchmetre.budget.unit.Unit;
@@ -81,9 +82,11 @@ public final class Channels {
         freight = c.numbers("freight", "channel_freight", "Freight", PER_KG, Columns.PRICE, 0);
         shrink = c.numbers("shrink", "channel_shrink", "Not sold, share", ONE, new Bounds(0, true, 0.95, false), 0);
         c.words("source", "channel_source", "Source");
+        Usual usual = c.profile().range("channel_price", PER_KG);
         price = b.schedule(Sheets.CROP, "Channels: price of first grade by month")
                 .entry("channel_price", "Price of first grade", PER_KG, axis, months.axis)
                 .within(Columns.PRICE)
+                .usually(usual.range(), usual.source())
                 .keptAt(Home.of(FILE, axis.name(), "price_*", "price"))
                 .meaning(Meaning.price(year.id(), "channel_source"))
                 .given(List.of());

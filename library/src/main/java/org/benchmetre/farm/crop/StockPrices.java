@@ -69,6 +69,7 @@ public final class StockPrices {
                 "Quantity of the break and one more, where it is reached",
                 PLANT,
                 when(counts, from.plus(number(1, PLANT)), none(PLANT)));
+        warnOfDearBreaks(b, blocks, price, and(kind.isFilled(), kind.is(of), price.exceeds(listPrice)), kind);
         Line largest = result.line(
                 "stock_break_largest", "Largest break reached and one more", PLANT, greatest(reached, axis));
         Line set = blocks.line(
@@ -82,5 +83,26 @@ public final class StockPrices {
                 PER_PLANT,
                 when(largest.isPositive(), greatest(set, axis), listPrice),
                 "the largest quantity reached sets the price of every plant: common practice, no source");
+    }
+
+    /** A break above the list price is no rebate. */
+    private static void warnOfDearBreaks(
+            BudgetBuilder b, ScheduleBuilder blocks, Line price, Formula dearer, Line kind) {
+        Line above = blocks.line(
+                "stock_break_above_list",
+                "Price of the break, where it is above the list price",
+                PER_PLANT,
+                when(dearer, price, none(PER_PLANT)));
+        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: breaks against the list price");
+        Line most = s.line(
+                "break_above_list",
+                "Price of the break, where it is above the list price",
+                PER_PLANT,
+                greatest(above, kind.axes().get(0)));
+        s.warning(
+                "break_price_warning",
+                "Price break",
+                most.isPositive(),
+                "This break is dearer than the list price of its plants: check its price against stock_price.");
     }
 }

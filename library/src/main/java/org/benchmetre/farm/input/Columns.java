@@ -18,7 +18,9 @@ import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.budget.rule.FilledWith;
 import org.benchmetre.budget.rule.OnceEach;
+import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.profile.CropProfile;
 
 /**
  * The columns of one table as entries along an axis: a row of the file is a row of the axis. Which rows there are says the structure;
@@ -43,9 +45,11 @@ public final class Columns {
     private final FarmTable table;
     private final Axis axis;
     private final ScheduleBuilder schedule;
+    private final CropProfile profile;
 
-    private Columns(BudgetBuilder b, FarmTable table, Axis axis, ScheduleBuilder schedule) {
+    private Columns(BudgetBuilder b, FarmTable table, Axis axis, ScheduleBuilder schedule, CropProfile profile) {
         this.b = b;
+        this.profile = profile;
         this.table = table;
         this.axis = axis;
         this.schedule = schedule;
@@ -62,7 +66,7 @@ public final class Columns {
     public static Columns of(BudgetBuilder b, FarmTable table, ScheduleBuilder schedule) {
         List<String> keys = b.structure().keys(table.file()).keys();
         Axis axis = Axis.rows(table.axis(), table.title(), keys, table.spare());
-        return new Columns(b, table, axis, schedule);
+        return new Columns(b, table, axis, schedule, CropProfile.of(b.structure()));
     }
 
     /**
@@ -72,7 +76,16 @@ public final class Columns {
      * @return the columns
      */
     public Columns in(ScheduleBuilder other) {
-        return new Columns(b, table, axis, other);
+        return new Columns(b, table, axis, other, profile);
+    }
+
+    /**
+     * What is documented of the crop, as it holds for the plan's money.
+     *
+     * @return the profile that usual ranges come from
+     */
+    public CropProfile profile() {
+        return profile;
     }
 
     /**
@@ -216,8 +229,10 @@ public final class Columns {
 
     private Line numbers(
             String column, String id, String label, Unit unit, Bounds bounds, double fallback, Meaning meaning) {
+        Usual usual = profile.range(id, unit);
         EntryBuilder entry = schedule.entry(id, label, unit, axis)
                 .within(bounds)
+                .usually(usual.range(), usual.source())
                 .keptAt(home(column))
                 .meaning(meaning);
         if (Double.isNaN(fallback)) {

@@ -53,6 +53,9 @@ public final class FarmEntries {
             return builder.given(Given.text(entry.usualText()).from(entry.source()));
         }
         double usual = entry.plausible().typical();
+        if (builder.unit().hasMoney() && !profile.moneyHolds()) {
+            builder.usually(new Plausible(Double.NaN, usual, Double.NaN), entry.source());
+        }
         if (Double.isNaN(usual)) {
             throw new FormulaException("Entry " + builder.id() + " has no documented default.");
         }

@@ -37,6 +37,10 @@ public final class EnterpriseBudget {
     public final Line aboveTotal;
     /** Operating costs, money/a. */
     public final Line operating;
+    /** All costs, money/a. */
+    public final Line total;
+    /** Each cost, money/a; 0 for receipts. */
+    public final Line costs;
     /** One row for each receipt, cost and sum. */
     public final Axis axis;
 
@@ -67,21 +71,21 @@ public final class EnterpriseBudget {
         ScheduleBuilder units = b.schedule(Sheets.BUDGET, "Returns for each unit");
         ScheduleBuilder evens = b.schedule(Sheets.BUDGET, "Break-evens: picking, packing and selling move with yield");
         List<BudgetRow> counted = items.counted();
-        amounts(counted);
+        costs = amounts(counted);
         Line receipts = sums.line("budget_receipts", "Receipts", YEARLY, sumOf(BudgetRow.RECEIPT));
         operating = sums.line("operating_cost_total", "Operating costs", YEARLY, sumOf(BudgetRow.OPERATING));
         aboveOperating = sums.line(
                 "returns_above_operating", "Returns above operating costs", YEARLY, receipts.minus(operating));
         Line owning = sums.line("ownership_cost_total", "Ownership costs", YEARLY, sumOf(BudgetRow.OWNERSHIP));
         Line overhead = sums.line("budget_overhead", "Overhead", YEARLY, sumOf(BudgetRow.OVERHEAD));
-        Line all = sums.line(
+        total = sums.line(
                 "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
-        aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(all));
-        List<BudgetRow> rows = items.withTotals(receipts, operating, aboveOperating, owning, overhead, all, aboveTotal);
+        aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(total));
+        List<BudgetRow> rows = items.withTotals(receipts, operating, aboveOperating, owning, overhead, total, aboveTotal);
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
         table(rows, house, planting, fruit);
         perUnit(units, house, planting);
-        breakEvens(evens, new BreakEvens(items.harvest(), items.moves(), planting), operating, all);
+        breakEvens(evens, new BreakEvens(items.harvest(), items.moves(), planting), operating, total);
     }
 
     private static void breakEvens(ScheduleBuilder s, BreakEvens evens, Line operating, Line all) {
@@ -112,13 +116,18 @@ public final class EnterpriseBudget {
     }
 
     /** What counts, each row with its section, before any sum. */
-    private void amounts(List<BudgetRow> counted) {
+    private Line amounts(List<BudgetRow> counted) {
         Axis items = Axis.rows(
                 "budget_item", "Item", counted.stream().map(BudgetRow::key).toList(), 0);
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Items as they count");
         b.nameRows(items, s.textLine("budget_item_label", "Item", rows(items, counted, BudgetRow::label)));
         section = s.textLine("budget_section", "Section", rows(items, counted, row -> text(row.section())));
         amount = s.line("budget_amount", "Amount", YEARLY, rows(items, counted, BudgetRow::amount));
+        return s.line(
+                "budget_cost",
+                "Cost",
+                YEARLY,
+                when(section.is(BudgetRow.RECEIPT), none(YEARLY), amount));
     }
 
     private Formula sumOf(String name) {

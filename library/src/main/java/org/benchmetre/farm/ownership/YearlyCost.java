@@ -30,6 +30,8 @@ public final class YearlyCost {
 
     /** Yearly cost in total, money/a. */
     public final Line total;
+    /** Yearly cost per kilogram of marketable fruit, money/kg; none without fruit. */
+    public final Line perKg;
     /** Yearly cost by group, for the chosen way, money/a. */
     public final Line byGroup;
     /** Plants of each kind of plant stock, recovered over their life, money/a. */
@@ -133,7 +135,7 @@ public final class YearlyCost {
         Formula share =
                 byGroup.over(when(total.isPositive(), total, number(1, YEARLY))).in(Unit.parse("%"));
         groupTable.line("group_yearly_share", "Share of yearly cost", Unit.parse("%"), share);
-        results(s, p, harvest);
+        perKg = results(s, p, harvest);
     }
 
     private static Line years(BudgetBuilder b, PlantStock stock, Harvest harvest) {
@@ -146,7 +148,7 @@ public final class YearlyCost {
                         OwnershipRates.LIFE);
     }
 
-    private void results(ScheduleBuilder s, FirstCost.Parts p, Harvest harvest) {
+    private Line results(ScheduleBuilder s, FirstCost.Parts p, Harvest harvest) {
         Unit perFoot = Unit.parse("money/(ft a)");
         Line metre = s.line(
                 "yearly_cost_per_metre",
@@ -170,7 +172,7 @@ public final class YearlyCost {
                 "Yearly cost per square foot of floor",
                 perSquareFoot,
                 area.in(perSquareFoot));
-        s.line(
+        return s.line(
                 "yearly_cost_per_kg",
                 "Yearly cost per kg of marketable fruit",
                 Unit.parse("money/kg"),

@@ -14,6 +14,11 @@ import org.benchmetre.budget.unit.Unit;
  */
 public record Documented(double low, String typical, double high, String unit, String source) {
 
+    /** A range without a default. */
+    static Documented ofRange(ProfileRow row) {
+        return new Documented(row.number("low"), "", row.number("high"), row.text("unit"), row.text("source"));
+    }
+
     static Documented of(ProfileRow row) {
         return new Documented(
                 row.number("low"), row.text("typical"), row.number("high"), row.text("unit"), row.text("source"));

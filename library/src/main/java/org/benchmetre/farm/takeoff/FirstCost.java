@@ -41,6 +41,11 @@ public final class FirstCost {
     /** First cost of the plants of the chosen stock, money. */
     public final Line plants;
 
+    /** First cost, money. */
+    public final Line total;
+    /** First cost per square metre of floor, money/m2. */
+    public final Line perArea;
+
     /**
      * What first cost is made of.
      *
@@ -128,7 +133,8 @@ public final class FirstCost {
         Line group =
                 groups.line("group_first_cost", "First cost", MONEY, lookup(groupByWay, p.ways().key, chosen.way()));
         groups.line("group_first_cost_per_metre", "First cost per metre", perMetreUnit, group.over(benchMetres));
-        results(summary, p, sum(group, costs.axis));
+        total = summary.line("first_cost_total", "First cost, in total", MONEY, sum(group, costs.axis));
+        perArea = results(summary, p, total);
     }
 
     private static Line firstPlants(BudgetBuilder b, PlantStock stock, Line choice) {
@@ -136,13 +142,12 @@ public final class FirstCost {
                 .line("plants_first_cost", "First plants", MONEY, lookup(stock.firstCost, stock.key, choice));
     }
 
-    private static void results(ScheduleBuilder s, Parts p, Formula all) {
+    private static Line results(ScheduleBuilder s, Parts p, Line total) {
         Unit perMetre = Unit.parse("money/m");
         Unit perFoot = Unit.parse("money/ft");
         Unit perPlant = Unit.parse("money/plant");
         Unit perArea = Unit.parse("money/m2");
         Unit perSquareFoot = Unit.parse("money/ft2");
-        Line total = s.line("first_cost_total", "First cost, in total", MONEY, all);
         Line metre = s.line(
                 "first_cost_per_metre", "First cost per metre of bench", perMetre, total.over(p.house().benchMetres));
         s.line("first_cost_per_foot", "First cost per foot of bench", perFoot, metre.in(perFoot));
@@ -158,5 +163,6 @@ public final class FirstCost {
                 "First cost per square foot of floor",
                 perSquareFoot,
                 area.in(perSquareFoot));
+        return area;
     }
 }

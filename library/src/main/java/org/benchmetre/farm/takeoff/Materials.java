@@ -125,6 +125,7 @@ public final class Materials {
         priceHigh = l.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
         b.rule(new AtMost(salvage, price));
         b.range(price, priceLow, priceHigh);
+        b.range(price, new UnitPrices(unit, pack, UnitPrices.of(c.profile())));
         b.range(life, lifeLow, lifeHigh);
     }
 }
