@@ -152,7 +152,8 @@ enum ImpossibleValue {
     }
 
     private static boolean isChoice(Entry entry) {
-        return List.of(TextForm.Kind.WORD, TextForm.Kind.KEYS).contains(entry.form().kind());
+        return List.of(TextForm.Kind.WORD, TextForm.Kind.KEYS)
+                .contains(entry.form().kind());
     }
 
     /** The unit that a bare number is in: that of what stands in the cell. */

@@ -99,7 +99,8 @@ class ImpossibleValuesTest {
         linesFor(value).forEach(line -> {
             String[] apart = value.typed().split(" ", 2);
             String unit = ImpossibleValue.isNumber(line)
-                    ? ImpossibleValue.unitOf(SAMPLE.budget(), line).display(SAMPLE.budget().currency())
+                    ? ImpossibleValue.unitOf(SAMPLE.budget(), line)
+                            .display(SAMPLE.budget().currency())
                     : "";
             cells.single(line.address(0), apart[0], apart.length > 1 ? apart[1] : unit);
         });
@@ -113,32 +114,41 @@ class ImpossibleValuesTest {
     }
 
     private static List<String> settings(ImpossibleValue value) {
-        return linesFor(value).map(line -> line.address(0) + "=" + value.typed()).toList();
+        return linesFor(value)
+                .map(line -> line.address(0) + "=" + value.typed())
+                .toList();
     }
 
     private static Plan priced(ImpossibleValue value, Path folder) throws Exception {
         List<String> cells = new ArrayList<>();
         for (Line line : PRICED.stream().map(SAMPLE.budget()::line).toList()) {
             boolean possible = !value.isFor(SAMPLE.budget(), line, entry(line));
-            cells.add(possible ? Numbers.plain(SAMPLE.budget().given(line).get(0).number()) : value.typed());
+            cells.add(
+                    possible ? Numbers.plain(SAMPLE.budget().given(line).get(0).number()) : value.typed());
         }
         String item = SAMPLE.budget().line("material_item").axes().get(0).keys().get(0);
-        String unit = SAMPLE.budget().given(SAMPLE.budget().line("material_unit")).get(0).text();
-        String text = "item,unit,source,pack,price,price_year\n" + item + "," + unit + ",," + String.join(",", cells) + "\n";
+        String unit = SAMPLE.budget()
+                .given(SAMPLE.budget().line("material_unit"))
+                .get(0)
+                .text();
+        String text =
+                "item,unit,source,pack,price,price_year\n" + item + "," + unit + ",," + String.join(",", cells) + "\n";
         Path list = Files.writeString(folder.resolve("prices.csv"), text);
         return Benchmetre.read(Sample.TROUGH_HOUSE, Optional.of(list), List.of());
     }
 
     private static Map<String, List<String>> calls(ImpossibleValue value) {
         Map<Line, Map<Integer, Given>> changes = new LinkedHashMap<>();
-        linesFor(value).forEach(line -> value.handedOver(SAMPLE.budget(), line)
-                .ifPresent(given -> changes.put(line, Map.of(0, given))));
+        linesFor(value)
+                .forEach(line -> value.handedOver(SAMPLE.budget(), line)
+                        .ifPresent(given -> changes.put(line, Map.of(0, given))));
         if (changes.isEmpty()) {
             return Map.of();
         }
         RefusedException refused =
                 catchThrowableOfType(RefusedException.class, () -> PLAN.budget().with(changes));
-        return told(refused.refused().stream().map(each -> each.refusal().words()).toList());
+        return told(
+                refused.refused().stream().map(each -> each.refusal().words()).toList());
     }
 
     /** The faults of a plan, without their places. */
@@ -157,7 +167,9 @@ class ImpossibleValuesTest {
         for (String sentence : sentences) {
             Matcher address = ADDRESS.matcher(sentence);
             while (address.find()) {
-                byAddress.computeIfAbsent(address.group(1), any -> new ArrayList<>()).add(sentence);
+                byAddress
+                        .computeIfAbsent(address.group(1), any -> new ArrayList<>())
+                        .add(sentence);
             }
         }
         return byAddress;
@@ -185,11 +197,11 @@ class ImpossibleValuesTest {
             if (value.isFor(SAMPLE.budget(), line, entry(line))) {
                 Map<Gate, List<String>> said = new EnumMap<>(Gate.class);
                 gates(value, line)
-                        .forEach(gate -> said.put(
-                                gate, REFUSED.get(value).get(gate).getOrDefault(line.address(0), List.of())));
-                assertThat(said.values()).as("%s: %s", value, said).allSatisfy(each -> assertThat(each)
-                        .hasSize(1)
-                        .isEqualTo(said.get(Gate.SETTING)));
+                        .forEach(gate ->
+                                said.put(gate, REFUSED.get(value).get(gate).getOrDefault(line.address(0), List.of())));
+                assertThat(said.values())
+                        .as("%s: %s", value, said)
+                        .allSatisfy(each -> assertThat(each).hasSize(1).isEqualTo(said.get(Gate.SETTING)));
                 tried++;
             }
         }

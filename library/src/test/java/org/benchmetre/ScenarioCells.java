@@ -36,8 +36,11 @@ record ScenarioCells(Budget budget, Map<String, List<Map<String, String>>> table
     }
 
     private static List<Map<String, String>> rows(String text) {
-        CSVFormat format =
-                CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         List<Map<String, String>> rows = new ArrayList<>();
         try (CSVParser parser = CSVParser.parse(text, format)) {
             parser.forEach(record -> rows.add(new LinkedHashMap<>(record.toMap())));

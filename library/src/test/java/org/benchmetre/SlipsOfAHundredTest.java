@@ -76,7 +76,8 @@ class SlipsOfAHundredTest {
 
     @Test
     void a_part_counted_in_feet_is_held_against_the_price_of_a_metre() throws ScenarioException {
-        assertThat(without("trough", "material_unit[trough]=ft", "material_pack[trough]=10", "material_price[trough]=400"))
+        assertThat(without(
+                        "trough", "material_unit[trough]=ft", "material_pack[trough]=10", "material_price[trough]=400"))
                 .anySatisfy(each -> assertThat(each).contains("usually from 0.06096 to 304.8 USD/pack"));
     }
 
@@ -94,7 +95,9 @@ class SlipsOfAHundredTest {
     @CsvSource({"0.15", "1500", "0.015"})
     void a_life_is_told(double life) throws ScenarioException {
         assertThat(without("trough", "material_life[trough]=" + life))
-                .anySatisfy(each -> assertThat(each).contains("material_life[trough]: Life is").contains("from 0.5 to 50"));
+                .anySatisfy(each -> assertThat(each)
+                        .contains("material_life[trough]: Life is")
+                        .contains("from 0.5 to 50"));
     }
 
     @Test
@@ -104,7 +107,8 @@ class SlipsOfAHundredTest {
                 .asString()
                 .contains("plug_from_1000")
                 .contains(BREAK);
-        assertThat(told(Sample.TROUGH_HOUSE, "break_price[plug_from_1000]=0.48")).isEmpty();
+        assertThat(told(Sample.TROUGH_HOUSE, "break_price[plug_from_1000]=0.48"))
+                .isEmpty();
     }
 
     @Test
@@ -116,7 +120,9 @@ class SlipsOfAHundredTest {
         }
         Path channels = folder.resolve("channels.csv");
         Files.writeString(channels, Files.readString(channels).replace(",13.50,", ",1350,"));
-        assertThat(told(folder).stream().filter(each -> each.contains("1350 USD/kg")).toList())
+        assertThat(told(folder).stream()
+                        .filter(each -> each.contains("1350 USD/kg"))
+                        .toList())
                 .singleElement()
                 .asString()
                 .contains("channels.csv, row 3, column price")
@@ -128,7 +134,8 @@ class SlipsOfAHundredTest {
     @Test
     void a_price_of_plants_is_told() throws ScenarioException {
         assertThat(told(Sample.TROUGH_HOUSE, "stock_price[plug]=48"))
-                .anySatisfy(each -> assertThat(each).contains("stock_price[plug]").contains("from 0.05 to 10"));
+                .anySatisfy(
+                        each -> assertThat(each).contains("stock_price[plug]").contains("from 0.05 to 10"));
     }
 
     /** A pack of 0.03 m in place of 3 m: 174,420 of 182,000. */
@@ -161,7 +168,9 @@ class SlipsOfAHundredTest {
         try (Stream<Path> files = Files.list(Sample.TROUGH_HOUSE)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 String text = Files.readString(file).replace("plan_currency,USD", "plan_currency,JPY");
-                Files.writeString(folder.resolve(file.getFileName()), text.replace("USD/", "JPY/").replace(",USD,", ",JPY,"));
+                Files.writeString(
+                        folder.resolve(file.getFileName()),
+                        text.replace("USD/", "JPY/").replace(",USD,", ",JPY,"));
             }
         }
         String[] yen = {"channel_price[direct;jan]=1350", "stock_price[plug]=48", "material_life[trough]=1500"};

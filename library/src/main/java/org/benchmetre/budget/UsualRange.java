@@ -1,8 +1,8 @@
 package org.benchmetre.budget;
 
 import java.io.Serializable;
-import java.util.function.Function;
 import java.util.List;
+import java.util.function.Function;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Usual;
 

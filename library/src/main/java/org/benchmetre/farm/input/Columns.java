@@ -16,9 +16,9 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.entry.TextForm;
+import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.rule.FilledWith;
 import org.benchmetre.budget.rule.OnceEach;
-import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.profile.CropProfile;
 

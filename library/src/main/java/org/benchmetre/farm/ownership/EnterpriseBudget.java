@@ -81,7 +81,8 @@ public final class EnterpriseBudget {
         total = sums.line(
                 "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
         aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(total));
-        List<BudgetRow> rows = items.withTotals(receipts, operating, aboveOperating, owning, overhead, total, aboveTotal);
+        List<BudgetRow> rows =
+                items.withTotals(receipts, operating, aboveOperating, owning, overhead, total, aboveTotal);
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
         table(rows, house, planting, fruit);
         perUnit(units, house, planting);
@@ -123,11 +124,7 @@ public final class EnterpriseBudget {
         b.nameRows(items, s.textLine("budget_item_label", "Item", rows(items, counted, BudgetRow::label)));
         section = s.textLine("budget_section", "Section", rows(items, counted, row -> text(row.section())));
         amount = s.line("budget_amount", "Amount", YEARLY, rows(items, counted, BudgetRow::amount));
-        return s.line(
-                "budget_cost",
-                "Cost",
-                YEARLY,
-                when(section.is(BudgetRow.RECEIPT), none(YEARLY), amount));
+        return s.line("budget_cost", "Cost", YEARLY, when(section.is(BudgetRow.RECEIPT), none(YEARLY), amount));
     }
 
     private Formula sumOf(String name) {

@@ -36,8 +36,7 @@ public final class MostOfTotal {
         this.b = b;
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "When one row is most of a total");
         most = s.line("most_of_total", "Share of a total that one row seldom reaches", ONE, number(MOST, ONE), CHOICE);
-        few = s.line(
-                "few_rows", "So few rows that one may well be most of them", ONE, number(FEW_ROWS, ONE), CHOICE);
+        few = s.line("few_rows", "So few rows that one may well be most of them", ONE, number(FEW_ROWS, ONE), CHOICE);
     }
 
     /**

@@ -3,7 +3,10 @@ package org.benchmetre.farm.ownership;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -61,13 +64,29 @@ public final class UsualTotals {
         }
         Line least = end(total, "least", usual.range().low(), usual.source());
         Line most = end(total, "most", usual.range().high(), usual.source());
-        Formula value = total.kind() == Kind.OPTIONAL ? total.numberOr(none(total.unit())) : total;
+        Line value = counted(total);
+        Line far = s.line(
+                total.id() + "_far",
+                total.label() + ", 1 where it is far from what is usual",
+                ONE,
+                when(or(and(value.isPositive(), least.exceeds(value)), value.exceeds(most)), one(), none(ONE)),
+                "0 is left alone");
         s.warning(
                 total.id() + "_warning",
                 total.label(),
-                or(and(value.isPositive(), least.exceeds(value)), value.exceeds(most)),
-                total.label() + " is far from what is usual, see " + least.id() + " and " + most.id() + ". " + advice);
+                far.isPositive(),
+                "Far from what is usual, see " + least.id() + " and " + most.id() + ". " + advice);
         return this;
+    }
+
+    private Line counted(Line total) {
+        return total.kind() == Kind.OPTIONAL
+                ? s.line(
+                        total.id() + "_counted",
+                        total.label() + ", 0 where there is none",
+                        total.unit(),
+                        total.numberOr(none(total.unit())))
+                : total;
     }
 
     private Line end(Line total, String end, double value, String source) {
