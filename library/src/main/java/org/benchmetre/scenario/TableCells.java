@@ -13,8 +13,10 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
+import org.benchmetre.budget.entry.Blank;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
+import org.benchmetre.budget.entry.Numbers;
 
 /** The cells of one table on their way to a file. */
 final class TableCells {
@@ -63,7 +65,7 @@ final class TableCells {
         for (int cell = 0; cell < line.size(); cell++) {
             Given given = budget.given(line).get(cell);
             String column = column(line, cell, entry.home());
-            boolean said = entry.home().whole() ? whole.contains(column) : CellText.isSaid(budget, line, cell);
+            boolean said = entry.home().whole() ? whole.contains(column) : isSaid(line, cell, entry.home());
             if (!said) {
                 continue;
             }
@@ -72,15 +74,27 @@ final class TableCells {
                 put(row, column, entry.form().shown(given.text()), given);
             } else {
                 left.add(cell);
+                fillIfNeeded(line, cell, row, column);
             }
         }
         return left;
     }
 
+    /** Whether a cell says anything: a value that is not its default, or a default from elsewhere than its row. */
+    private boolean isSaid(Line line, int cell, Home home) {
+        Given given = budget.given(line).get(cell);
+        String row = key(line, line.positionOf(cell), home.rows(), true);
+        String beside = sources.getOrDefault(row, budget.usual(line, cell).source());
+        boolean credited = given.filled()
+                && !given.source().equals(budget.usual(line, cell).source())
+                && (!form.key().allowed().isEmpty() || !CellText.source(given).equals(beside));
+        return credited || CellText.isSaid(budget, line, cell);
+    }
+
     private Set<String> changedColumns(Line line, Home home) {
         Set<String> changed = new LinkedHashSet<>();
         for (int cell = 0; cell < line.size(); cell++) {
-            if (CellText.isSaid(budget, line, cell)) {
+            if (isSaid(line, cell, home)) {
                 changed.add(column(line, cell, home));
             }
         }
@@ -92,6 +106,15 @@ final class TableCells {
         boolean credited = !given.filled()
                 || CellText.source(given).equals(sources.computeIfAbsent(row, any -> CellText.source(given)));
         return !line.isSpare(cell) && plain && credited;
+    }
+
+    /** A cell that must not be blank has its value here too, though what is said apart goes before it. */
+    private void fillIfNeeded(Line line, int cell, String row, String column) {
+        boolean needed = budget.entry(line).orElseThrow().blank() == Blank.REFUSED;
+        if (needed && !line.isSpare(cell) && FileLayer.isNumber(line)) {
+            columns.add(column);
+            rows.get(row).put(column, Numbers.plain(budget.given(line).get(cell).number()));
+        }
     }
 
     /** Whether a column names the rows, so that a cell with another key than its row's can only be said apart. */
