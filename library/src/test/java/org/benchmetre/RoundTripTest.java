@@ -64,7 +64,14 @@ class RoundTripTest {
     }
 
     /** Units are alike whatever the order in which their parts are written. */
-    private record Said(String address, boolean filled, double number, String text, Given.AsTyped as, String source, Plausible range) {}
+    private record Said(
+            String address,
+            boolean filled,
+            double number,
+            String text,
+            Given.AsTyped as,
+            String source,
+            Plausible range) {}
 
     private static Said said(String address, Given given) {
         String source = given.filled() ? given.source() : "";
