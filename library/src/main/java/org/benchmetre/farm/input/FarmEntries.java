@@ -42,26 +42,26 @@ public final class FarmEntries {
      *
      * @param builder the entry, all but its home
      * @return the line
-     * @throws FormulaException when a number has no documented default
+     * @throws FormulaException when it must be filled and has no documented default
      */
     public Line add(EntryBuilder builder) {
         profile.entry(builder.id()).ifPresent(known -> document(builder, known));
         Entry entry = builder.entry();
         boolean mayBeBlank = builder.isText() && entry.form().equals(TextForm.FREE);
         builder.keptAt(Home.single(builder.id(), "value")).whenBlank(mayBeBlank ? Blank.NOTHING : Blank.REFUSED);
-        if (builder.isText()) {
-            return builder.given(Given.text(entry.usualText()).from(entry.source()));
-        }
         double usual = entry.plausible().typical();
-        if (Double.isNaN(usual)) {
-            throw new FormulaException("Entry " + builder.id() + " has no documented default.");
+        boolean isKnown = builder.isText() ? mayBeBlank || !entry.source().isEmpty() : !Double.isNaN(usual);
+        if (!isKnown) {
+            throw new FormulaException(
+                    "Entry " + builder.id() + " has no documented default in the profile of " + profile.name() + ".");
         }
-        return builder.given(Given.number(usual, builder.unit()).from(entry.source()));
+        Given value = builder.isText() ? Given.text(entry.usualText()) : Given.number(usual, builder.unit());
+        return builder.given(value.from(entry.source()));
     }
 
     private static void document(EntryBuilder builder, Documented known) {
         if (builder.isText()) {
-            builder.words(known.typical(), known.source(), builder.entry().form());
+            builder.usually(known.typical(), known.source());
         } else {
             builder.usually(known.in(builder.unit()), known.source());
         }
