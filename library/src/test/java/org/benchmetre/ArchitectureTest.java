@@ -105,10 +105,10 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyTheScenarioSeesCsv() {
+    void onlyScenariosAndProfilesSeeCsv() {
         noClasses()
                 .that()
-                .resideOutsideOfPackage("org.benchmetre.scenario..")
+                .resideOutsideOfPackages("org.benchmetre.scenario..", "org.benchmetre.farm.profile..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.apache.commons.csv..")

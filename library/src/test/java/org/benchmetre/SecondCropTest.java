@@ -103,7 +103,8 @@ class SecondCropTest {
         Budget budget = house().budget();
         PoiReferee referee = new PoiReferee(budget);
         assertThat(LongStream.rangeClosed(0, SEEDS)
-                        .mapToObj(seed -> seed == 0 ? Map.<Line, Map<Integer, Given>>of() : Adjustments.seeded(budget, seed))
+                        .mapToObj(seed ->
+                                seed == 0 ? Map.<Line, Map<Integer, Given>>of() : Adjustments.seeded(budget, seed))
                         .parallel()
                         .flatMap(changes -> referee.differences(changes).stream()))
                 .isEmpty();

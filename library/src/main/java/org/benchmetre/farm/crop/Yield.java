@@ -20,6 +20,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.profile.Documented;
 
 /**
@@ -103,7 +104,7 @@ public final class Yield {
 
         ScheduleBuilder one = b.schedule(Sheets.CROP, "Yield of the chosen plant stock, in a full year");
         Line gramsChosen = one.line("grams_per_plant", "Fruit per plant and crop", GRAMS, chosen(grams, stock, choice));
-        warn(one, gramsChosen, entries.profile().needed("yield_per_plant"));
+        warn(one, gramsChosen, entries.profile());
         Line all = one.line("fruit_grown", "Fruit grown", KG, chosen(grown, stock, choice));
         one.line("fruit_missed", "Missed at harvest", KG, chosen(left, stock, choice));
         one.line("fruit_graded_out", "Graded out", KG, chosen(out, stock, choice));
@@ -122,7 +123,9 @@ public final class Yield {
     }
 
     /** Outside what is published. The entry itself is watched over by its own range. */
-    private void warn(ScheduleBuilder s, Line grams, Documented known) {
+    private void warn(ScheduleBuilder s, Line grams, CropProfile profile) {
+        Documented known = profile.needed("yield_per_plant");
+        String published = profile.fact("yield_published").source();
         Plausible range = known.in(GRAMS);
         Line least = s.line(
                 "grams_per_plant_least",
@@ -144,9 +147,8 @@ public final class Yield {
                 "grams_per_plant_warning",
                 "Fruit per plant against what is published",
                 and(outside.exceeds(none(GRAMS)), not(planned.exceeds(none(GRAMS)))),
-                "Fruit per plant and crop lies outside " + Numbers.shown(range.low()) + " to "
-                        + Numbers.shown(range.high())
-                        + " g, the range documented for yield_per_plant: check yield_factor, reference_density and density_response.");
+                "Fruit per plant and crop lies outside " + Numbers.shown(range.low()) + " to " + Numbers.shown(range.high())
+                        + " g (" + published + "): check yield_factor, reference_density and density_response.");
     }
 
     private static Formula outside(Line grams, Line least, Line most) {

@@ -4,12 +4,9 @@ import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.EntryBuilder;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Blank;
-import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
-import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.profile.Documented;
@@ -65,34 +62,5 @@ public final class FarmEntries {
         } else {
             builder.usually(known.in(builder.unit()), known.source());
         }
-    }
-
-    /**
-     * The ends of an entry's usual range as entries of their own, for figures that are made of them.
-     *
-     * @param low the low end, 0 where nobody knows it
-     * @param high the high end, 0 where nobody knows it
-     */
-    public record Range(Line low, Line high) {}
-
-    /**
-     * Adds the ends of the range of an entry.
-     *
-     * @param s where they are added
-     * @param line an entry of a number
-     * @param usual its documented range
-     * @return both ends, kept in the columns {@code low} and {@code high} of the entry's own row
-     */
-    public Range range(ScheduleBuilder s, Line line, Plausible usual) {
-        Line low = end(s, line, "low", usual.low());
-        Line high = end(s, line, "high", usual.high());
-        return new Range(low, high);
-    }
-
-    private static Line end(ScheduleBuilder s, Line line, String column, double usual) {
-        EntryBuilder end = s.entry(line.id() + "_" + column, line.label() + ", " + column + " end", line.unit())
-                .within(Bounds.ANY)
-                .keptAt(Home.single(line.id(), column));
-        return end.given(Double.isNaN(usual) ? Given.blank(line.unit()) : Given.number(usual, line.unit()));
     }
 }
