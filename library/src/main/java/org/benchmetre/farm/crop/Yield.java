@@ -147,8 +147,9 @@ public final class Yield {
                 "grams_per_plant_warning",
                 "Fruit per plant against what is published",
                 and(outside.exceeds(none(GRAMS)), not(planned.exceeds(none(GRAMS)))),
-                "Fruit per plant and crop lies outside " + Numbers.shown(range.low()) + " to " + Numbers.shown(range.high())
-                        + " g (" + published + "): check yield_factor, reference_density and density_response.");
+                "Fruit per plant and crop lies outside " + Numbers.shown(range.low()) + " to "
+                        + Numbers.shown(range.high()) + " g (" + published
+                        + "): check yield_factor, reference_density and density_response.");
     }
 
     private static Formula outside(Line grams, Line least, Line most) {
