@@ -105,10 +105,10 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyScenariosAndProfilesSeeCsv() {
+    void onlyTheScenarioSeesCsv() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("org.benchmetre.scenario..", "org.benchmetre.farm.profile..")
+                .resideOutsideOfPackage("org.benchmetre.scenario..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.apache.commons.csv..")

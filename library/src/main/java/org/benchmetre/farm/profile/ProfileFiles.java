@@ -79,11 +79,15 @@ final class ProfileFiles {
         if (!faults.isEmpty()) {
             throw new IllegalStateException(faults.report());
         }
-        String first = table.columns().iterator().next();
+        String first = table.columns().get(0);
         Set<String> names = new HashSet<>();
-        table.rows().stream().filter(row -> !names.add(row.text(first))).findFirst().ifPresent(row -> {
-            throw new IllegalStateException(row.place(first) + ": " + row.text(first) + " stands a second time.");
-        });
+        table.rows().stream()
+                .filter(row -> !names.add(row.text(first)))
+                .findFirst()
+                .ifPresent(row -> {
+                    throw new IllegalStateException(
+                            row.place(first) + ": " + row.text(first) + " stands a second time.");
+                });
         return table.rows().stream()
                 .map(row -> new ProfileRow(
                         row.place("").toString(),
