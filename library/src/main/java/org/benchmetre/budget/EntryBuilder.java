@@ -46,24 +46,6 @@ public final class EntryBuilder {
     }
 
     /**
-     * Sets the plausible range, the documented default and their source.
-     *
-     * @param low plausible low, NaN when unknown
-     * @param typical default, NaN when there is none
-     * @param high plausible high, NaN when unknown
-     * @param source a published source, or the words <i>common practice, no source</i>
-     * @return this
-     * @throws FormulaException when the default lies outside its range
-     */
-    public EntryBuilder typical(double low, double typical, double high, String source) {
-        if (low > typical || typical > high) {
-            throw new FormulaException(
-                    "Entry " + id + " has a typical value of " + typical + " outside " + low + " to " + high + ".");
-        }
-        return usually(new Plausible(low, typical, high), source);
-    }
-
-    /**
      * Sets hard bounds, both allowed themselves.
      *
      * @param least lower bound, in the line's unit
@@ -96,10 +78,10 @@ public final class EntryBuilder {
     }
 
     /**
-     * Replaces the plausible range.
+     * Sets the usual range and documented default of a number.
      *
      * @param plausible in the line's unit
-     * @param source where it comes from
+     * @param source a published source, or the words <i>common practice, no source</i>
      * @return this
      */
     public EntryBuilder usually(Plausible plausible, String source) {
@@ -123,39 +105,45 @@ public final class EntryBuilder {
     }
 
     /**
-     * Allows a few texts only, or any label when the list is empty.
+     * Sets the documented default of a text.
      *
-     * @param usual the documented default
+     * @param word the text, empty when there is none
      * @param source where it comes from
+     * @return this
+     */
+    public EntryBuilder usually(String word, String source) {
+        entry = entry.usually(new Usual(entry.plausible(), word, source));
+        return this;
+    }
+
+    /**
+     * Allows a few texts only.
+     *
      * @param texts all texts allowed
      * @return this
      */
-    public EntryBuilder oneOf(String usual, String source, List<String> texts) {
-        return words(usual, source, texts.isEmpty() ? TextForm.GROUP : TextForm.oneOf(texts));
+    public EntryBuilder oneOf(List<String> texts) {
+        return words(TextForm.oneOf(texts));
     }
 
     /**
      * Allows the filled keys of a table only.
      *
-     * @param usual the documented default, empty when there is none
-     * @param source where it comes from
      * @param keys the text line of keys
      * @return this
      */
-    public EntryBuilder keyOf(String usual, String source, Line keys) {
-        return words(usual, source, TextForm.keyOf(keys.id()));
+    public EntryBuilder keyOf(Line keys) {
+        return words(TextForm.keyOf(keys.id()));
     }
 
     /**
      * Allows texts of a form only.
      *
-     * @param usual the documented default, empty when there is none
-     * @param source where it comes from
      * @param form which texts
      * @return this
      */
-    public EntryBuilder words(String usual, String source, TextForm form) {
-        entry = entry.among(form).usually(new Usual(entry.plausible(), usual, source));
+    public EntryBuilder words(TextForm form) {
+        entry = entry.among(form);
         return this;
     }
 

@@ -48,7 +48,8 @@ final class MarginRows {
                 .given(rows.stream().map(row -> taken.words(row.label(), row)).toList());
         b.nameRows(axis, label);
         section = s.textEntry("cause_section", "Section", axis)
-                .oneOf(BudgetSection.OPERATING.key(), "the budget's own sections", BudgetSection.keys())
+                .oneOf(BudgetSection.keys())
+                .usually(BudgetSection.OPERATING.key(), "the budget's own sections")
                 .given(rows.stream()
                         .map(row -> taken.words(row.section().key(), row))
                         .toList());

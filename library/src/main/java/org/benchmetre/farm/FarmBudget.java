@@ -91,7 +91,7 @@ public final class FarmBudget {
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
-        Months months = new Months(b);
+        Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
         Containers containers = new Containers(b, entries, house);
         Planting planting = new Planting(b, entries, house, containers);
@@ -101,9 +101,11 @@ public final class FarmBudget {
         Hydraulics hydraulics = new Hydraulics(b, entries, ways, house, planting);
         PlantStock stock = new PlantStock(b, entries, house, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
-                .keyOf(firstKey(ways.axis), "first way of the list", ways.key));
+                .keyOf(ways.key)
+                .usually(firstKey(ways.axis), "first way of the list"));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
-                .keyOf(firstKey(stock.axis), "first stock of the list", stock.key));
+                .keyOf(stock.key)
+                .usually(firstKey(stock.axis), "first stock of the list"));
         Line wage = Rates.declare(choices, entries);
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
@@ -116,7 +118,7 @@ public final class FarmBudget {
                 new Drivers.Sections(house, containers, planting, trough, substrate, ways),
                 watering.headerLength,
                 wayChoice);
-        Materials materials = new Materials(b, drivers, ways);
+        Materials materials = new Materials(b, entries, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);

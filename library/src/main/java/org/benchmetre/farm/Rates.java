@@ -1,7 +1,5 @@
 package org.benchmetre.farm;
 
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.Line;
@@ -16,13 +14,10 @@ final class Rates {
 
     /** Declares the rates and answers the wage of installation labour. */
     static Line declare(ScheduleBuilder s, FarmEntries entries) {
-        entries.add(s.entry("plan_year", "Year of the plan", ONE)
-                .from(1990, 2100)
-                .whole()
-                .typical(2020, 2026, 2035, INVENTED));
+        entries.add(
+                s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
         return entries.add(
                 s.entry("install_wage", "Installing and care of lines, wage with on-costs", Unit.parse("money/h"))
-                        .from(0, 1_000_000)
-                        .typical(10, 18, 40, INVENTED + "; " + COMMON + " for the range"));
+                        .from(0, 1_000_000));
     }
 }

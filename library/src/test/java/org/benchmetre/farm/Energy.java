@@ -35,11 +35,10 @@ final class Energy {
     static Budget alone() {
         BudgetBuilder b = new BudgetBuilder("Energy", "USD");
         FarmEntries entries = new FarmEntries(CropProfile.of("strawberry"));
-        Months months = new Months(b);
+        Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
-        Line price = entries.add(b.schedule("Price", "Price")
-                .entry("electricity_price", "Price", Unit.parse("money/kWh"))
-                .typical(0.08, 0.15, 0.4, "any"));
+        Line price =
+                entries.add(b.schedule("Price", "Price").entry("electricity_price", "Price", Unit.parse("money/kWh")));
         FarmBudget.energy(b, entries, months, house, price);
         return Sample.filled(b.build(), Sample.troughHouse());
     }

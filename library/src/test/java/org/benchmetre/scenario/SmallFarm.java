@@ -50,7 +50,7 @@ final class SmallFarm {
                 Axis.rows("material", "Part", structure.keys("materials.csv").keys(), 2);
         ScheduleBuilder t = b.schedule("Parts", "Parts");
         t.textEntry("material_item", "Key", axis)
-                .words("", "", TextForm.OWN_KEY)
+                .words(TextForm.OWN_KEY)
                 .keptAt(Home.of("materials.csv", "material", "item"))
                 .given(axis.keys().subList(0, axis.filled()).stream()
                         .map(Given::text)

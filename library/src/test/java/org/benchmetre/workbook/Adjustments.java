@@ -1,5 +1,6 @@
 package org.benchmetre.workbook;
 
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,7 +57,7 @@ public final class Adjustments {
     }
 
     private static boolean sharesAxis(Line line, Set<Line> broken) {
-        return broken.stream().anyMatch(other -> other.axes().equals(line.axes()));
+        return broken.stream().anyMatch(other -> !Collections.disjoint(other.axes(), line.axes()));
     }
 
     private void line(Line line) {

@@ -30,6 +30,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Solved;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.unit.Unit;
 
 /** A small invented budget of shelves, with everything a workbook has to draw. Its figures mean nothing. */
@@ -95,11 +96,11 @@ public final class SampleBudget {
                                 + " breaks included, and the length is measured along the wall from end to end.");
         shelf = list.entry("shelf_length", "Length of shelf", Unit.METRE)
                 .above(0, 500)
-                .typical(1, 6, 30, "invented for this example")
+                .usually(new Plausible(1, 6, 30), "invented for this example")
                 .given(Given.typed(20, Unit.parse("ft"), Unit.METRE).from("Measured on the wall; invented."));
         wages = list.entry("hourly_wage", "Wage, all included", MONEY.over(HOUR))
                 .from(0, 1000)
-                .typical(12, 18.5, 40, "common practice, no source")
+                .usually(new Plausible(12, 18.5, 40), "common practice, no source")
                 .given(Given.number(18.5, MONEY.over(HOUR)));
         Line glue = list.entry("glue_temperature", "Temperature for glue", CELSIUS)
                 .from(-10, 60)
@@ -110,7 +111,8 @@ public final class SampleBudget {
                 .whole()
                 .given(Given.number(2026, Unit.ONE));
         list.textEntry("finish_kind", "Finish of the surface")
-                .oneOf("oil", "common practice, no source", List.of("oil", "wax", "paint, two coats"))
+                .oneOf(List.of("oil", "wax", "paint, two coats"))
+                .usually("oil", "common practice, no source")
                 .given(Given.text("paint, two coats"));
     }
 
@@ -124,7 +126,8 @@ public final class SampleBudget {
                 .given(List.of(number(0.75, HOUR.over(Unit.METRE)), number(0.4, HOUR.over(Unit.METRE))));
         ScheduleBuilder chosen = builder.schedule("Entries", "Way chosen");
         choice = chosen.textEntry("way_choice", "Way chosen")
-                .keyOf("screwed", "", key)
+                .keyOf(key)
+                .usually("screwed", "")
                 .given(Given.text("screwed"));
         chosen.line("way_in_words", "In words", Unit.ONE, lookup(label, key, choice));
         Line perMetre = chosen.line("fixing_hours", "Hours a metre", HOUR.over(Unit.METRE), lookup(hours, key, choice));
@@ -144,7 +147,7 @@ public final class SampleBudget {
         builder.nameRows(part, name);
         partName = name;
         partGroup = table.textEntry("part_group", "Group", part)
-                .oneOf("", "", group.keys())
+                .oneOf(group.keys())
                 .given(List.of(Given.text("wood"), Given.text("metal"), Given.text("metal")));
         Unit rate = PIECE.over(Unit.METRE);
         Line perMetre = table.entry("part_rate", "Pieces a metre", rate, part)

@@ -78,7 +78,8 @@ public final class WaysCompared {
         Ways ways = s.ways();
         Line rival = entries.add(b.schedule(Sheets.ENTRIES, "Ways compared")
                 .textEntry("irrigation_rival", "Way to compare with, by its key")
-                .keyOf(secondKey(ways), "second way of the list", ways.key));
+                .keyOf(ways.key)
+                .usually(secondKey(ways), "second way of the list"));
         Ranking rank = new Ranking(
                 b,
                 ways,

@@ -4,7 +4,6 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.Axis;
@@ -62,8 +61,7 @@ public final class ChannelSales {
             BudgetBuilder b, FarmEntries entries, Channels c, Picking picking, Axis months, Line priceLevel) {
         Line usual = entries.add(b.schedule(Sheets.CROP, "Second grade")
                 .entry("second_grade_price", "Second grade, share of first, where a channel has no price", ONE)
-                .from(0, 1)
-                .typical(0.3, 0.6, 0.8, COMMON));
+                .from(0, 1));
         ScheduleBuilder table = b.schedule(Sheets.CROP, "Channels: what a kg sent is worth");
         Line grade = table.line(
                 "channel_second_counted",

@@ -51,7 +51,7 @@ public final class Crop {
         this.stock = stock;
         this.growth = growth;
         yield = new Yield(b, entries, planting, stock, growth, choice);
-        pattern = new MonthPattern(b, months, stock, choice);
+        pattern = new MonthPattern(b, entries.profile(), months, stock, choice);
         picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
         receipts = new Receipts(b, entries, months, pattern, picking);
         priceLevel = receipts.priceLevel;

@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.Collections;
@@ -20,17 +19,17 @@ import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.rule.AddToOne;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.profile.CropProfile;
 
 /**
  * How a crop's fruit spreads over the months: shares that add up to one. A kind of plant stock takes its own column {@code
- * share_<stock>} of {@code months.csv}, else the common column {@code share}, else an invented spread from October to June.
+ * share_<stock>} of {@code months.csv}, else the common column {@code share}, else the spread that is documented.
  */
 public final class MonthPattern {
 
     private static final String COMMON_COLUMN = "share";
     private static final Bounds SHARE = new Bounds(0, true, 1, false);
     private static final double NEAR = 5e-7;
-    private static final double[] USUAL = {0.10, 0.14, 0.20, 0.20, 0.14, 0.06, 0, 0, 0, 0.02, 0.06, 0.08};
 
     /** Shares of each kind, by month. */
     public final Line byStock;
@@ -43,16 +42,17 @@ public final class MonthPattern {
      * Declares entries and lines.
      *
      * @param b where schedules are added
+     * @param profile what is documented of the crop
      * @param months months and their file
      * @param stock the kinds
      * @param choice key of the chosen kind
      */
-    public MonthPattern(BudgetBuilder b, Months months, PlantStock stock, Line choice) {
+    public MonthPattern(BudgetBuilder b, CropProfile profile, Months months, PlantStock stock, Line choice) {
         this.months = months.axis;
         ScheduleBuilder blocks = b.schedule(Sheets.CROP, "Fruit by month: share of the crop, by plant stock");
         blocks.note("Each row adds up to 1. Where a kind has no column of its own all kinds share one spread, since "
-                + StockGrowth.DOUBT + ".");
-        List<Given> usual = Months.usual(USUAL, ONE, COMMON + "; give your own in months.csv");
+                + profile.fact("yield_by_stock").source() + ".");
+        List<Given> usual = months.usual("fruit_share", ONE);
         byStock = blocks.entry("fruit_share", "Share of the crop's fruit", ONE, stock.axis, months.axis)
                 .within(SHARE)
                 .keptAt(Home.of(Months.FILE, Months.AXIS, COMMON_COLUMN + "_*", COMMON_COLUMN)

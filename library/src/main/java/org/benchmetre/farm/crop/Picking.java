@@ -7,7 +7,6 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -68,8 +67,7 @@ public final class Picking {
                 KG,
                 yield.marketable.times(one().minus(kept)));
         firstGrade = entries.add(dry.entry("first_grade_share", "First grade, share of marketable fruit", ONE)
-                .from(0, 1)
-                .typical(0.85, 0.9, 0.95, COMMON));
+                .from(0, 1));
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Marketable fruit by month");
         byMonth = s.line(
                 "month_yield",

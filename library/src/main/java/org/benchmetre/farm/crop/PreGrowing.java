@@ -1,7 +1,5 @@
 package org.benchmetre.farm.crop;
 
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -40,16 +38,13 @@ public final class PreGrowing {
                         + "with yearly cost and is not charged here again.");
         Line wage = entries.add(
                 single.entry("pre_grow_wage", "Labour of growing on, wage with on-costs", Unit.parse("money/h"))
-                        .from(0, 1_000_000)
-                        .typical(10, 18, 40, INVENTED));
+                        .from(0, 1_000_000));
         Line benchWeek = entries.add(single.entry(
                         "bench_week_cost", "Cost of a metre of raising bench for a week", Unit.parse("money/(m wk)"))
-                .from(0, 1_000_000)
-                .typical(0, 0.3, 1, INVENTED));
+                .from(0, 1_000_000));
         Line density =
                 entries.add(single.entry("raising_density", "Plants on a metre of raising bench", Unit.parse("plant/m"))
-                        .above(0, 1000)
-                        .typical(20, 50, 120, COMMON));
+                        .above(0, 1000));
         spaceRate(single, entries, house);
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: growing on, for each plant set out");
         Unit money = Unit.parse("money/plant");
@@ -96,14 +91,11 @@ public final class PreGrowing {
     private static void spaceRate(ScheduleBuilder s, FarmEntries entries, House house) {
         Line cost = entries.add(
                 s.entry("space_yearly_cost", "Guide: what the house has to earn in a year", Unit.parse("money/a"))
-                        .from(0, 1e12)
-                        .typical(Double.NaN, 0, Double.NaN, "0 until you fill it in"));
+                        .from(0, 1e12));
         Line use = entries.add(s.entry("space_use_share", "Guide: share of floor and time in use", ONE)
-                .above(0, 1)
-                .typical(0.5, 0.75, 0.95, "0.75 in Fisher, Greenhouse Grower, space-week costing"));
+                .above(0, 1));
         Line weeks = entries.add(s.entry("space_weeks", "Guide: weeks of a year that have to pay", Unit.parse("wk/a"))
-                .above(0, 53)
-                .typical(20, 52, 52, "Fisher, Greenhouse Grower, space-week costing"));
+                .above(0, 53));
         s.line(
                 "space_rate",
                 "Guide: what a square metre in use has to earn in a week",

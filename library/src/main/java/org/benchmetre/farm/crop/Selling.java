@@ -7,8 +7,6 @@ import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -48,24 +46,18 @@ public final class Selling {
     public Selling(BudgetBuilder b, FarmEntries entries, boolean byChannels) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Prices and what moves with yield");
         Line method = entries.add(s.textEntry("receipts_by", "Receipts by channels or one_price")
-                .oneOf(
-                        byChannels ? CHANNELS : ONE_PRICE,
-                        "channels where channels.csv has rows",
-                        List.of(CHANNELS, ONE_PRICE)));
+                .oneOf(List.of(CHANNELS, ONE_PRICE))
+                .usually(byChannels ? CHANNELS : ONE_PRICE, "channels where channels.csv has rows"));
         onePrice = method.is(ONE_PRICE);
         priceLevel = entries.add(s.entry("price_level", "All prices of fruit against those entered", ONE)
-                .from(0, 10)
-                .typical(0.75, 1, 1.25, "1 for prices as entered; range " + COMMON));
+                .from(0, 10));
         single = entries.add(s.entry("fruit_price", "Price of marketable fruit, for one_price", PER_KG)
-                .from(0, 1_000_000)
-                .typical(3, 6, 12, INVENTED));
+                .from(0, 1_000_000));
         otherCosts = entries.add(s.entry("cost_per_kg", "Other costs that move with yield, per kg", PER_KG)
                 .from(0, 1_000_000)
-                .typical(0, 0, 3, "0: picking and packing are counted by their hours, packs by channels")
                 .note("Beside picking and packing, which the sheet of operations counts; with packs for one_price."));
         commission = entries.add(s.entry("commission_share", "Commission, share of price, for one_price", ONE)
-                .from(0, 0.95)
-                .typical(0, 0.1, 0.2, INVENTED));
+                .from(0, 0.95));
     }
 
     /**

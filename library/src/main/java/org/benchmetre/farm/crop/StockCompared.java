@@ -98,8 +98,7 @@ public final class StockCompared {
                 stock.whereFilled(growth.weeksToFruit));
         Formula differs = or(growth.yieldFactor.exceeds(one()), one().exceeds(growth.yieldFactor));
         Line doubt = b.schedule(Sheets.CROP, "Plant stock compared: doubt")
-                .textLine(
-                        "stock_yield_doubt", "Yield by kind of plant stock", text("Doubt: " + StockGrowth.DOUBT + "."));
+                .textLine("stock_yield_doubt", "Yield by kind of plant stock", text("Doubt: " + growth.doubt + "."));
         Formula words = when(differs, doubt, text("Taken to yield as planned."));
         s.textLine("compared_doubt", "How far to trust the yield", when(stock.key.isFilled(), words, text("")));
     }

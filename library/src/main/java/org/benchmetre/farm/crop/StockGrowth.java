@@ -4,7 +4,6 @@ import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -24,11 +23,6 @@ import org.benchmetre.farm.input.Sheets;
  */
 public final class StockGrowth {
 
-    /** What to think of yields by stock. */
-    static final String DOUBT =
-            "few yields by stock are published; in Florida fields bare-root plants gave 36 to 91 % more early "
-                    + "fruit than plugs, and plugs as much or more in total (HortTechnology 30(2):238, 2020)";
-
     private static final Unit WEEK = Unit.parse("wk");
     private static final Unit DEGREE = Unit.parse("degC");
     private static final Bounds WEEKS = new Bounds(0, true, 520, false);
@@ -41,6 +35,8 @@ public final class StockGrowth {
     public final Line benchWeeks;
     /** Weeks from planting to first ripe fruit, wk; 0 where unknown. */
     public final Line weeksToFruit;
+    /** What to think of yields by stock. */
+    final String doubt;
 
     /**
      * Declares entries and lines.
@@ -52,25 +48,22 @@ public final class StockGrowth {
     public StockGrowth(BudgetBuilder b, FarmEntries entries, PlantStock stock) {
         ScheduleBuilder season = b.schedule(Sheets.CROP, "Season");
         cropsPerYear = entries.add(season.entry("crops_per_year", "Crops in a year", Unit.parse("crop/a"))
-                .above(0, 12)
-                .typical(0.5, 1, 2, COMMON));
+                .above(0, 12));
         Line cropWeeks = entries.add(
                 season.entry("crop_weeks", "Weeks a crop stands, planting to clear-out", Unit.parse("wk/crop"))
-                        .above(0, 520)
-                        .typical(20, 40, 52, COMMON));
+                        .above(0, 520));
         Line seasonWeeks = entries.add(
                 season.entry("season_weeks", "Weeks of a year that benches can be in crop", Unit.parse("wk/a"))
-                        .above(0, 53)
-                        .typical(20, 52, 53, COMMON));
+                        .above(0, 53));
         Line warmth =
                 entries.add(season.entry("first_fruit_temperature", "Mean temperature, planting to first fruit", DEGREE)
-                        .from(-10, 40)
-                        .typical(8, 14, 20, COMMON));
+                        .from(-10, 40));
 
+        doubt = entries.profile().fact("yield_by_stock").source();
+        String heatSum = entries.profile().fact("heat_sum_to_fruit").source();
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: delivery and growth");
-        s.note("A blank yield counts as 1: no kind is taken to yield more or earlier than another, since " + DOUBT
-                + ". Heat sum, cold-stored plants: 831 day-degrees above 2.4 degC, waiting-bed plants 891 above 2.9 degC (Lemiere "
-                + "et al., Journal of Horticultural Science and Biotechnology 73(6):786-795, 1998).");
+        s.note("A blank yield counts as 1: no kind is taken to yield more or earlier than another, since " + doubt
+                + ". Heat sum: " + heatSum + ".");
         Columns c = stock.columns.in(s);
         c.numbers("lead_weeks", "stock_lead_weeks", "Order ahead", WEEK, WEEKS, 0);
         c.words("delivery_window", "stock_delivery_window", "Delivery");
@@ -108,7 +101,7 @@ public final class StockGrowth {
                 "To first fruit",
                 WEEK,
                 when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))),
-                "heat sum over (mean temperature - base): Lemiere et al., Journal of Horticultural Science and Biotechnology 73(6), 1998");
+                "heat sum over (mean temperature - base); " + heatSum);
         s.warning(
                 "stock_season_warning",
                 "Season",

@@ -8,17 +8,20 @@ import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Numbers;
+import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.farm.profile.CropProfile;
+import org.benchmetre.farm.profile.Documented;
 
 /**
  * Yield of each kind of plant stock.
@@ -31,16 +34,13 @@ import org.benchmetre.farm.layout.Planting;
  * m  marketable share     Y  marketable fruit, kg/a
  * </pre>
  *
- * With a response between 0 and 1 grams per plant fall and kilograms per square metre rise as plants stand closer, the direction
- * published for strawberries in suspended troughs in Florida at 8.8 to 28.6 plants per square metre (2007); its size is common
- * practice, no source.
+ * With a response between 0 and 1 grams per plant fall and kilograms per square metre rise as plants stand closer. The profile of the
+ * crop says where direction and size come from.
  */
 public final class Yield {
 
     private static final Unit GRAMS = Unit.parse("g/(plant crop)");
     private static final Unit KG = Unit.parse("kg/a");
-    private static final double LOW = 300;
-    private static final double HIGH = 1350;
 
     /** Fruit of a plant and crop, as entered, g/(plant crop). */
     public final Line perPlant;
@@ -75,26 +75,14 @@ public final class Yield {
             StockGrowth growth,
             Line choice) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Yield");
-        perPlant = entries.add(s.entry("yield_per_plant", "Fruit per plant and crop", GRAMS)
-                .from(0, 10_000)
-                .typical(
-                        LOW,
-                        500,
-                        HIGH,
-                        "Short-day plants in troughs 500 g: Proceedings of the Florida State Horticultural Society, article "
-                                + "85841; 1350 g high but reached: Horticulturae 8(3):249, 2022; low end " + COMMON));
+        perPlant = entries.add(
+                s.entry("yield_per_plant", "Fruit per plant and crop", GRAMS).from(0, 10_000));
         Line missed = entries.add(s.entry("harvest_losses", "Ripe fruit missed or dropped, share", ONE)
-                .from(0, 1)
-                .typical(0, 0, 0.05, "published yields are of fruit picked; range " + COMMON));
-        marketableShare = entries.add(s.entry("marketable_share", "Marketable share", ONE)
-                .from(0, 1)
-                .typical(
-                        0.8,
-                        0.9,
-                        0.97,
-                        "0.9 in troughs: high plant densities in suspended troughs, Florida (abstract)"));
-        firstYear = yearShare(s, entries, "year_1_share", "Yield of the first year, share of a full one", 0.6);
-        secondYear = yearShare(s, entries, "year_2_share", "Yield of the second year, share of a full one", 0.8);
+                .from(0, 1));
+        marketableShare =
+                entries.add(s.entry("marketable_share", "Marketable share", ONE).from(0, 1));
+        firstYear = yearShare(s, entries, "year_1_share", "Yield of the first year, share of a full one");
+        secondYear = yearShare(s, entries, "year_2_share", "Yield of the second year, share of a full one");
         Line density = densityFactor(s, entries, planting.plantsPerArea);
 
         ScheduleBuilder table = b.schedule(Sheets.CROP, "Yield by plant stock, in a full year");
@@ -116,7 +104,7 @@ public final class Yield {
 
         ScheduleBuilder one = b.schedule(Sheets.CROP, "Yield of the chosen plant stock, in a full year");
         Line gramsChosen = one.line("grams_per_plant", "Fruit per plant and crop", GRAMS, chosen(grams, stock, choice));
-        warn(one, gramsChosen);
+        warn(one, gramsChosen, entries.profile());
         Line all = one.line("fruit_grown", "Fruit grown", KG, chosen(grown, stock, choice));
         one.line("fruit_missed", "Missed at harvest", KG, chosen(left, stock, choice));
         one.line("fruit_graded_out", "Graded out", KG, chosen(out, stock, choice));
@@ -135,16 +123,22 @@ public final class Yield {
     }
 
     /** Outside what is published. The entry itself is watched over by its own range. */
-    private void warn(ScheduleBuilder s, Line grams) {
-        Line least =
-                s.line("grams_per_plant_least", "Fruit per plant and crop, least", GRAMS, number(LOW, GRAMS), COMMON);
+    private void warn(ScheduleBuilder s, Line grams, CropProfile profile) {
+        Documented known = profile.needed("yield_per_plant");
+        String published = profile.fact("yield_published").source();
+        Plausible range = known.in(GRAMS);
+        Line least = s.line(
+                "grams_per_plant_least",
+                "Fruit per plant and crop, least",
+                GRAMS,
+                number(range.low(), GRAMS),
+                known.source());
         Line most = s.line(
                 "grams_per_plant_most",
                 "Fruit per plant and crop, most published",
                 GRAMS,
-                number(HIGH, GRAMS),
-                "1350 g: Horticulturae 8(3):249, 2022; in troughs 500 g: Proceedings of the Florida State Horticultural Society, "
-                        + "article 85841");
+                number(range.high(), GRAMS),
+                known.source());
         Line outside = s.line(
                 "grams_per_plant_outside", "Fruit per plant outside that by", GRAMS, outside(grams, least, most));
         Line planned = s.line(
@@ -153,7 +147,8 @@ public final class Yield {
                 "grams_per_plant_warning",
                 "Fruit per plant against what is published",
                 and(outside.exceeds(none(GRAMS)), not(planned.exceeds(none(GRAMS)))),
-                "Fruit per plant and crop lies outside 300 to 1350 g (Horticulturae 8(3):249, 2022; low end " + COMMON
+                "Fruit per plant and crop lies outside " + Numbers.shown(range.low()) + " to "
+                        + Numbers.shown(range.high()) + " g (" + published
                         + "): check yield_factor, reference_density and density_response.");
     }
 
@@ -161,28 +156,17 @@ public final class Yield {
         return greater(none(GRAMS), greater(grams.minus(most), least.minus(grams)));
     }
 
-    private static Line yearShare(ScheduleBuilder s, FarmEntries entries, String id, String label, double low) {
-        return entries.add(s.entry(id, label, ONE)
-                .from(0, 2)
-                .typical(low, 1, 1, "1 for no learning; range " + COMMON)
-                .note("Moves yearly cash. The budget is of a full year."));
+    private static Line yearShare(ScheduleBuilder s, FarmEntries entries, String id, String label) {
+        return entries.add(s.entry(id, label, ONE).from(0, 2).note("Moves yearly cash. The budget is of a full year."));
     }
 
     private static Line densityFactor(ScheduleBuilder s, FarmEntries entries, Line density) {
         Unit perArea = Unit.parse("plant/m2");
         Line reference = entries.add(s.entry("reference_density", "Plants per m² of floor the yield holds for", perArea)
-                .from(0, 200)
-                .typical(Double.NaN, 0, Double.NaN, "0 stands for the plan's own density")
-                .note("Published yields: 22 plants/m² in Florida troughs, 8 to 12 in heated houses."));
+                .from(0, 200));
         Line response =
                 entries.add(s.entry("density_response", "Response to density: 0 none, 1 the same kg per m²", ONE)
-                        .from(0, 1)
-                        .typical(
-                                0,
-                                0.3,
-                                0.6,
-                                "direction published: Relationship of plant density to fruit yield of Sweet Charlie strawberry grown in a pine "
-                                        + "bark soilless medium, 2007, 8.8 to 28.6 plants/m²; size " + COMMON));
+                        .from(0, 1));
         Formula ratio = density.over(reference);
         return s.line(
                 "density_factor",
@@ -192,8 +176,8 @@ public final class Yield {
                         and(reference.isPositive(), density.isPositive()),
                         ratio.power(none(ONE).minus(response)),
                         one()),
-                "(density / reference)^-response: Relationship of plant density to fruit yield of Sweet Charlie strawberry grown in a "
-                        + "pine bark soilless medium, 2007, for the direction; size " + COMMON);
+                "(density / reference)^-response; "
+                        + entries.profile().needed("density_response").source());
     }
 
     private static Formula chosen(Line line, PlantStock stock, Line choice) {

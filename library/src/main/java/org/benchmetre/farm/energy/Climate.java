@@ -4,7 +4,6 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.energy.EnergyUnits.CELSIUS;
 import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -59,10 +58,8 @@ public final class Climate {
         outsideByDay = months.numbersOrBlank(s, "day_temperature", "day_temperature", "Outside by day", CELSIUS, LEVEL);
         outsideByNight =
                 months.numbersOrBlank(s, "night_temperature", "night_temperature", "Outside by night", CELSIUS, LEVEL);
-        heldByDay =
-                months.numbers(s, "day_set", "day_set", "Held inside by day", CELSIUS, HELD, new double[] {18}, COMMON);
-        heldByNight = months.numbers(
-                s, "night_set", "night_set", "Held inside by night", CELSIUS, HELD, new double[] {8}, COMMON);
+        heldByDay = months.numbers(s, "day_set", "day_set", "Held inside by day", CELSIUS, HELD);
+        heldByNight = months.numbers(s, "night_set", "night_set", "Held inside by night", CELSIUS, HELD);
         sun = months.numbersOrBlank(
                 s,
                 "radiation",
@@ -78,9 +75,7 @@ public final class Climate {
                 "heated_share",
                 "Share of the month in which the house is heated",
                 ONE,
-                new Bounds(0, true, 1, false),
-                new double[] {1},
-                COMMON);
+                new Bounds(0, true, 1, false));
         heated = s.line(
                 "heat_counted_share",
                 "Share of the month that heat is counted for",

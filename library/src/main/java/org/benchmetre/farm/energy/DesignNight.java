@@ -12,8 +12,6 @@ import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
 import static org.benchmetre.farm.energy.EnergyUnits.KELVIN;
 import static org.benchmetre.farm.energy.EnergyUnits.KILOWATT;
 import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_AREA;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -64,14 +62,11 @@ public final class DesignNight {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Design night: size of the heater");
         s.note("The screen is taken as open. A heating contractor sizes the plant; this is a first figure.");
         Line outside = entries.add(s.entry("design_temperature", "Coldest night the house is heated in", CELSIUS)
-                .from(-60, 40)
-                .typical(-30, -15, 5, INVENTED));
-        Line inside = entries.add(s.entry("design_inside", "Held inside on that night", CELSIUS)
-                .from(-10, 40)
-                .typical(2, 8, 18, COMMON));
+                .from(-60, 40));
+        Line inside = entries.add(
+                s.entry("design_inside", "Held inside on that night", CELSIUS).from(-10, 40));
         Line margin = entries.add(s.entry("boiler_margin", "Margin on top of the design loss", ONE)
-                .from(0, 3)
-                .typical(0.1, 0.25, 0.5, COMMON));
+                .from(0, 3));
         Line heated = s.line("months_heated", "Months that are heated", ONE, sum(climate.heated, months.axis));
         Line colder = s.line(
                 "design_difference",

@@ -9,7 +9,6 @@ import static org.benchmetre.farm.energy.EnergyUnits.KILOWATT;
 import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_MONTH;
 import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_YEAR;
 import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_AREA;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -27,10 +26,6 @@ import org.benchmetre.farm.input.Sheets;
 public final class Electricity {
 
     private static final Bounds HOURS = new Bounds(0, true, 24, false);
-    private static final double[] VENTED = {0, 0, 1, 3, 6, 9, 11, 10, 6, 2, 0, 0};
-    private static final double[] COOLED = {0, 0, 0, 0, 2, 5, 7, 6, 2, 0, 0, 0};
-    private static final double[] STIRRED = {24, 24, 18, 12, 8, 4, 4, 4, 8, 12, 18, 24};
-    private static final double[] NONE = {0};
 
     /** What it costs, money/mo, by month. */
     public final Line cost;
@@ -58,17 +53,16 @@ public final class Electricity {
         s.note("Without pumps: their energy stands with the ways to water. Without lights unless entered.");
         hours = b.schedule(Sheets.OPERATIONS, "Hours of running");
         byMonth = b.schedule(Sheets.OPERATIONS, "Electricity by month");
-        Line fans = perArea(s, entries, "fan_power", "Vent fans, power per m² of floor", 2, 5, 10);
-        Line cooler = power(s, entries, "cooler_power", "Cooler, power", 0, 0, 3);
-        Line circulation =
-                perArea(s, entries, "circulation_power", "Circulation fans, power per m² of floor", 0.5, 1, 3);
-        Line lights = perArea(s, entries, "light_power", "Lights, power per m² of floor", 0, 0, 100);
-        Line base = power(s, entries, "base_power", "What runs all day: controls, inflation fans", 0.05, 0.2, 2);
+        Line fans = perArea(s, entries, "fan_power", "Vent fans, power per m² of floor");
+        Line cooler = power(s, entries, "cooler_power", "Cooler, power");
+        Line circulation = perArea(s, entries, "circulation_power", "Circulation fans, power per m² of floor");
+        Line lights = perArea(s, entries, "light_power", "Lights, power per m² of floor");
+        Line base = power(s, entries, "base_power", "What runs all day: controls, inflation fans");
 
-        Line ofFans = load("fan", "Vent fans", fans.times(floor), VENTED);
-        Line ofCooler = load("cooler", "Cooler", cooler, COOLED);
-        Line ofCirculation = load("circulation", "Circulation fans", circulation.times(floor), STIRRED);
-        Line ofLights = load("light", "Lights", lights.times(floor), NONE);
+        Line ofFans = load("fan", "Vent fans", fans.times(floor));
+        Line ofCooler = load("cooler", "Cooler", cooler);
+        Line ofCirculation = load("circulation", "Circulation fans", circulation.times(floor));
+        Line ofLights = load("light", "Lights", lights.times(floor));
         Line ofBase = energy("base", "What runs all day", base, number(24, HOURS_A_DAY));
         Line all = byMonth.line(
                 "electricity_energy",
@@ -87,19 +81,16 @@ public final class Electricity {
                 year.line("electricity_cost_total", "Cost of electricity", MONEY_A_YEAR, yearOf(cost, months.axis));
     }
 
-    private static Line perArea(
-            ScheduleBuilder s, FarmEntries entries, String id, String label, double low, double usual, double high) {
-        return entries.add(s.entry(id, label, WATT_PER_AREA).from(0, 2000).typical(low, usual, high, COMMON));
+    private static Line perArea(ScheduleBuilder s, FarmEntries entries, String id, String label) {
+        return entries.add(s.entry(id, label, WATT_PER_AREA).from(0, 2000));
     }
 
-    private static Line power(
-            ScheduleBuilder s, FarmEntries entries, String id, String label, double low, double usual, double high) {
-        return entries.add(s.entry(id, label, KILOWATT).from(0, 100_000).typical(low, usual, high, COMMON));
+    private static Line power(ScheduleBuilder s, FarmEntries entries, String id, String label) {
+        return entries.add(s.entry(id, label, KILOWATT).from(0, 100_000));
     }
 
-    private Line load(String what, String label, Formula power, double[] usual) {
-        Line running =
-                months.numbers(hours, what + "_hours", what + "_hours", label, HOURS_A_DAY, HOURS, usual, COMMON);
+    private Line load(String what, String label, Formula power) {
+        Line running = months.numbers(hours, what + "_hours", what + "_hours", label, HOURS_A_DAY, HOURS);
         return energy(what, label, power, running);
     }
 

@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.energy.EnergyUnits.CUBIC_METRE;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.SQUARE_METRE;
@@ -71,17 +70,14 @@ public final class Envelope {
                 "Areas follow from the floor, or are measured. Heat lost to the ground along the edges is not counted; enter it "
                         + "as another surface.");
         rule = entries.add(entered.textEntry("envelope_areas", "Areas: from_house or measured")
-                .oneOf(FROM_HOUSE, COMMON, List.of(FROM_HOUSE, MEASURED)));
-        Line eave = entries.add(entered.entry("eave_height", "Height of the side walls", METRE)
-                .above(0, 20)
-                .typical(1.5, 2.5, 5, COMMON));
+                .oneOf(List.of(FROM_HOUSE, MEASURED)));
+        Line eave = entries.add(
+                entered.entry("eave_height", "Height of the side walls", METRE).above(0, 20));
         Line pitch = entries.add(entered.entry("roof_pitch", "Pitch of the roof, rise over run", ONE)
-                .from(0, 3)
-                .typical(0.2, 0.5, 1, COMMON));
+                .from(0, 3));
         Line spans = entries.add(entered.entry("span_count", "Spans side by side", ONE)
                 .from(1, 200)
-                .whole()
-                .typical(1, 1, 20, COMMON));
+                .whole());
         Line rise = entered.line(
                 "roof_rise",
                 "Height of a gable above the side walls",
@@ -101,7 +97,7 @@ public final class Envelope {
         Formula sides = choose(
                 "side_area", "Side walls", SQUARE_METRE, two.times(length).times(eave));
         Formula ends = choose("end_area", "End walls", SQUARE_METRE, two.times(front));
-        Line other = measure("other_area", "Any other surface", SQUARE_METRE, "none unless entered");
+        Line other = measure("other_area", "Any other surface", SQUARE_METRE);
         volume = entered.line(
                 "house_volume",
                 "Air in the house",
@@ -115,13 +111,12 @@ public final class Envelope {
     }
 
     private Formula choose(String id, String what, Unit unit, Formula fromHouse) {
-        Line measured = measure(id, what + ", if measured", unit, NOT_COUNTED);
+        Line measured = measure(id, what + ", if measured", unit);
         return when(rule.is(MEASURED), measured, fromHouse);
     }
 
-    private Line measure(String id, String label, Unit unit, String source) {
-        return entries.add(
-                entered.entry(id, label, unit).from(0, 10_000_000).typical(Double.NaN, 0, Double.NaN, source));
+    private Line measure(String id, String label, Unit unit) {
+        return entries.add(entered.entry(id, label, unit).from(0, 10_000_000));
     }
 
     private Formula names() {

@@ -9,15 +9,13 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
@@ -61,20 +59,17 @@ public final class Fuel {
         s.note(
                 "A fuel_unit is one litre, US gallon, kilogram or kWh of fuel, as it is sold: say which. The table of fuels below says "
                         + "what the usual ones hold.");
-        name = entries.add(s.textEntry("fuel_name", "Fuel").oneOf("propane", INVENTED, List.of()));
+        name = entries.add(s.textEntry("fuel_name", "Fuel").words(TextForm.GROUP));
         soldBy = entries.add(s.textEntry("fuel_sold_by", "Unit in which fuel is sold (fuel_unit)")
-                .oneOf("litre", INVENTED, List.of()));
+                .words(TextForm.GROUP));
         Line entered = entries.add(s.entry("fuel_heat", "Heat in a unit of fuel; 0 takes it from the table", HEAT)
-                .from(0, 20_000)
-                .typical(Double.NaN, 0, 45, "0 for the heat of the table of fuels"));
+                .from(0, 20_000));
         price = entries.add(
                 s.entry("fuel_price", "Price of a unit of fuel; 0 not entered", Unit.parse("money/fuel_unit"))
-                        .from(0, 1_000_000)
-                        .typical(Double.NaN, 0, 8, "0 until you fill it in; range " + COMMON));
+                        .from(0, 1_000_000));
         efficiency = entries.add(s.entry("heater_efficiency", "Share of the fuel's heat that reaches the house", ONE)
-                .above(0, 8)
-                .typical(0.6, 0.8, 0.95, "eXtension, unit on greenhouses: below 0.6 old, above 0.9 new"));
-        ofTable = new FuelTable(b, name, soldBy).heat;
+                .above(0, 8));
+        ofTable = new FuelTable(b, entries.profile(), name, soldBy).heat;
         heat = s.line(
                 "fuel_heat_counted",
                 "Heat in a unit of fuel, counted",
@@ -141,8 +136,7 @@ public final class Fuel {
                         text(" by the "),
                         soldBy,
                         text(
-                                ", so no fuel is counted: enter fuel_heat, or take propane or oil by the litre or US gallon, natural gas "
-                                        + "by the m3, therm or kWh, wood pellets by the kg, electricity by the kWh.")));
+                                ", so no fuel is counted: enter fuel_heat, or take a fuel and a unit that stand together in the table of fuels.")));
         s.warning(
                 "fuel_price_warning",
                 "Price of the fuel",

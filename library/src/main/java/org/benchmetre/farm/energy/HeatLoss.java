@@ -7,7 +7,6 @@ import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.energy.EnergyUnits.U_VALUE;
 import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_KELVIN;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -38,8 +37,6 @@ public final class HeatLoss {
     private static final String AIR =
             "Bartok, Save money by reducing air infiltration: 0.02 Btu/(ft3 degF), dry air at 20 degC rounded up";
     private static final Unit HEAT_OF_AIR = Unit.parse("J/(m3 K)");
-    private static final double AIR_OF_BARTOK =
-            0.02 * Unit.parse("Btu/(ft3 degF)").factorTo(HEAT_OF_AIR).toDouble();
     private static final String SINGLE = "single";
     private static final String DOUBLE = "double";
     private static final String INSULATED = "insulated";
@@ -62,25 +59,18 @@ public final class HeatLoss {
      */
     public HeatLoss(BudgetBuilder b, FarmEntries entries, Envelope skin) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Skin of the house: covers, leaks and screen");
-        Line single = uValue(s, entries, "u_value_single", "U-value, single", 5.7, 6.2, 6.8, COURSE);
-        Line twofold = uValue(s, entries, "u_value_double", "U-value, double", 3.4, 3.7, 4.0, COURSE);
-        Line board = uValue(s, entries, "u_value_insulated", "U-value, insulated wall", 0.4, 0.8, 2, COMMON);
+        Line single = uValue(s, entries, "u_value_single", "U-value, single");
+        Line twofold = uValue(s, entries, "u_value_double", "U-value, double");
+        Line board = uValue(s, entries, "u_value_insulated", "U-value, insulated wall");
         Line glazing = glazing(s, entries, skin);
         Line changes = entries.add(s.entry("air_changes", "Changes of air by leaks", Unit.parse("1/h"))
-                .from(0, 60)
-                .typical(
-                        0.5,
-                        1,
-                        3,
-                        "1 in the worked house of Bartok, Save money by reducing air infiltration; range " + COMMON));
-        Line heatOfAir = entries.add(s.entry("air_heat", "Heat that air holds", HEAT_OF_AIR)
-                .above(0, 2000)
-                .typical(1100, AIR_OF_BARTOK, 1350, AIR));
+                .from(0, 60));
+        Line heatOfAir = entries.add(
+                s.entry("air_heat", "Heat that air holds", HEAT_OF_AIR).above(0, 2000));
         Line screen = entries.add(
-                s.textEntry("night_screen", "Night screen: yes or no").oneOf("no", COMMON, List.of("no", "yes")));
+                s.textEntry("night_screen", "Night screen: yes or no").oneOf(List.of("no", "yes")));
         Line saving = entries.add(s.entry("screen_saving", "Share of the night's loss that a screen saves", ONE)
-                .from(0, 0.95)
-                .typical(0.25, 0.3, 0.5, "SARE LNE10-299 (0.25 to 0.31 measured); eXtension greenhouse energy course"));
+                .from(0, 0.95));
 
         Line uValue = skin.table.line(
                 "surface_u_value",
@@ -116,16 +106,8 @@ public final class HeatLoss {
                 "The house has no surface that loses heat: enter the measured areas, or take them from the house.");
     }
 
-    private static Line uValue(
-            ScheduleBuilder s,
-            FarmEntries entries,
-            String id,
-            String label,
-            double low,
-            double usual,
-            double high,
-            String source) {
-        return entries.add(s.entry(id, label, U_VALUE).above(0, 20).typical(low, usual, high, source));
+    private static Line uValue(ScheduleBuilder s, FarmEntries entries, String id, String label) {
+        return entries.add(s.entry(id, label, U_VALUE).above(0, 20));
     }
 
     private static Line glazing(ScheduleBuilder s, FarmEntries entries, Envelope skin) {
@@ -140,7 +122,7 @@ public final class HeatLoss {
     }
 
     private static Line cover(ScheduleBuilder s, FarmEntries entries, String id, String what) {
-        return entries.add(s.textEntry(id, what + ": single, double or insulated")
-                .oneOf(DOUBLE, COMMON, List.of(SINGLE, DOUBLE, INSULATED)));
+        return entries.add(
+                s.textEntry(id, what + ": single, double or insulated").oneOf(List.of(SINGLE, DOUBLE, INSULATED)));
     }
 }

@@ -14,7 +14,6 @@ import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
 import static org.benchmetre.farm.energy.EnergyUnits.KELVIN;
 import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_MONTH;
 import static org.benchmetre.farm.energy.EnergyUnits.MONEY_A_YEAR;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -84,11 +83,9 @@ public final class Heating {
         this.months = months;
         ScheduleBuilder sunshine = b.schedule(Sheets.OPERATIONS, "Sun that warms the house");
         Line through = entries.add(sunshine.entry("solar_transmission", "Share of sun that comes through the roof", ONE)
-                .from(0, 1)
-                .typical(0.45, 0.6, 0.8, COMMON));
+                .from(0, 1));
         Line useful = entries.add(sunshine.entry("solar_useful_share", "Share of that which warms the air", ONE)
-                .from(0, 1)
-                .typical(0.3, 0.5, 0.8, COMMON));
+                .from(0, 1));
 
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Heat by month");
         s.note("Never below zero. Sun left over by day is vented, not kept for the night. Means hide cold nights: a "

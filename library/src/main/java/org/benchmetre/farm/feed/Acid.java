@@ -10,11 +10,9 @@ import static org.benchmetre.farm.feed.FeedUnits.ACID_PER_VOLUME;
 import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
 import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
 import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_VOLUME;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.benchmetre.budget.Axis;
@@ -51,19 +49,21 @@ final class Acid {
     /** Cost of the acid chosen, money/m3. */
     final Line cost;
 
-    private final Axis axis = Axis.rows("acid", "Acid", AcidKind.keys(), 0);
+    private final FeedTables tables;
+    private final Axis axis;
     private final Line choice;
     private final Line dose;
 
-    Acid(BudgetBuilder b, FarmEntries entries, Line alkalinity) {
+    Acid(BudgetBuilder b, FarmEntries entries, FeedTables tables, Line alkalinity) {
+        this.tables = tables;
+        axis = Axis.rows("acid", "Acid", tables.acidKeys(), 0);
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Acid for alkalinity");
         s.note(
                 "Strength, density and price of each acid are those of the drum. Leave some alkalinity: without any, pH falls away.");
-        choice = entries.add(s.textEntry("acid_choice", "Acid: nitric, phosphoric or sulphuric")
-                .oneOf(AcidKind.NITRIC.key(), COMMON, AcidKind.keys()));
+        choice = entries.add(
+                s.textEntry("acid_choice", "Acid: " + oneOf(tables.acidKeys())).oneOf(tables.acidKeys()));
         Line left = entries.add(s.entry("alkalinity_left", "Alkalinity to be left", MMOL_PER_LITRE)
-                .from(0, 100)
-                .typical(0.2, 0.5, 1, COMMON));
+                .from(0, 100));
         neutralised = s.line(
                 "alkalinity_neutralised",
                 "Alkalinity taken out",
@@ -71,7 +71,7 @@ final class Acid {
                 greater(none(MMOL_PER_LITRE), alkalinity.minus(left)),
                 "plain chemistry: a proton turns one bicarbonate into carbon dioxide");
         ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Acids side by side");
-        Line label = t.textLine("acid_label", "Acid", rows(acid -> text(acid.label)));
+        Line label = t.textLine("acid_label", "Acid", rows(acid -> text(acid.label())));
         Line key = t.textLine("acid_key", "Key", rows(acid -> text(acid.key())));
         b.nameRows(axis, label);
         Line strength = t.line("acid_strength", "Strength by mass", ONE, rows(acid -> strength(s, entries, acid)));
@@ -81,13 +81,13 @@ final class Acid {
                 "acid_molar_mass",
                 "Molar mass",
                 MOLAR_MASS,
-                rows(acid -> number(acid.molarMass, MOLAR_MASS)),
+                rows(acid -> number(acid.molarMass(), MOLAR_MASS)),
                 Atom.SOURCE);
         Line protons = t.line(
                 "acid_protons",
                 "Protons given up by each molecule",
                 ONE,
-                rows(acid -> number(acid.protons, ONE)),
+                rows(acid -> number(acid.protons(), ONE)),
                 "given up below pH 6.5: plain chemistry, from memory");
         dose = t.line(
                 "acid_dose",
@@ -110,31 +110,34 @@ final class Acid {
 
     /** What the acid chosen leaves of an ion, mmol/L; empty for an ion that no acid leaves. */
     Optional<Formula> brings(Ion ion) {
-        return Arrays.stream(AcidKind.values())
-                .filter(acid -> acid.brings == ion)
-                .map(acid -> when(choice.is(acid.key()), new Element(dose, axis, acid.ordinal()), none(MMOL_PER_LITRE)))
+        return tables.acids().stream()
+                .filter(acid -> acid.brings() == ion)
+                .map(acid -> when(
+                        choice.is(acid.key()), new Element(dose, axis, axis.indexOf(acid.key())), none(MMOL_PER_LITRE)))
                 .findFirst();
     }
 
     private Formula rows(Function<AcidKind, Formula> formula) {
-        return new Rows(axis, Arrays.stream(AcidKind.values()).map(formula).toList());
+        return new Rows(axis, tables.acids().stream().map(formula).toList());
+    }
+
+    private static String oneOf(List<String> keys) {
+        int last = keys.size() - 1;
+        return last == 0 ? keys.get(0) : String.join(", ", keys.subList(0, last)) + " or " + keys.get(last);
     }
 
     private static Line strength(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {
-        return entries.add(s.entry(acid.key() + "_acid_strength", acid.label + ", strength by mass", ONE)
-                .above(0.01, 1)
-                .typical(0.1, acid.strength, 0.98, "from memory; see the label"));
+        return entries.add(s.entry(acid.key() + "_acid_strength", acid.label() + ", strength by mass", ONE)
+                .above(0.01, 1));
     }
 
     private static Line density(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {
-        return entries.add(s.entry(acid.key() + "_acid_density", acid.label + ", density", DENSITY)
-                .from(1, 2)
-                .typical(1.05, acid.density, 1.85, "from memory, at the strength given; see the label"));
+        return entries.add(s.entry(acid.key() + "_acid_density", acid.label() + ", density", DENSITY)
+                .from(1, 2));
     }
 
     private static Line price(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {
-        return entries.add(s.entry(acid.key() + "_acid_price", acid.label + ", price", PRICE)
-                .from(0, 1_000_000)
-                .typical(0.5 * acid.price, acid.price, 3 * acid.price, INVENTED));
+        return entries.add(s.entry(acid.key() + "_acid_price", acid.label() + ", price", PRICE)
+                .from(0, 1_000_000));
     }
 }

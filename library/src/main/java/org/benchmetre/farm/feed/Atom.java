@@ -1,6 +1,6 @@
 package org.benchmetre.farm.feed;
 
-import java.util.Map;
+import java.util.Locale;
 
 /**
  * Chemical elements of feed salts with their molar masses in g/mol: standard atomic weights, abridged to five figures, of the IUPAC
@@ -34,17 +34,19 @@ enum Atom {
     static final String SOURCE = "standard atomic weights abridged to five figures, IUPAC table of 2021, from memory";
 
     /** In g/mol. */
-    final double molarMass;
+    private final double molarMass;
 
     Atom(double molarMass) {
         this.molarMass = molarMass;
     }
 
-    /** The molar mass of so many atoms of each element, in g/mol, added in whole milligrams. */
-    static double molarMass(Map<Atom, Integer> atoms) {
-        long milligrams = atoms.entrySet().stream()
-                .mapToLong(part -> Math.round(part.getKey().molarMass * 1000) * part.getValue())
-                .sum();
-        return milligrams / 1000.0;
+    /** The element of a symbol such as {@code Ca}; throws {@link IllegalArgumentException} for a symbol of none. */
+    static Atom of(String symbol) {
+        return valueOf(symbol.toUpperCase(Locale.ROOT));
+    }
+
+    /** Molar mass in whole milligrams a mole. */
+    long milligrams() {
+        return Math.round(molarMass * 1000);
     }
 }

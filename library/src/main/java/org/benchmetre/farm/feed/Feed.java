@@ -20,16 +20,17 @@ public final class Feed {
      * @param entries gives entries their values
      */
     public Feed(BudgetBuilder b, FarmEntries entries) {
+        FeedTables tables = FeedTables.of(entries.profile());
         Recipe recipe = new Recipe(b, entries);
         RawWater water = new RawWater(b, entries);
-        Acid acid = new Acid(b, entries, water.alkalinity);
-        SaltAmounts amounts = new SaltAmounts(b, entries, recipe, water, acid);
+        Acid acid = new Acid(b, entries, tables, water.alkalinity);
+        SaltAmounts amounts = new SaltAmounts(b, entries, tables, recipe, water, acid);
         StockTanks tanks = new StockTanks(b, entries);
         costPerVolume = new FeedCost(b, entries, amounts, acid, tanks).perVolume;
-        IonTable ions = new IonTable(b, recipe, water, acid, amounts);
+        IonTable ions = new IonTable(b, tables, recipe, water, acid, amounts);
         IonBalance balance = new IonBalance(b, entries, ions);
-        new Unmet(b, entries, ions);
-        new FeedBands(b, entries, balance.cations, ions);
+        new Unmet(b, entries, tables, ions);
+        new FeedBands(b, entries, tables, balance.cations, ions);
         cautions(b);
     }
 

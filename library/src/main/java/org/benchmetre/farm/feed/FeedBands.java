@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.farm.feed.FeedUnits.MEQ_PER_LITRE;
 import static org.benchmetre.farm.feed.FeedUnits.MG_PER_LITRE;
 import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -17,8 +16,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Conductivity and pH against their bands. Conductivity is estimated as a tenth of the charge of the cations: EC in dS/m at 25
- * degrees Celsius is about meq/L over 10, good to about a tenth below 4 dS/m (from memory); a meter decides. The usual band of the
- * root zone is pH 5.5 to 6.5 (common practice, no source).
+ * degrees Celsius is about meq/L over 10, good to about a tenth below 4 dS/m (from memory); a meter decides.
  */
 final class FeedBands {
 
@@ -27,7 +25,7 @@ final class FeedBands {
     private final ScheduleBuilder s;
     private final FarmEntries entries;
 
-    FeedBands(BudgetBuilder b, FarmEntries entries, Line cations, IonTable ions) {
+    FeedBands(BudgetBuilder b, FarmEntries entries, FeedTables tables, Line cations, IonTable ions) {
         this.entries = entries;
         s = b.schedule(Sheets.OPERATIONS, "Conductivity and pH of the feed");
         s.note("The estimate of EC is a rule of thumb; measure feed and drain water with a meter. 1 dS/m is 1 mS/cm.");
@@ -37,7 +35,7 @@ final class FeedBands {
                 MG_PER_LITRE,
                 ions.supplied(Ion.NITRATE)
                         .plus(ions.supplied(Ion.AMMONIUM))
-                        .times(number(Ion.NITRATE.molarMass, MOLAR_MASS))
+                        .times(number(tables.of(Ion.NITRATE).molarMass(), MOLAR_MASS))
                         .in(MG_PER_LITRE),
                 "molar mass of nitrogen: " + Atom.SOURCE);
         Line ec = s.line(
@@ -46,17 +44,17 @@ final class FeedBands {
                 EC,
                 cations.over(number(10, MEQ_PER_LITRE.over(EC))),
                 "a tenth of the charge of the cations; from memory");
-        Line ecLeast = entry("feed_ec_least", "EC of the feed, least", EC, 10, 0.8, 1, 1.5);
-        Line ecMost = entry("feed_ec_most", "EC of the feed, most", EC, 10, 1.5, 2, 2.5);
+        Line ecLeast = entry("feed_ec_least", "EC of the feed, least", EC, 10);
+        Line ecMost = entry("feed_ec_most", "EC of the feed, most", EC, 10);
         s.warning(
                 "feed_ec_warning",
                 "EC of the feed",
                 or(ecLeast.exceeds(ec), ec.exceeds(ecMost)),
                 "the estimate lies outside its band. Raise or lower all ions of the recipe together, or take purer water.");
-        Line ph = entry("feed_ph", "pH of the feed", ONE, 14, 5.2, 5.8, 6.5);
-        Line root = entry("root_ph", "pH of the root zone, from drain water", ONE, 14, 5.5, 6, 6.5);
-        Line phLeast = entry("root_ph_least", "pH of the root zone, least", ONE, 14, 5.2, 5.5, 5.8);
-        Line phMost = entry("root_ph_most", "pH of the root zone, most", ONE, 14, 6.2, 6.5, 6.8);
+        Line ph = entry("feed_ph", "pH of the feed", ONE, 14);
+        Line root = entry("root_ph", "pH of the root zone, from drain water", ONE, 14);
+        Line phLeast = entry("root_ph_least", "pH of the root zone, least", ONE, 14);
+        Line phMost = entry("root_ph_most", "pH of the root zone, most", ONE, 14);
         s.warning(
                 "feed_ph_warning",
                 "pH of the feed",
@@ -71,7 +69,7 @@ final class FeedBands {
                         + "leave more alkalinity or lower the ammonium share.");
     }
 
-    private Line entry(String id, String label, Unit unit, double most, double low, double usual, double high) {
-        return entries.add(s.entry(id, label, unit).from(0, most).typical(low, usual, high, COMMON));
+    private Line entry(String id, String label, Unit unit, double most) {
+        return entries.add(s.entry(id, label, unit).from(0, most));
     }
 }

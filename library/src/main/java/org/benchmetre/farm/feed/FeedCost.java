@@ -3,8 +3,6 @@ package org.benchmetre.farm.feed;
 import static org.benchmetre.farm.feed.FeedUnits.GRAMS_PER_VOLUME;
 import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_KG;
 import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_VOLUME;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -27,11 +25,9 @@ final class FeedCost {
         s.note("Invented prices; replace them by a quotation, delivered. The acids stand with the acid.");
         entries.add(s.entry("feed_price_year", "Year of the prices of salts and acids", ONE)
                 .from(1990, 2100)
-                .whole()
-                .typical(2020, 2026, 2035, INVENTED));
+                .whole());
         Line mixPrice = entries.add(s.entry("micronutrient_price", "Price: Micronutrient mix", MONEY_PER_KG)
-                .from(0, 1_000_000)
-                .typical(6, 14, 40, INVENTED));
+                .from(0, 1_000_000));
         SaltTable salts = new SaltTable(b, entries, s, amounts, tanks);
         new Dissolving(b, salts, tanks.dilution);
 
@@ -39,8 +35,7 @@ final class FeedCost {
         t.note("For a cubic metre of feed as it reaches the plant; the water itself is not in it.");
         Line mixRate =
                 entries.add(t.entry("micronutrient_rate", "Micronutrient mix in a volume of feed", GRAMS_PER_VOLUME)
-                        .from(0, 10_000)
-                        .typical(10, 25, 60, COMMON));
+                        .from(0, 10_000));
         salts.inTank(t, "A");
         salts.inTank(t, "B");
         t.line(

@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.farm.feed.FeedUnits.MEQ_PER_LITRE;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -38,8 +37,7 @@ final class IonBalance {
         this.ions = ions;
         s = b.schedule(Sheets.OPERATIONS, "Ion balance");
         Line limit = entries.add(s.entry("ion_balance_limit", "Difference allowed, share of the larger sum", ONE)
-                .from(0, 1)
-                .typical(0.02, 0.05, 0.1, COMMON));
+                .from(0, 1));
         Line asked = sum("recipe_cations", "Cations asked for", ions.targetCharge, IonTable.CATION);
         Line against = sum("recipe_anions", "Anions asked for", ions.targetCharge, IonTable.ANION);
         compare("recipe_charge_difference", "Cations less anions, asked for", asked, against);

@@ -11,7 +11,6 @@ import static org.benchmetre.farm.feed.FeedUnits.MG_PER_LITRE;
 import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
 import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
 
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import org.benchmetre.budget.Axis;
@@ -35,7 +34,7 @@ final class IonTable {
     static final String ANION = "anion";
 
     /** One row for each ion. */
-    final Axis axis = Axis.rows("ion", "Ion", Ion.keys(), 0);
+    final Axis axis;
     /** Cation or anion. */
     final Line kind;
     /** Charge of what is asked for, meq/L, without sign. */
@@ -43,15 +42,19 @@ final class IonTable {
     /** Charge of what is supplied, meq/L, without sign. */
     final Line suppliedCharge;
 
+    private final FeedTables tables;
     private final Line supplied;
     private final Line difference;
 
-    IonTable(BudgetBuilder b, Recipe recipe, RawWater water, Acid acid, SaltAmounts salts) {
+    IonTable(BudgetBuilder b, FeedTables tables, Recipe recipe, RawWater water, Acid acid, SaltAmounts salts) {
+        this.tables = tables;
+        axis = Axis.rows("ion", "Ion", tables.ionKeys(), 0);
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Ions of the feed");
         s.note("Nitrate and ammonium weigh as nitrogen, phosphate as phosphorus, sulphate as sulphur.");
-        Line label = s.textLine("ion_label", "Ion", rows(ion -> text(ion.label)));
+        Line label =
+                s.textLine("ion_label", "Ion", rows(ion -> text(tables.of(ion).label())));
         b.nameRows(axis, label);
-        kind = s.textLine("ion_kind", "Kind", rows(ion -> text(ion.charge > 0 ? CATION : ANION)));
+        kind = s.textLine("ion_kind", "Kind", rows(ion -> text(tables.of(ion).charge() > 0 ? CATION : ANION)));
         Line fromWater = concentration(s, "ion_from_water", "From raw water", rows(ion -> orNone(water.brings(ion))));
         Line fromAcid = concentration(s, "ion_from_acid", "From acid", rows(ion -> byAcid(acid, ion)));
         Line fromSalts = concentration(
@@ -73,7 +76,7 @@ final class IonTable {
                 "ion_molar_mass",
                 "Molar mass",
                 MOLAR_MASS,
-                rows(ion -> number(ion.molarMass, MOLAR_MASS)),
+                rows(ion -> number(tables.of(ion).molarMass(), MOLAR_MASS)),
                 Atom.SOURCE);
         s.line(
                 "ion_mass",
@@ -84,7 +87,7 @@ final class IonTable {
                 "ion_charge",
                 "Charge",
                 CHARGE,
-                rows(ion -> number(Math.abs(ion.charge), CHARGE)),
+                rows(ion -> number(Math.abs(tables.of(ion).charge()), CHARGE)),
                 "at pH 5 to 6.5, where phosphate is H2PO4: plain chemistry, from memory");
         targetCharge = s.line("ion_target_charge", "Charge asked for", MEQ_PER_LITRE, target.times(charge));
         suppliedCharge = s.line("ion_supplied_charge", "Charge supplied", MEQ_PER_LITRE, supplied.times(charge));
@@ -92,12 +95,12 @@ final class IonTable {
 
     /** What is supplied of an ion beyond what is asked for, mmol/L; negative when it falls short. */
     Formula difference(Ion ion) {
-        return new Element(difference, axis, ion.ordinal());
+        return new Element(difference, axis, axis.indexOf(ion.key()));
     }
 
     /** What is supplied of an ion, mmol/L. */
     Formula supplied(Ion ion) {
-        return new Element(supplied, axis, ion.ordinal());
+        return new Element(supplied, axis, axis.indexOf(ion.key()));
     }
 
     /** What is supplied less what is asked for, where they differ by more than a millionth. */
@@ -115,7 +118,7 @@ final class IonTable {
     }
 
     private Formula rows(Function<Ion, Formula> formula) {
-        return new Rows(axis, Arrays.stream(Ion.values()).map(formula).toList());
+        return new Rows(axis, tables.ions().keySet().stream().map(formula).toList());
     }
 
     private static Formula byAcid(Acid acid, Ion ion) {
@@ -130,6 +133,7 @@ final class IonTable {
         Line line = recipe.target.get(ion);
         return line != null
                 ? line
-                : new Element(fromWater, axis, ion.ordinal()).plus(new Element(fromAcid, axis, ion.ordinal()));
+                : new Element(fromWater, axis, axis.indexOf(ion.key()))
+                        .plus(new Element(fromAcid, axis, axis.indexOf(ion.key())));
     }
 }

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.feed;
 
 import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 
 import java.util.EnumMap;
 import java.util.Map;
@@ -30,12 +29,12 @@ final class RawWater {
         s.note(
                 "From an analysis of the water; rain water carries next to nothing. Milligrams a litre over the molar mass are mmol/L: "
                         + "Ca 40.1, Mg 24.3, sulphate 96.1, Na 23.0, Cl 35.5; alkalinity in mg/L of CaCO3 over 50.");
-        add(Ion.CALCIUM, "raw_water_calcium", "Calcium in the raw water", 4);
-        add(Ion.MAGNESIUM, "raw_water_magnesium", "Magnesium in the raw water", 2);
-        add(Ion.SULPHUR, "raw_water_sulphur", "Sulphate in the raw water, as sulphur", 2);
-        alkalinity = add(Ion.BICARBONATE, "raw_water_alkalinity", "Alkalinity of the raw water, as bicarbonate", 6);
-        add(Ion.SODIUM, "raw_water_sodium", "Sodium in the raw water", 3);
-        add(Ion.CHLORIDE, "raw_water_chloride", "Chloride in the raw water", 3);
+        add(Ion.CALCIUM, "raw_water_calcium", "Calcium in the raw water");
+        add(Ion.MAGNESIUM, "raw_water_magnesium", "Magnesium in the raw water");
+        add(Ion.SULPHUR, "raw_water_sulphur", "Sulphate in the raw water, as sulphur");
+        alkalinity = add(Ion.BICARBONATE, "raw_water_alkalinity", "Alkalinity of the raw water, as bicarbonate");
+        add(Ion.SODIUM, "raw_water_sodium", "Sodium in the raw water");
+        add(Ion.CHLORIDE, "raw_water_chloride", "Chloride in the raw water");
     }
 
     /** What the raw water brings of an ion, mmol/L; empty where the analysis does not ask for it. */
@@ -43,9 +42,8 @@ final class RawWater {
         return Optional.ofNullable(content.get(ion));
     }
 
-    private Line add(Ion ion, String id, String label, double high) {
-        Line line = entries.add(
-                s.entry(id, label, MMOL_PER_LITRE).from(0, 100).typical(0, 0, high, "rain water; range " + COMMON));
+    private Line add(Ion ion, String id, String label) {
+        Line line = entries.add(s.entry(id, label, MMOL_PER_LITRE).from(0, 100));
         content.put(ion, line);
         return line;
     }

@@ -9,10 +9,8 @@ import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
 import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
 import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_KG;
 import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_VOLUME;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 
-import java.util.Arrays;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -31,7 +29,8 @@ final class SaltTable {
 
     private static final Unit KILOGRAM = Unit.parse("kg");
 
-    private final Axis axis = Axis.rows("salt", "Salt", Salt.keys(), 0);
+    private final FeedTables tables;
+    private final Axis axis;
     /** Grams of each salt in a cubic metre of feed. */
     final Line rate;
 
@@ -40,20 +39,22 @@ final class SaltTable {
     private final Line perTank;
 
     SaltTable(BudgetBuilder b, FarmEntries entries, ScheduleBuilder prices, SaltAmounts amounts, StockTanks tanks) {
-        Map<Salt, Line> priceOf = new EnumMap<>(Salt.class);
-        Arrays.stream(Salt.values()).forEach(salt -> priceOf.put(salt, price(prices, entries, salt)));
+        tables = amounts.tables;
+        axis = Axis.rows("salt", "Salt", tables.saltKeys(), 0);
+        Map<Salt, Line> priceOf = new HashMap<>();
+        tables.salts().forEach(salt -> priceOf.put(salt, price(prices, entries, salt)));
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts of the feed");
         s.note(
                 "Grams in a cubic metre are milligrams in a litre. The water of crystallisation is weighed with the salt.");
-        Line label = s.textLine("salt_label", "Salt", rows(salt -> text(salt.label)));
+        Line label = s.textLine("salt_label", "Salt", rows(salt -> text(salt.label())));
         b.nameRows(axis, label);
-        s.textLine("salt_formula", "Formula", rows(salt -> text(salt.formula)));
-        tank = s.textLine("salt_tank", "Stock tank", rows(salt -> text(salt.tank)));
+        s.textLine("salt_formula", "Formula", rows(salt -> text(salt.formula())));
+        tank = s.textLine("salt_tank", "Stock tank", rows(salt -> text(salt.tank())));
         Line mass = s.line(
                 "salt_molar_mass",
                 "Molar mass",
                 MOLAR_MASS,
-                rows(salt -> number(salt.molarMass, MOLAR_MASS)),
+                rows(salt -> number(salt.molarMass(), MOLAR_MASS)),
                 Atom.SOURCE);
         Line amount = s.line("salt_amount", "Amount", MMOL_PER_LITRE, rows(amounts.of::get));
         rate = s.line(
@@ -83,12 +84,11 @@ final class SaltTable {
 
     /** A formula for each salt. */
     Formula rows(Function<Salt, Formula> formula) {
-        return new Rows(axis, Arrays.stream(Salt.values()).map(formula).toList());
+        return new Rows(axis, tables.salts().stream().map(formula).toList());
     }
 
     private static Line price(ScheduleBuilder s, FarmEntries entries, Salt salt) {
-        return entries.add(s.entry(salt.key() + "_price", "Price: " + salt.label, MONEY_PER_KG)
-                .from(0, 1_000_000)
-                .typical(0.5 * salt.price, salt.price, 3 * salt.price, INVENTED));
+        return entries.add(s.entry(salt.key() + "_price", "Price: " + salt.label(), MONEY_PER_KG)
+                .from(0, 1_000_000));
     }
 }

@@ -1,7 +1,5 @@
 package org.benchmetre.farm.feed;
 
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.LITRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -29,11 +27,9 @@ final class StockTanks {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Stock solutions");
         s.note("Calcium never meets sulphate or phosphate in a stock tank. Acid has a tank of its own.");
         dilution = entries.add(s.entry("stock_dilution", "Litres of feed from a litre of each stock solution", ONE)
-                .above(1, 1000)
-                .typical(50, 100, 200, COMMON));
-        Line volume = entries.add(s.entry("stock_tank_volume", "Volume of each stock tank", LITRE)
-                .above(0, 100_000)
-                .typical(20, 200, 1000, INVENTED));
+                .above(1, 1000));
+        Line volume = entries.add(
+                s.entry("stock_tank_volume", "Volume of each stock tank", LITRE).above(0, 100_000));
         feed = s.line(
                 "stock_tank_feed",
                 "Feed from one filling of both tanks",

@@ -12,7 +12,6 @@ import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.rateOfReturn;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -93,8 +92,7 @@ public final class CashFlow {
 
         horizon = entries.add(answers.entry("plan_years", "Years of the plan", YEAR)
                 .from(1, LIMIT)
-                .whole()
-                .typical(5, 10, 20, INVENTED));
+                .whole());
         year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
         b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
         inPlan = flow.line("year_in_plan", "In the plan", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));

@@ -15,12 +15,14 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Meaning;
+import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.rule.FilledWith;
 import org.benchmetre.budget.rule.OnceEach;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.profile.CropProfile;
+import org.benchmetre.farm.profile.Documented;
 
 /**
  * The columns of one table as entries along an axis: a row of the file is a row of the axis. Which rows there are says the structure;
@@ -106,7 +108,7 @@ public final class Columns {
      */
     public Line keys(String id, String label) {
         Line keys = schedule.textEntry(id, label, axis)
-                .words("", "", TextForm.OWN_KEY)
+                .words(TextForm.OWN_KEY)
                 .keptAt(home(table.key()))
                 .meaning(Meaning.KEY)
                 .given(rows(row -> Given.text(axis.keys().get(row))));
@@ -123,7 +125,7 @@ public final class Columns {
      */
     public Line names(String id, String label) {
         Line names = schedule.textEntry(id, label, axis)
-                .words("", "", TextForm.NAME)
+                .words(TextForm.NAME)
                 .keptAt(home("label"))
                 .whenBlank(Blank.DEFAULT)
                 .meaning(Meaning.LABEL)
@@ -142,7 +144,7 @@ public final class Columns {
      */
     public Line words(String column, String id, String label) {
         return schedule.textEntry(id, label, axis)
-                .words("", "", TextForm.FREE)
+                .words(TextForm.FREE)
                 .keptAt(home(column))
                 .given(List.of());
     }
@@ -158,7 +160,7 @@ public final class Columns {
      */
     public Line groups(String column, String id, String label, Groups groups) {
         return schedule.textEntry(id, label, axis)
-                .words("", "", TextForm.oneOf(groups.keys(), groups.names()))
+                .words(TextForm.oneOf(groups.keys(), groups.names()))
                 .keptAt(home(column))
                 .whenBlank(Blank.DEFAULT)
                 .given(rows(row -> Given.text(groups.otherKey())));
@@ -175,8 +177,7 @@ public final class Columns {
      * @return the line
      */
     public Line choice(String column, String id, String label, List<String> allowed, String fallback) {
-        EntryBuilder entry =
-                schedule.textEntry(id, label, axis).oneOf("", "", allowed).keptAt(home(column));
+        EntryBuilder entry = schedule.textEntry(id, label, axis).oneOf(allowed).keptAt(home(column));
         return fallback == null
                 ? entry.whenBlank(Blank.REFUSED).given(List.of())
                 : entry.whenBlank(Blank.DEFAULT).given(rows(row -> Given.text(fallback)));
@@ -193,7 +194,7 @@ public final class Columns {
      */
     public Line keyList(String column, String id, String label, String keys) {
         return schedule.textEntry(id, label, axis)
-                .words("", "", TextForm.keysOf(keys))
+                .words(TextForm.keysOf(keys))
                 .keptAt(home(column))
                 .given(List.of());
     }
@@ -211,6 +212,27 @@ public final class Columns {
      */
     public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, double fallback) {
         return numbers(column, id, label, unit, bounds, fallback, Meaning.PLAIN);
+    }
+
+    /**
+     * A column of numbers; a blank cell stands for what is documented.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param unit unit of the column
+     * @param bounds hard bounds
+     * @param known default, usual range and source
+     * @return the line
+     */
+    public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, Documented known) {
+        Plausible usual = known.in(unit);
+        return schedule.entry(id, label, unit, axis)
+                .within(bounds)
+                .usually(usual, known.source())
+                .keptAt(home(column))
+                .whenBlank(Blank.DEFAULT)
+                .given(rows(row -> Given.number(usual.typical(), unit)));
     }
 
     /**

@@ -4,9 +4,7 @@ import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.EntryBuilder;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Blank;
-import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Plausible;
@@ -42,60 +40,31 @@ public final class FarmEntries {
      *
      * @param builder the entry, all but its home
      * @return the line
-     * @throws FormulaException when a number has no documented default
+     * @throws FormulaException when it must be filled and has no documented default
      */
     public Line add(EntryBuilder builder) {
         profile.entry(builder.id()).ifPresent(known -> document(builder, known));
         Entry entry = builder.entry();
         boolean mayBeBlank = builder.isText() && entry.form().equals(TextForm.FREE);
         builder.keptAt(Home.single(builder.id(), "value")).whenBlank(mayBeBlank ? Blank.NOTHING : Blank.REFUSED);
-        if (builder.isText()) {
-            return builder.given(Given.text(entry.usualText()).from(entry.source()));
-        }
         double usual = entry.plausible().typical();
         if (builder.unit().hasMoney() && !profile.moneyHolds()) {
             builder.usually(new Plausible(Double.NaN, usual, Double.NaN), entry.source());
         }
-        if (Double.isNaN(usual)) {
-            throw new FormulaException("Entry " + builder.id() + " has no documented default.");
+        boolean isKnown = builder.isText() ? mayBeBlank || !entry.source().isEmpty() : !Double.isNaN(usual);
+        if (!isKnown) {
+            throw new FormulaException(
+                    "Entry " + builder.id() + " has no documented default in the profile of " + profile.name() + ".");
         }
-        return builder.given(Given.number(usual, builder.unit()).from(entry.source()));
+        Given value = builder.isText() ? Given.text(entry.usualText()) : Given.number(usual, builder.unit());
+        return builder.given(value.from(entry.source()));
     }
 
     private static void document(EntryBuilder builder, Documented known) {
         if (builder.isText()) {
-            builder.words(known.typical(), known.source(), builder.entry().form());
+            builder.usually(known.typical(), known.source());
         } else {
             builder.usually(known.in(builder.unit()), known.source());
         }
-    }
-
-    /**
-     * The ends of an entry's usual range as entries of their own, for figures that are made of them.
-     *
-     * @param low the low end, 0 where nobody knows it
-     * @param high the high end, 0 where nobody knows it
-     */
-    public record Range(Line low, Line high) {}
-
-    /**
-     * Adds the ends of the range of an entry.
-     *
-     * @param s where they are added
-     * @param line an entry of a number
-     * @param usual its documented range
-     * @return both ends, kept in the columns {@code low} and {@code high} of the entry's own row
-     */
-    public Range range(ScheduleBuilder s, Line line, Plausible usual) {
-        Line low = end(s, line, "low", usual.low());
-        Line high = end(s, line, "high", usual.high());
-        return new Range(low, high);
-    }
-
-    private static Line end(ScheduleBuilder s, Line line, String column, double usual) {
-        EntryBuilder end = s.entry(line.id() + "_" + column, line.label() + ", " + column + " end", line.unit())
-                .within(Bounds.ANY)
-                .keptAt(Home.single(line.id(), column));
-        return end.given(Double.isNaN(usual) ? Given.blank(line.unit()) : Given.number(usual, line.unit()));
     }
 }

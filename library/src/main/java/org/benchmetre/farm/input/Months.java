@@ -2,7 +2,6 @@ package org.benchmetre.farm.input;
 
 import static org.benchmetre.budget.Formulas.number;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.benchmetre.budget.Axis;
@@ -16,6 +15,8 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.profile.CropProfile;
+import org.benchmetre.farm.profile.DocumentedMonths;
 
 /**
  * The months of a year, and {@code months.csv}: up to twelve rows, {@code jan} to {@code dec}, one column for each figure that goes
@@ -37,6 +38,8 @@ public final class Months {
     private static final double[] DAYS = {31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
     private static final Unit DAYS_A_MONTH = Unit.parse("d/mo");
 
+    private final CropProfile profile;
+
     /** One period for each month. */
     public final Axis axis = Axis.periods(AXIS, "Month", KEYS);
     /** Days in each month, d/mo. */
@@ -46,8 +49,10 @@ public final class Months {
      * Declares the days.
      *
      * @param b where the schedule of days is added
+     * @param profile what is documented of the crop, by month
      */
-    public Months(BudgetBuilder b) {
+    public Months(BudgetBuilder b, CropProfile profile) {
+        this.profile = profile;
         Formula each = new Rows(
                 axis,
                 DoubleStream.of(DAYS)
@@ -63,7 +68,7 @@ public final class Months {
     }
 
     /**
-     * A column of numbers.
+     * A column of numbers; what is left out takes its documented default.
      *
      * @param s where the entries are added; all its lines go by month
      * @param column name in the file
@@ -71,24 +76,15 @@ public final class Months {
      * @param label heading
      * @param unit unit of the column
      * @param bounds hard bounds
-     * @param defaults twelve values for what is left out, or a single one for every month
-     * @param source where the defaults come from
      * @return the line
+     * @throws IllegalStateException when no default is documented
      */
-    public Line numbers(
-            ScheduleBuilder s,
-            String column,
-            String id,
-            String label,
-            Unit unit,
-            Bounds bounds,
-            double[] defaults,
-            String source) {
+    public Line numbers(ScheduleBuilder s, String column, String id, String label, Unit unit, Bounds bounds) {
         return s.entry(id, label, unit, axis)
                 .within(bounds)
                 .keptAt(Home.of(FILE, AXIS, column))
                 .whenBlank(Blank.DEFAULT)
-                .given(usual(defaults, unit, source));
+                .given(usual(id, unit));
     }
 
     /**
@@ -112,17 +108,15 @@ public final class Months {
     /**
      * Twelve documented values.
      *
-     * @param defaults twelve values, or a single one for every month
+     * @param id the line they are documented for
      * @param unit unit of the column
-     * @param source where they come from
      * @return one value a month
+     * @throws IllegalStateException when none are documented
      */
-    public static List<Given> usual(double[] defaults, Unit unit, String source) {
-        List<Given> values = new ArrayList<>();
-        for (int month = 0; month < KEYS.size(); month++) {
-            values.add(Given.number(defaults[Math.min(month, defaults.length - 1)], unit)
-                    .from(source));
-        }
-        return values;
+    public List<Given> usual(String id, Unit unit) {
+        DocumentedMonths known = profile.months(id);
+        return known.values().stream()
+                .map(value -> Given.number(value, unit).from(known.source()))
+                .toList();
     }
 }

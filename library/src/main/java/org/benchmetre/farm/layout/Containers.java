@@ -2,8 +2,6 @@ package org.benchmetre.farm.layout;
 
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -44,25 +42,15 @@ public final class Containers {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Containers on the benches, in place of a trough");
         s.note("A pitch of 0 means a continuous trough; the other entries of this table are not used then.");
         pitch = entries.add(s.entry("container_pitch", "Pitch of containers along a bench", METRE)
-                .from(0, 10)
-                .typical(0, 0, 0.6, COMMON));
+                .from(0, 10));
         Line rows = entries.add(s.entry("container_rows", "Rows of containers on a bench", ONE)
                 .from(1, 20)
-                .whole()
-                .typical(1, 1, 4, COMMON));
-        volume = entries.add(
-                s.entry("container_volume", "Substrate in a container", Unit.parse("L/container"))
-                        .above(0, 1000)
-                        .typical(
-                                4,
-                                10,
-                                40,
-                                INVENTED
-                                        + "; bags of 30 L for ten plants: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012"));
+                .whole());
+        volume = entries.add(s.entry("container_volume", "Substrate in a container", Unit.parse("L/container"))
+                .above(0, 1000));
         plants = entries.add(s.entry("container_plants", "Plants in a container", Unit.parse("plant/container"))
                 .from(1, 1000)
-                .whole()
-                .typical(1, 4, 12, INVENTED));
+                .whole());
         perBench = s.line(
                 "containers_per_bench",
                 "Containers on a bench",

@@ -6,7 +6,6 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.farm.input.TradeUnits.BENCH;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.SQUARE_METRE;
@@ -54,25 +53,19 @@ public final class House {
     public House(BudgetBuilder b, FarmEntries entries) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "House and benches");
         benchCount = entries.add(
-                s.entry("bench_count", "Benches", BENCH).from(1, 10_000).whole().typical(2, 10, 60, INVENTED));
-        benchLength = entries.add(s.entry("bench_length", "Length of one bench", METRE)
-                .above(0, 500)
-                .typical(5, 20, 60, INVENTED));
+                s.entry("bench_count", "Benches", BENCH).from(1, 10_000).whole());
+        benchLength = entries.add(
+                s.entry("bench_length", "Length of one bench", METRE).above(0, 500));
         Line margin = entries.add(s.entry("end_margin", "Free length at each end of a bench", METRE)
-                .from(0, 5)
-                .typical(0, 0.1, 0.5, COMMON));
-        Line benchWidth = entries.add(
-                s.entry("bench_width", "Width of one bench", METRE).above(0, 10).typical(0.15, 0.3, 0.6, COMMON));
-        length = entries.add(s.entry("house_length", "Length of the house", METRE)
-                .above(0, 2000)
-                .typical(10, 24, 120, INVENTED));
-        width = entries.add(s.entry("house_width", "Width of the house", METRE)
-                .above(0, 1000)
-                .typical(5, 9.6, 60, INVENTED));
+                .from(0, 5));
+        Line benchWidth =
+                entries.add(s.entry("bench_width", "Width of one bench", METRE).above(0, 10));
+        length = entries.add(
+                s.entry("house_length", "Length of the house", METRE).above(0, 2000));
+        width = entries.add(s.entry("house_width", "Width of the house", METRE).above(0, 1000));
         zoneCount = entries.add(s.entry("zone_count", "Zones watered one after the other", ZONE)
                 .from(1, 1000)
-                .whole()
-                .typical(1, 2, 12, COMMON));
+                .whole());
         benchMargins = s.line(
                 "bench_margins",
                 "Length of a bench that its margins take",

@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.PLANT;
@@ -49,11 +48,10 @@ public final class Planting {
      */
     public Planting(BudgetBuilder b, FarmEntries entries, House house, Containers containers) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Planting");
-        Line pattern = entries.add(s.textEntry("planting_pattern", "Pattern: staggered or two_row")
-                .oneOf(STAGGERED, COMMON, List.of(STAGGERED, TWO_ROW)));
+        Line pattern = entries.add(
+                s.textEntry("planting_pattern", "Pattern: staggered or two_row").oneOf(List.of(STAGGERED, TWO_ROW)));
         Line spacing = entries.add(s.entry("plant_spacing", "Spacing between neighbours along the trough", METRE)
-                .from(0.02, 2)
-                .typical(0.1, 0.15, 0.35, COMMON));
+                .from(0.02, 2));
         Line rows = s.line(
                 "rows_per_bench",
                 "Rows of plants on a bench",

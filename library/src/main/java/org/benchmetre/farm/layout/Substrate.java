@@ -1,7 +1,10 @@
 package org.benchmetre.farm.layout;
 
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.LITRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -13,7 +16,8 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Substrate to buy. Mixing shrinks the parts, wetting in settles the mix, and the two multiply: loose volume is filled volume over
- * (1 - mixing) over (1 - settlement). Common practice, no source. Each part takes its share of the loose volume.
+ * (1 - mixing) over (1 - settlement). Common practice, no source. Each part takes its share of the loose volume; a blend of no parts has
+ * none of any.
  */
 public final class Substrate {
 
@@ -38,12 +42,12 @@ public final class Substrate {
     public Substrate(BudgetBuilder b, FarmEntries entries, Trough trough) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Substrate blend");
         s.note(
-                "Parts by volume. Coir wets easily and starts near pH 6, peat holds water and starts acid: blended, they bring a root "
-                        + "zone near the usual band of pH 5.5 to 6.5 (common practice, no source) with less lime; perlite keeps air in.");
-        Line coirParts = parts(entries, s, "coir_parts", "Coir, parts", 40);
-        Line peatParts = parts(entries, s, "peat_parts", "Peat, parts", 40);
-        Line perliteParts = parts(entries, s, "perlite_parts", "Perlite, parts", 20);
-        Line otherParts = parts(entries, s, "other_parts", "Other, parts", 0);
+                "Parts by volume. Coir wets easily and starts near pH 6, peat holds water and starts acid: blended, they need less "
+                        + "lime to bring the root zone into its band; perlite keeps air in (common practice, no source).");
+        Line coirParts = parts(entries, s, "coir_parts", "Coir, parts");
+        Line peatParts = parts(entries, s, "peat_parts", "Peat, parts");
+        Line perliteParts = parts(entries, s, "perlite_parts", "Perlite, parts");
+        Line otherParts = parts(entries, s, "other_parts", "Other, parts");
         Line mixing = share(entries, s, "mixing_shrinkage", "Volume lost on mixing");
         Line settlement = share(entries, s, "substrate_settlement", "Volume lost on wetting in");
         looseVolume = s.line(
@@ -63,21 +67,31 @@ public final class Substrate {
                 "All parts",
                 ONE,
                 coirParts.plus(peatParts).plus(perliteParts).plus(otherParts));
+        s.warning(
+                "all_parts_warning",
+                "Parts of the blend",
+                and(looseVolume.isPositive(), not(all.isPositive())),
+                "The root zone holds substrate and the blend has no parts, so none is bought: enter the parts, or a root zone of no "
+                        + "height where there is no substrate.");
         coir = volume(s, "coir_volume", "Coir, loose volume", coirParts, all);
         peat = volume(s, "peat_volume", "Peat, loose volume", peatParts, all);
         perlite = volume(s, "perlite_volume", "Perlite, loose volume", perliteParts, all);
         other = volume(s, "other_volume", "Other, loose volume", otherParts, all);
     }
 
-    private static Line parts(FarmEntries entries, ScheduleBuilder s, String id, String label, double typical) {
-        return entries.add(s.entry(id, label, ONE).from(0, 1000).typical(0, typical, 100, COMMON));
+    private static Line parts(FarmEntries entries, ScheduleBuilder s, String id, String label) {
+        return entries.add(s.entry(id, label, ONE).from(0, 1000));
     }
 
     private static Line share(FarmEntries entries, ScheduleBuilder s, String id, String label) {
-        return entries.add(s.entry(id, label, ONE).from(0, 0.9).typical(0, 0.1, 0.25, COMMON));
+        return entries.add(s.entry(id, label, ONE).from(0, 0.9));
     }
 
     private Line volume(ScheduleBuilder s, String id, String label, Line parts, Line all) {
-        return s.line(id, label, LITRE, looseVolume.times(parts).over(all));
+        return s.line(
+                id,
+                label,
+                LITRE,
+                when(all.isPositive(), looseVolume.times(parts).over(all), none(LITRE)));
     }
 }

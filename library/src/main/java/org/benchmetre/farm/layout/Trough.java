@@ -5,8 +5,6 @@ import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.LITRE;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.MILLIMETRE;
@@ -16,9 +14,11 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.profile.Fact;
 
 /**
  * Trough section. The sides slope evenly from bottom to top width; the root zone lies between the air-gap grid below and the
@@ -26,8 +26,6 @@ import org.benchmetre.farm.input.Sheets;
  * the top width and both laps and is cut from a stock width in whole strips.
  */
 public final class Trough {
-
-    private static final double LEAST_LITRES = 2.1;
 
     private static final double ROOM = 2000;
 
@@ -49,11 +47,11 @@ public final class Trough {
      */
     public Trough(BudgetBuilder b, FarmEntries entries, House house, Containers containers, Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Trough section and mulch");
-        Line top = width(entries, s, "trough_top_width", "Top width inside", 120, 200, 300);
-        Line bottom = width(entries, s, "trough_bottom_width", "Bottom width inside", 80, 150, 300);
-        Line depth = width(entries, s, "trough_depth", "Depth inside", 80, 170, 300);
-        Line freeboard = free(entries, s, "trough_freeboard", "Freeboard above the substrate", 20);
-        Line gap = free(entries, s, "air_gap", "Air gap under the grid", 30);
+        Line top = width(entries, s, "trough_top_width", "Top width inside");
+        Line bottom = width(entries, s, "trough_bottom_width", "Bottom width inside");
+        Line depth = width(entries, s, "trough_depth", "Depth inside");
+        Line freeboard = free(entries, s, "trough_freeboard", "Freeboard above the substrate");
+        Line gap = free(entries, s, "air_gap", "Air gap under the grid");
         Line height = s.line(
                 "root_zone_height",
                 "Height of the root zone",
@@ -74,44 +72,43 @@ public final class Trough {
                 perMetre,
                 containers.litresOr(section.in(perMetre), house));
         Unit litres = Unit.parse("L/plant");
+        Fact known = entries.profile().fact("litres_per_plant_least");
         Formula planted = planting.plantsPerBench.isPositive();
         Line each = s.line(
                 "litres_per_plant",
                 "Substrate per plant",
                 litres,
                 when(planted, litresPerMetre.over(planting.plantsPerMetre), none(litres)),
-                "Bags for strawberries hold 2.1 to 4.3 L a plant: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012.");
+                known.source());
         Line least = s.line(
                 "litres_per_plant_least",
                 "Least substrate per plant that is usual",
                 litres,
-                number(LEAST_LITRES, litres),
-                "bags for strawberries: Palha, Campo, Oliveira, Acta Horticulturae 926, 2012");
+                number(known.in(litres), litres),
+                known.source());
         s.warning(
                 "litres_per_plant_warning",
                 "Substrate for each plant",
                 and(planted, least.exceeds(each)),
-                "A plant has less than 2.1 L, the least of bags for strawberries (Acta Horticulturae 926, 2012): plant wider, or "
-                        + "take a larger section.");
+                "A plant has less than " + Numbers.shown(known.in(litres)) + " L, the least that is usual ("
+                        + known.source() + "): plant wider, or take a larger section.");
         substrateVolume =
                 s.line("substrate_volume", "Substrate as filled", LITRE, litresPerMetre.times(house.benchMetres));
         wetLoad(entries, s);
         mulchMetres = mulch(entries, s, house, top);
     }
 
-    private static Line width(
-            FarmEntries entries, ScheduleBuilder s, String id, String label, double a, double t, double z) {
-        return entries.add(s.entry(id, label, MILLIMETRE).above(0, ROOM).typical(a, t, z, COMMON));
+    private static Line width(FarmEntries entries, ScheduleBuilder s, String id, String label) {
+        return entries.add(s.entry(id, label, MILLIMETRE).above(0, ROOM));
     }
 
-    private static Line free(FarmEntries entries, ScheduleBuilder s, String id, String label, double typical) {
-        return entries.add(s.entry(id, label, MILLIMETRE).from(0, ROOM).typical(0, typical, 60, COMMON));
+    private static Line free(FarmEntries entries, ScheduleBuilder s, String id, String label) {
+        return entries.add(s.entry(id, label, MILLIMETRE).from(0, ROOM));
     }
 
     private void wetLoad(FarmEntries entries, ScheduleBuilder s) {
         Line density = entries.add(s.entry("substrate_wet_density", "Substrate, wet density", Unit.parse("kg/m3"))
-                .above(0, 2000)
-                .typical(373, 490, 610, "perlite handbook page 3-2, peat and perlite mixes"));
+                .above(0, 2000));
         s.line(
                 "wet_load_per_metre",
                 "Wet substrate per metre of bench",
@@ -122,11 +119,9 @@ public final class Trough {
 
     private static Line mulch(FarmEntries entries, ScheduleBuilder s, House house, Line top) {
         Line lap = entries.add(s.entry("mulch_lap", "Mulch film, lap over each side", MILLIMETRE)
-                .from(0, 1000)
-                .typical(30, 60, 150, COMMON));
+                .from(0, 1000));
         Line stock = entries.add(s.entry("mulch_stock_width", "Mulch film, width as sold", MILLIMETRE)
-                .above(0, 20_000)
-                .typical(900, 1200, 3000, INVENTED));
+                .above(0, 20_000));
         Line cut = s.line(
                 "mulch_width",
                 "Mulch film, width of a strip",

@@ -9,7 +9,6 @@ import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
@@ -169,8 +168,7 @@ public final class Labour {
     private void people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
         Line each = entries.add(
                 y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
-                        .above(0, 744)
-                        .typical(120, 160, 190, COMMON));
+                        .above(0, 744));
         Line needed = m.line(
                 "people_in_month",
                 "People needed",

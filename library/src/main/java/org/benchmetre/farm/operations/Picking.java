@@ -4,8 +4,6 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -89,14 +87,12 @@ public final class Picking {
         this.months = months;
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Picking and packing");
         s.note("The picking rate is for benches full of ripe fruit; walking along the benches comes on top of it.");
-        Line pickingRate = rate(s, "picking_rate", "Fruit picked in an hour, benches full", 12, 18, 30);
+        Line pickingRate = rate(s, "picking_rate", "Fruit picked in an hour, benches full");
         Line pace = entries.add(s.entry("pick_walk_rate", "Bench walked along in an hour", Unit.parse("m/h"))
-                .above(0, 10_000)
-                .typical(500, 1000, 2000, COMMON));
+                .above(0, 10_000));
         Line aWeek = entries.add(s.entry("picks_a_week", "Passes a week while there is fruit", Unit.parse("1/wk"))
-                .above(0, 14)
-                .typical(1.5, 2.5, 3.5, COMMON));
-        Line packingRate = rate(s, "packing_rate", "Fruit packed in an hour", 25, 40, 60);
+                .above(0, 14));
+        Line packingRate = rate(s, "packing_rate", "Fruit packed in an hour");
         Line pickers = workers(s, "picking_wage_class", "Picking is done by: general, skilled or family");
         Line packers = workers(s, "packing_wage_class", "Packing is done by: general, skilled or family");
 
@@ -133,24 +129,17 @@ public final class Picking {
                 packing.wage().over(packingRate));
     }
 
-    private Line rate(ScheduleBuilder s, String id, String label, double low, double usual, double high) {
-        return entries.add(s.entry(id, label, KG_AN_HOUR).above(0, 10_000).typical(low, usual, high, COMMON));
+    private Line rate(ScheduleBuilder s, String id, String label) {
+        return entries.add(s.entry(id, label, KG_AN_HOUR).above(0, 10_000));
     }
 
     private Line workers(ScheduleBuilder s, String id, String label) {
-        return entries.add(s.textEntry(id, label).oneOf(Wages.GENERAL, INVENTED, Wages.CLASSES));
+        return entries.add(s.textEntry(id, label).oneOf(Wages.CLASSES));
     }
 
     private Line passes(ScheduleBuilder m, Line monthYield, Line aWeek) {
-        Line entered = months.numbers(
-                m,
-                "picks",
-                "pick_passes",
-                "Passes entered, 0 for the usual number",
-                A_MONTH,
-                PASSES,
-                new double[] {0},
-                COMMON + ": passes a week while there is fruit");
+        Line entered =
+                months.numbers(m, "picks", "pick_passes", "Passes entered, 0 for the usual number", A_MONTH, PASSES);
         Formula usual = aWeek.times(months.days).in(A_MONTH);
         return m.line(
                 "pick_passes_in_month",

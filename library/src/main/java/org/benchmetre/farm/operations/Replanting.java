@@ -15,8 +15,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The work of setting plants again: those lost before they are established and those replaced later, crown too deep or too high,
- * roots bent. Roots bent at planting cost 18.5 % of the yield: University of Connecticut Extension, planting strawberries. How many
- * fail, and what new ones cost, stands with the plant stock.
+ * roots bent. How many fail, and what new ones cost, stands with the plant stock.
  */
 public final class Replanting {
 
@@ -40,8 +39,7 @@ public final class Replanting {
                 "Set the crown level with the surface and the roots straight down. The plants to set again are a driver that a "
                         + "task may name; what share fails, and what new plants cost, stands with the plant stock.");
         Line loss = entries.add(s.entry("bent_root_loss", "Yield a plant with bent roots loses, share", ONE)
-                .from(0, 1)
-                .typical(Double.NaN, 0.185, Double.NaN, "University of Connecticut Extension, planting strawberries"));
+                .from(0, 1));
         Line set = s.line("plants_set_out", "Plants to set out, chosen stock", PLANT, setOut);
         plants = s.line("replanted_plants", "Plants to set again", PLANT, set.minus(plantCount));
         s.line(

@@ -3,8 +3,6 @@ package org.benchmetre.farm.operations;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -58,21 +56,17 @@ public final class Wages {
         s.note(
                 "On-costs are what the employer pays on top of hired wages: social charges, accident insurance, paid leave. "
                         + "Family work costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
-        Line general = wage(s, entries, "wage_general", "Wage, general work", 10, 16, 30);
-        Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled work", 14, 22, 45);
-        family = wage(s, entries, "wage_family", "Wage, family work (what the hours would earn elsewhere)", 10, 18, 45);
+        Line general = wage(s, entries, "wage_general", "Wage, general work");
+        Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled work");
+        family = wage(s, entries, "wage_family", "Wage, family work (what the hours would earn elsewhere)");
         Line onCosts = entries.add(s.entry("on_cost_share", "On-costs of hired wages, share of wage", ONE)
-                .from(0, 2)
-                .typical(0.08, 0.15, 0.35, COMMON));
+                .from(0, 2));
         generalRate = hired(s, "hired_general_rate", "An hour of general work", general, onCosts);
         skilledRate = hired(s, "hired_skilled_rate", "An hour of skilled work", skilled, onCosts);
     }
 
-    private static Line wage(
-            ScheduleBuilder s, FarmEntries entries, String id, String label, double low, double usual, double high) {
-        return entries.add(s.entry(id, label, MONEY_AN_HOUR)
-                .from(0, 1_000_000)
-                .typical(low, usual, high, INVENTED + "; " + COMMON + " for the range"));
+    private static Line wage(ScheduleBuilder s, FarmEntries entries, String id, String label) {
+        return entries.add(s.entry(id, label, MONEY_AN_HOUR).from(0, 1_000_000));
     }
 
     private static Line hired(ScheduleBuilder s, String id, String label, Line wage, Line onCosts) {

@@ -1,6 +1,5 @@
 package org.benchmetre.farm.ownership;
 
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -47,17 +46,13 @@ public final class OperatingInterest {
     public OperatingInterest(BudgetBuilder b, FarmEntries entries, Ways ways, Formula ofWays, Formula ofAll) {
         ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Operating capital");
         Line rate = entries.add(e.entry("operating_rate", "Rate on operating capital, real", REAL)
-                .from(OwnershipRates.LEAST_RATE, 1)
-                .typical(0.02, 0.05, 0.1, COMMON));
+                .from(OwnershipRates.LEAST_RATE, 1));
         Line outstanding = entries.add(e.entry("operating_outstanding", "Share outstanding, on average", ONE)
-                .from(0, 1)
-                .typical(0.3, 0.5, 1, "0.5 in USDA course material for beginning farmers"));
-        Line months = entries.add(e.entry("operating_months", "Months of use", Unit.parse("mo"))
-                .from(0, 24)
-                .typical(3, 8, 12, "8 in USDA course material for beginning farmers"));
+                .from(0, 1));
+        Line months = entries.add(
+                e.entry("operating_months", "Months of use", Unit.parse("mo")).from(0, 24));
         Line financed = entries.add(e.entry("operating_financed", "Share financed; 1 charges one's own money too", ONE)
-                .from(0, 1)
-                .typical(0.5, 1, 1, COMMON));
+                .from(0, 1));
         factor = b.schedule(Sheets.BUDGET, "Interest on operating capital, for each unit of expense")
                 .line(
                         "operating_interest_factor",

@@ -3,7 +3,6 @@ package org.benchmetre.farm.ownership;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.recovery;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -62,17 +61,15 @@ public final class OwnershipRates {
      */
     public OwnershipRates(ScheduleBuilder s, FarmEntries entries) {
         method = entries.add(s.textEntry("recovery_method", "Ownership by capital_recovery or straight_line")
-                .oneOf(RECOVERY, COMMON, List.of(RECOVERY, STRAIGHT)));
-        rate = entries.add(s.entry("recovery_rate", "Real rate of interest", REAL)
-                .from(LEAST_RATE, 1)
-                .typical(0.02, 0.05, 0.1, COMMON));
-        insurance = share(s, entries, "insurance_rate", "Insurance, share of average value", 0.005, 0.0075, 0.01);
-        tax = share(s, entries, "property_tax_rate", "Property tax, share of average value", 0.005, 0.01, 0.015);
+                .oneOf(List.of(RECOVERY, STRAIGHT)));
+        rate = entries.add(
+                s.entry("recovery_rate", "Real rate of interest", REAL).from(LEAST_RATE, 1));
+        insurance = share(s, entries, "insurance_rate", "Insurance, share of average value");
+        tax = share(s, entries, "property_tax_rate", "Property tax, share of average value");
     }
 
-    private static Line share(
-            ScheduleBuilder s, FarmEntries entries, String id, String label, double low, double typical, double high) {
-        return entries.add(s.entry(id, label, PER_YEAR).from(0, 1).typical(low, typical, high, COMMON));
+    private static Line share(ScheduleBuilder s, FarmEntries entries, String id, String label) {
+        return entries.add(s.entry(id, label, PER_YEAR).from(0, 1));
     }
 
     /**

@@ -11,8 +11,8 @@ import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.unit.Unit;
 
 /**
- * What is documented of a crop: defaults and usual ranges of entries, and tables that sections ask for by name. A profile decides no
- * figure of a scenario that says its own.
+ * What is documented of a crop: defaults and usual ranges of entries, facts, and tables that sections ask for by name. What all crops
+ * have in common stands once, and a crop says what it has otherwise. A profile decides no figure of a scenario that says its own.
  */
 public final class CropProfile {
 
@@ -23,6 +23,7 @@ public final class CropProfile {
     private final Map<String, Documented> entries = new LinkedHashMap<>();
     private final Map<String, DocumentedMonths> months = new LinkedHashMap<>();
     private final Map<String, Documented> ranges = new LinkedHashMap<>();
+    private final Map<String, Fact> facts = new LinkedHashMap<>();
     private final Map<String, List<ProfileRow>> tables;
     private final boolean moneyHolds;
 
@@ -33,10 +34,11 @@ public final class CropProfile {
         rows("ranges").forEach(row -> ranges.put(row.text("line"), Documented.ofRange(row)));
         rows("entries").forEach(row -> entries.put(row.text("line"), Documented.of(row)));
         rows("months").forEach(row -> months.put(row.text("line"), DocumentedMonths.of(row)));
+        rows("facts").forEach(row -> facts.put(row.text("key"), Fact.of(row)));
     }
 
     /**
-     * Reads a profile that comes with the library.
+     * Reads a profile: its own files over those that all crops have in common.
      *
      * @param name of the crop, such as {@code strawberry}
      * @return the profile
@@ -124,13 +126,48 @@ public final class CropProfile {
     }
 
     /**
+     * What is documented of an entry that has to be documented.
+     *
+     * @param line its identifier
+     * @return default, range and source
+     * @throws IllegalStateException when nothing is documented
+     */
+    public Documented needed(String line) {
+        return entry(line).orElseThrow(() -> lacking(line));
+    }
+
+    /**
      * What is documented of an entry by month.
      *
      * @param line its identifier
-     * @return twelve values and their source, if anything is documented
+     * @return twelve values and their source
+     * @throws IllegalStateException when nothing is documented
      */
-    public Optional<DocumentedMonths> months(String line) {
-        return Optional.ofNullable(months.get(line));
+    public DocumentedMonths months(String line) {
+        DocumentedMonths known = months.get(line);
+        if (known == null) {
+            throw lacking(line);
+        }
+        return known;
+    }
+
+    /**
+     * A fact that is no default of an entry.
+     *
+     * @param key its name
+     * @return the fact
+     * @throws IllegalStateException when the profile does not say it
+     */
+    public Fact fact(String key) {
+        Fact known = facts.get(key);
+        if (known == null) {
+            throw lacking(key);
+        }
+        return known;
+    }
+
+    private IllegalStateException lacking(String what) {
+        return new IllegalStateException("The profile of " + name + " does not say " + what + ".");
     }
 
     /**

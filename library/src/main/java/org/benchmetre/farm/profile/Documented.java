@@ -29,13 +29,22 @@ public record Documented(double low, String typical, double high, String unit, S
      *
      * @param line unit of the line
      * @return in the line's unit
-     * @throws IllegalStateException when the default is no number
+     * @throws IllegalStateException when the default is no number or lies outside its range
      */
     public Plausible in(Unit line) {
         Unit typed = unit.isEmpty() ? line : Unit.parse(unit);
+        double usual = typical.isEmpty() ? Double.NaN : number();
+        if (low > usual || usual > high) {
+            throw new IllegalStateException(
+                    "The documented default " + typical + " lies outside " + low + " to " + high + ".");
+        }
+        return new Plausible(
+                typed.convertLevel(low, line), typed.convertLevel(usual, line), typed.convertLevel(high, line));
+    }
+
+    private double number() {
         try {
-            double usual = typical.isEmpty() ? Double.NaN : typed.convertLevel(Double.parseDouble(typical), line);
-            return new Plausible(typed.convertLevel(low, line), usual, typed.convertLevel(high, line));
+            return Double.parseDouble(typical);
         } catch (NumberFormatException e) {
             throw new IllegalStateException("The documented default '" + typical + "' is no number.", e);
         }

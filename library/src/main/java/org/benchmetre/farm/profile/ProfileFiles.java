@@ -3,39 +3,57 @@ package org.benchmetre.farm.profile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Table;
 
-/** The files of profiles, which are packed with the library: one folder a crop, named in its {@code tables.csv}. */
+/**
+ * The files of profiles: one folder a crop, which names its tables in {@code tables.csv}, over one folder of what all crops have in
+ * common. Rows of defaults and facts stand in place of common rows of the same name; any other table of the crop stands in place of
+ * the whole common table. They are found where classes are found, so that a profile may come with another jar.
+ */
 final class ProfileFiles {
 
     private static final String FOLDER = "/org/benchmetre/profile/";
     private static final String LIST = "tables";
+    private static final String COMMON = "common";
+    private static final Set<String> BY_ROW = Set.of("entries", "months", "facts", "ranges");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
     private ProfileFiles() {}
 
     static boolean exists(String name) {
-        return NAME.matcher(name).matches() && ProfileFiles.class.getResource(path(name, LIST)) != null;
+        return NAME.matcher(name).matches()
+                && !name.equals(COMMON)
+                && ProfileFiles.class.getResource(path(name, LIST)) != null;
     }
 
-    /** All tables of a profile by name. */
+    /** All tables of a profile by name, those of all crops first. */
     static Map<String, List<ProfileRow>> read(String name) {
         if (!exists(name)) {
             throw new IllegalArgumentException("There is no profile of a crop '" + name + "'.");
         }
         Map<String, List<ProfileRow>> tables = new LinkedHashMap<>();
-        for (ProfileRow row : rows(name, LIST)) {
-            String table = row.text("table");
-            tables.put(table, rows(name, table));
+        for (String folder : List.of(COMMON, name)) {
+            for (ProfileRow row : rows(folder, LIST)) {
+                String table = row.text("table");
+                tables.merge(
+                        table, rows(folder, table), BY_ROW.contains(table) ? ProfileFiles::both : (all, own) -> own);
+            }
         }
         return tables;
+    }
+
+    private static List<ProfileRow> both(List<ProfileRow> all, List<ProfileRow> own) {
+        return Stream.concat(all.stream(), own.stream()).toList();
     }
 
     private static String path(String name, String table) {
@@ -61,6 +79,15 @@ final class ProfileFiles {
         if (!faults.isEmpty()) {
             throw new IllegalStateException(faults.report());
         }
+        String first = table.columns().get(0);
+        Set<String> names = new HashSet<>();
+        table.rows().stream()
+                .filter(row -> !names.add(row.text(first)))
+                .findFirst()
+                .ifPresent(row -> {
+                    throw new IllegalStateException(
+                            row.place(first) + ": " + row.text(first) + " stands a second time.");
+                });
         return table.rows().stream()
                 .map(row -> new ProfileRow(
                         row.place("").toString(),

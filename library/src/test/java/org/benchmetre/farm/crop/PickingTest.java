@@ -44,15 +44,16 @@ class PickingTest {
         Budget whole = Sample.troughHouse();
         BudgetBuilder b = new BudgetBuilder(whole.structure());
         FarmEntries entries = new FarmEntries(CropProfile.of("strawberry"));
-        Months months = new Months(b);
+        Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
         Planting planting = new Planting(b, entries, house, new Containers(b, entries, house));
         PlantStock stock = new PlantStock(b, entries, house, planting);
         Line choice = entries.add(b.schedule("Choice", "Choice")
                 .textEntry("stock_choice", "Choice")
-                .keyOf("", "", stock.key));
+                .keyOf(stock.key)
+                .usually("", "first"));
         Yield yield = new Yield(b, entries, planting, stock, new StockGrowth(b, entries, stock), choice);
-        MonthPattern pattern = new MonthPattern(b, months, stock, choice);
+        MonthPattern pattern = new MonthPattern(b, entries.profile(), months, stock, choice);
         Picking picking = new Picking(b, entries, yield, pattern, number(lostDry, Unit.parse("kg/a")));
         new Receipts(b, entries, months, pattern, picking);
         return Sample.filled(b.build(), whole);

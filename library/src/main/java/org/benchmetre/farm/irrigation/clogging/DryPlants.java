@@ -86,14 +86,11 @@ public final class DryPlants {
         this.entries = entries;
         ScheduleBuilder e = b.schedule(Sheets.IRRIGATION, "A plant that falls dry");
         e.note("A plant without water is seen after some days and is given water again at once.");
-        Line seen = asked(e, "days_until_seen", "Days until a dry plant is seen", DAY, 2, 5, 10, 365);
-        Line fatal = asked(e, "dry_days_fatal", "Days without water that kill every plant", DAY, 4, 10, 20, 365);
-        Line ofKilled =
-                asked(e, "killed_fruit_lost", "Fruit lost of a plant killed, share of its year", ONE, 0.3, 0.6, 1, 1);
-        Line ofSetBack = asked(
-                e, "set_back_fruit_lost", "Fruit lost of a plant set back, share of its year", ONE, 0.05, 0.15, 0.4, 1);
-        replantHours =
-                asked(e, "replant_hours", "Hours to plant one again", Unit.parse("h/plant"), 0.005, 0.01, 0.03, 10);
+        Line seen = asked(e, "days_until_seen", "Days until a dry plant is seen", DAY, 365);
+        Line fatal = asked(e, "dry_days_fatal", "Days without water that kill every plant", DAY, 365);
+        Line ofKilled = asked(e, "killed_fruit_lost", "Fruit lost of a plant killed, share of its year", ONE, 1);
+        Line ofSetBack = asked(e, "set_back_fruit_lost", "Fruit lost of a plant set back, share of its year", ONE, 1);
+        replantHours = asked(e, "replant_hours", "Hours to plant one again", Unit.parse("h/plant"), 10);
         Line dies = e.line(
                 "dry_killed_share",
                 "Killed of those that fall dry",
@@ -164,12 +161,11 @@ public final class DryPlants {
                         + "often, or treat the water; beyond this the loss is a rough figure.");
     }
 
-    private Line asked(
-            ScheduleBuilder s, String id, String label, Unit unit, double low, double usual, double high, double most) {
+    private Line asked(ScheduleBuilder s, String id, String label, Unit unit, double most) {
         boolean days = unit.equals(DAY);
-        return entries.add((days
+        return entries.add(
+                (days
                         ? s.entry(id, label, unit).above(0, most)
-                        : s.entry(id, label, unit).from(0, most))
-                .typical(low, usual, high, COMMON));
+                        : s.entry(id, label, unit).from(0, most)));
     }
 }

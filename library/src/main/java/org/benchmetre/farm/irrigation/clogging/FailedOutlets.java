@@ -8,7 +8,6 @@ import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -93,8 +92,7 @@ public final class FailedOutlets {
         this.ways = ways;
         checkInterval = entries.add(b.schedule(Sheets.IRRIGATION, "Checks of the outlets")
                 .entry("check_interval", "Time from one check of all outlets to the next", Unit.parse("mo"))
-                .above(0, 240)
-                .typical(0.25, 1, 6, COMMON));
+                .above(0, 240));
 
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets that fail, by way to water");
         s.note(

@@ -2,7 +2,6 @@ package org.benchmetre.farm.irrigation.clogging;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.MILLIMETRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -32,9 +31,8 @@ public final class FilterOpening {
     public FilterOpening(BudgetBuilder b, FarmEntries entries, Ways ways) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Filter");
         s.note("Openings of 0.13 mm are about 120 mesh.");
-        Line opening = entries.add(s.entry("filter_opening", "Opening of the filter", MILLIMETRE)
-                .above(0, 10)
-                .typical(0.08, 0.13, 0.2, COMMON));
+        Line opening = entries.add(
+                s.entry("filter_opening", "Opening of the filter", MILLIMETRE).above(0, 10));
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Filter, by way to water");
         Line passage = ways.columns
                 .in(list)

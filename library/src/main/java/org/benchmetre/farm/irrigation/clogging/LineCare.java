@@ -4,8 +4,6 @@ import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -80,16 +78,15 @@ public final class LineCare {
         e.note(
                 "Acid burns, and with chlorine products it gives off poisonous gas: never let the two meet. It goes in only "
                         + "behind the backflow prevention that the local code asks for, by those trained to handle it.");
-        Line outletRate = asked(e, "outlet_check_rate", "Outlets looked at in an hour", "outlet/h", 600, 1200, 3000);
-        Line plantRate = asked(e, "plant_check_rate", "Plants walked past in an hour", "plant/h", 1500, 3000, 6000);
-        Line flushHours = asked(e, "flush_hours", "Hours to flush one line", "h/line", 0.02, 0.05, 0.1);
-        Line flushes = asked(e, "flushes_per_year", "Flushes in a year", "1/a", 2, 6, 12);
-        Line newHours = asked(e, "outlet_replace_hours", "Hours to replace an outlet", "h/outlet", 0.01, 0.03, 0.1);
+        Line outletRate = asked(e, "outlet_check_rate", "Outlets looked at in an hour", "outlet/h");
+        Line plantRate = asked(e, "plant_check_rate", "Plants walked past in an hour", "plant/h");
+        Line flushHours = asked(e, "flush_hours", "Hours to flush one line", "h/line");
+        Line flushes = asked(e, "flushes_per_year", "Flushes in a year", "1/a");
+        Line newHours = asked(e, "outlet_replace_hours", "Hours to replace an outlet", "h/outlet");
         Line treatmentCost =
                 entries.add(e.entry("acid_treatment_cost", "Cost of an acid treatment, product and work", MONEY)
-                        .from(0, 1_000_000)
-                        .typical(10, 30, 100, INVENTED));
-        Line treatments = asked(e, "treatments_per_year", "Acid treatments in a year", "1/a", 0, 2, 12);
+                        .from(0, 1_000_000));
+        Line treatments = asked(e, "treatments_per_year", "Acid treatments in a year", "1/a");
         Line checks = e.line(
                 "checks_per_year",
                 "Checks in a year",
@@ -159,13 +156,13 @@ public final class LineCare {
                 careCost.plus(lost.loss).over(metres));
     }
 
-    private Line asked(ScheduleBuilder s, String id, String label, String unit, double low, double usual, double high) {
+    private Line asked(ScheduleBuilder s, String id, String label, String unit) {
         boolean rate = unit.endsWith("/h");
         Unit of = Unit.parse(unit);
-        return entries.add((rate
+        return entries.add(
+                (rate
                         ? s.entry(id, label, of).above(0, 1e6)
-                        : s.entry(id, label, of).from(0, 1e6))
-                .typical(low, usual, high, COMMON));
+                        : s.entry(id, label, of).from(0, 1e6)));
     }
 
     private static Formula ofThePart(FailedOutlets failed, FailedOutlets.Parts parts) {

@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -53,30 +52,23 @@ final class Conditions {
         Unit measured = Unit.parse("mm2/s");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water, slope and what is asked of the lines");
         Line temperature = entries.add(s.entry("water_temperature", "Temperature of the water", celsius)
-                .from(0, 60)
-                .typical(10, 20, 30, COMMON));
+                .from(0, 60));
         Line given = entries.add(s.entry(
                         "water_viscosity_measured",
                         "Kinematic viscosity, measured; 0 takes it from temperature",
                         measured)
-                .from(0, 1000)
-                .typical(0, 0, 0, "from temperature"));
+                .from(0, 1000));
         Line slope =
                 entries.add(s.entry("bench_slope", "Slope of a bench, positive where it rises from the inlet", percent)
-                        .from(-20, 20)
-                        .typical(-1, 0, 1, COMMON));
+                        .from(-20, 20));
         target = entries.add(s.entry("target_uniformity", "Emission uniformity asked for", percent)
-                .above(0, 99)
-                .typical(80, 85, 90, COMMON));
+                .above(0, 99));
         flowVariation = entries.add(s.entry("flow_variation_limit", "Flow variation allowed along a line", percent)
-                .from(0, 99)
-                .typical(5, 10, 20, COMMON));
+                .from(0, 99));
         velocityLimit = entries.add(s.entry("velocity_limit", "Usual limit of velocity in pipe", Unit.parse("m/s"))
-                .above(0, 10)
-                .typical(1.5, 1.5, 1.5, "NRCS practice 430 and ASAE S376, from memory"));
+                .above(0, 10));
         pulse = entries.add(s.entry("pulse_per_plant", "Water for a plant in one pulse", Unit.parse("mL/plant"))
-                .above(0, 10_000)
-                .typical(40, 80, 150, COMMON));
+                .above(0, 10_000));
         rise = s.line("bench_rise", "Rise of a bench for each metre of it", ONE, slope.in(ONE));
         steepness = s.line(
                 "bench_steepness",

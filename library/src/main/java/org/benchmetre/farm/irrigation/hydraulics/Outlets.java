@@ -17,6 +17,7 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.profile.CropProfile;
 
 /**
  * What a maker's sheet and a tape measure say of the outlets and the pipe of each way: further columns of {@code irrigation.csv}.
@@ -37,9 +38,6 @@ final class Outlets {
     static final String YES = "yes";
 
     private static final Unit KPA = Unit.parse("kPa");
-    private static final double USUAL_PRESSURE = 100;
-    private static final double USUAL_VARIATION = 0.05;
-    private static final double USUAL_REACH = 0.1;
 
     /** Flow of one outlet at its rated pressure, L/h; 0 where unknown. */
     final Line flow;
@@ -72,7 +70,7 @@ final class Outlets {
     /** Yes or no. */
     final Line valves;
 
-    Outlets(BudgetBuilder b, Ways ways) {
+    Outlets(BudgetBuilder b, CropProfile profile, Ways ways) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets and pipe of each way");
         s.note(
                 "From the maker's sheet and a measurement. Measure the inner diameter: the size in the name of a pipe is not it, and "
@@ -85,7 +83,7 @@ final class Outlets {
                 "Rated pressure of an outlet",
                 KPA,
                 new Bounds(0, false, 2000, false),
-                USUAL_PRESSURE);
+                profile.needed("way_outlet_pressure"));
         exponent = c.numbers("flow_exponent", "way_flow_exponent", "Exponent of pressure", ONE, upTo(1.2), 0);
         lowPressure = c.numbers("pressure_low", "way_pressure_low", "Least working pressure", KPA, upTo(2000), 0);
         highPressure = c.numbers("pressure_high", "way_pressure_high", "Greatest working pressure", KPA, upTo(2000), 0);
@@ -95,10 +93,10 @@ final class Outlets {
                 "Maker's coefficient of variation",
                 ONE,
                 upTo(0.5),
-                USUAL_VARIATION);
+                profile.needed("way_coefficient_of_variation"));
         kind = c.choice("outlet_kind", "way_outlet_kind", "Kind of outlet: point or line", List.of(POINT, LINE), POINT);
         offset = c.numbers("strip_offset", "way_strip_offset", "Sideways from plant to line", METRE, upTo(10), 0);
-        reach = c.numbers("reach", "way_reach", "Reach of the wetting", METRE, upTo(10), USUAL_REACH);
+        reach = c.numbers("reach", "way_reach", "Reach of the wetting", METRE, upTo(10), profile.needed("way_reach"));
         diameter =
                 c.numbers("inner_diameter", "way_inner_diameter", "Inner diameter, measured", MILLIMETRE, upTo(200), 0);
         connection = c.numbers(

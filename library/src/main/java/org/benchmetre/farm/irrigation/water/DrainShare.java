@@ -3,7 +3,6 @@ package org.benchmetre.farm.irrigation.water;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -43,20 +42,13 @@ public final class DrainShare {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Drain");
         s.note("Leave the measured amounts at 0 when no drain tray has been read.");
         planned = entries.add(s.entry("drain_fraction", "Share of the water given that drains", ONE)
-                .from(0, 0.9)
-                .typical(
-                        0.1,
-                        0.2,
-                        0.36,
-                        "UF/IFAS ENH1268; Choi et al., Horticulturae 8:1059, 2022; tabletop trial 2023"));
+                .from(0, 0.9));
         rule = entries.add(s.textEntry("uniformity_rule", "Drain and uneven outlets: the larger, or both multiplied")
-                .oneOf(LARGER, COMMON, List.of(LARGER, BOTH)));
-        Line given = entries.add(s.entry("applied_measured", "Measured: water given", depth)
-                .from(0, 100_000)
-                .typical(0, 0, Double.NaN, NOT_MEASURED));
-        Line drain = entries.add(s.entry("drain_measured", "Measured: drain of it", depth)
-                .from(0, 100_000)
-                .typical(0, 0, Double.NaN, NOT_MEASURED));
+                .oneOf(List.of(LARGER, BOTH)));
+        Line given = entries.add(
+                s.entry("applied_measured", "Measured: water given", depth).from(0, 100_000));
+        Line drain = entries.add(
+                s.entry("drain_measured", "Measured: drain of it", depth).from(0, 100_000));
         s.line(
                 "drain_measured_share",
                 "Measured: share that drains",

@@ -1,6 +1,5 @@
 package org.benchmetre.farm.irrigation.water;
 
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.MILLIMETRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -37,11 +36,9 @@ public final class Header {
         Unit speed = Unit.parse("m/s");
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Header");
         length = entries.add(s.entry("header_length", "Pipe from pump to the far bench", METRE)
-                .from(0, 10_000)
-                .typical(2, 25, 150, COMMON));
+                .from(0, 10_000));
         Line diameter = entries.add(s.entry("header_diameter", "Inner diameter of that pipe", MILLIMETRE)
-                .above(0, 2000)
-                .typical(16, 26, 75, COMMON));
+                .above(0, 2000));
 
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Header, by way to water");
         Line velocity = ways.line(

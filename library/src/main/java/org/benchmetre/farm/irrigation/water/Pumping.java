@@ -3,8 +3,6 @@ package org.benchmetre.farm.irrigation.water;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -69,17 +67,14 @@ public final class Pumping {
         Unit kilowatt = Unit.parse("kW");
         Unit energyPerYear = Unit.parse("kWh/a");
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Pump and electricity");
-        Line filter = loss(s, "filter_loss", "Pressure lost in the filter", 10, 20, 50);
-        Line fittings =
-                loss(s, "regulator_loss", "Pressure lost in regulator, valves, injector and fittings", 20, 50, 100);
+        Line filter = loss(s, "filter_loss", "Pressure lost in the filter");
+        Line fittings = loss(s, "regulator_loss", "Pressure lost in regulator, valves, injector and fittings");
         Line lift = entries.add(s.entry("lift_height", "Height from the source's water level to the benches", METRE)
-                .from(-100, 500)
-                .typical(0, 1, 10, COMMON));
-        Line pump = efficiency(s, "pump_efficiency", "Efficiency of the pump", 0.3, 0.5, 0.75);
-        Line motor = efficiency(s, "motor_efficiency", "Efficiency of its motor", 0.6, 0.8, 0.93);
+                .from(-100, 500));
+        Line pump = efficiency(s, "pump_efficiency", "Efficiency of the pump");
+        Line motor = efficiency(s, "motor_efficiency", "Efficiency of its motor");
         electricityPrice = entries.add(s.entry("electricity_price", "Price of electricity", Unit.parse("money/kWh"))
-                .from(0, 1_000_000)
-                .typical(0.08, 0.15, 0.4, INVENTED));
+                .from(0, 1_000_000));
 
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Pump, by way to water");
         list.note(
@@ -122,13 +117,13 @@ public final class Pumping {
         cost = list.line("way_pumping_cost", "Pumping, a year", Unit.parse("money/a"), energy.times(electricityPrice));
     }
 
-    private Line loss(ScheduleBuilder s, String id, String label, double low, double usual, double high) {
+    private Line loss(ScheduleBuilder s, String id, String label) {
         EntryBuilder entry = s.entry(id, label, KILOPASCAL).from(0, 2000);
-        return entries.add(entry.typical(low, usual, high, COMMON));
+        return entries.add(entry);
     }
 
-    private Line efficiency(ScheduleBuilder s, String id, String label, double low, double usual, double high) {
+    private Line efficiency(ScheduleBuilder s, String id, String label) {
         EntryBuilder entry = s.entry(id, label, ONE).above(0, 1);
-        return entries.add(entry.typical(low, usual, high, COMMON));
+        return entries.add(entry);
     }
 }

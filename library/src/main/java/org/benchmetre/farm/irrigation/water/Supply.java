@@ -8,7 +8,6 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.BENCH;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.ZONE;
 
@@ -54,12 +53,10 @@ public final class Supply {
     public Supply(BudgetBuilder b, FarmEntries entries, Ways ways, House house, Line perBench, Line wayChoice) {
         Unit litresPerHour = Unit.parse("L/h");
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Water supply");
-        Line flow = entries.add(s.entry("supply_flow", "Flow the supply gives", litresPerHour)
-                .above(0, 1_000_000_000)
-                .typical(500, 1800, 20_000, COMMON));
+        Line flow = entries.add(
+                s.entry("supply_flow", "Flow the supply gives", litresPerHour).above(0, 1_000_000_000));
         pressure = entries.add(s.entry("supply_pressure", "Pressure at the source, 0 for a tank", Unit.parse("kPa"))
-                .from(0, 2000)
-                .typical(0, 0, 400, COMMON));
+                .from(0, 2000));
 
         ScheduleBuilder zones = b.schedule(Sheets.IRRIGATION, "Zones, by way to water");
         zones.note(

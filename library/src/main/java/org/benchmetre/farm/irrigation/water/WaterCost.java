@@ -2,8 +2,6 @@ package org.benchmetre.farm.irrigation.water;
 
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
-import static org.benchmetre.farm.input.TradeUnits.INVENTED;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -58,17 +56,14 @@ public final class WaterCost {
         Unit volume = Unit.parse("m3/a");
         Unit money = Unit.parse("money/a");
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Water and drain: prices");
-        Line price = entries.add(s.entry("water_price", "Price of fresh water", perVolume)
-                .from(0, 1_000_000)
-                .typical(0.2, 1.2, 4, INVENTED));
+        Line price = entries.add(
+                s.entry("water_price", "Price of fresh water", perVolume).from(0, 1_000_000));
         Line handling = entries.add(s.textEntry("drain_handling", "Drain water: dispose, treat or reuse")
-                .oneOf(DISPOSE, COMMON, List.of(DISPOSE, TREAT, REUSE)));
-        Line handlingCost = entries.add(s.entry("drain_cost", "Cost of handling drain water", perVolume)
-                .from(0, 1_000_000)
-                .typical(0, 0.5, 3, INVENTED));
+                .oneOf(List.of(DISPOSE, TREAT, REUSE)));
+        Line handlingCost = entries.add(
+                s.entry("drain_cost", "Cost of handling drain water", perVolume).from(0, 1_000_000));
         Line share = entries.add(s.entry("reuse_share", "Share of drain reused, where drain is reused", ONE)
-                .from(0, 1)
-                .typical(0.5, 0.8, 0.95, COMMON));
+                .from(0, 1));
 
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Water, feed, drain and pumping, by way to water");
         list.note(

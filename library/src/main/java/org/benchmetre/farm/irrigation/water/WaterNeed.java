@@ -2,33 +2,25 @@ package org.benchmetre.farm.irrigation.water;
 
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.yearOf;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.farm.profile.CropProfile;
+import org.benchmetre.farm.profile.Fact;
 
 /**
  * Water the plants keep, by month: taken up and transpired, not what is given to them. Need of a month = plants x need a plant and
  * day x days of the month x share of the month in crop. Plain counting.
- *
- * <p>The default need averages 96 mL a plant and day, that is 120 mL given less a drain of a fifth, and runs from 32 to 176 over
- * the year (40 to 220 given; published 40 to 240). Its shape by month follows light in a temperate northern place; common practice,
- * no source.
  */
 public final class WaterNeed {
-
-    private static final String GIVEN = "PeerJ 14:e21637, 2026 (as summarised elsewhere)";
-    private static final String SOURCE =
-            "level: 120 mL given a plant and day, 40 to 240, " + GIVEN + ", less a drain of 0.2; shape: " + COMMON;
-    private static final double[] PER_PLANT = {32, 48, 72, 104, 136, 168, 176, 152, 112, 72, 48, 32};
-    private static final double MOST_PUBLISHED = 240;
 
     /** Water kept, mL/(plant d), by month, on a day in crop. */
     public final Line perPlant;
@@ -43,10 +35,12 @@ public final class WaterNeed {
      * Declares entries and lines.
      *
      * @param b where schedules are added
+     * @param profile what is documented of the crop
      * @param months days and the file of months
      * @param planting plants
      */
-    public WaterNeed(BudgetBuilder b, Months months, Planting planting) {
+    public WaterNeed(BudgetBuilder b, CropProfile profile, Months months, Planting planting) {
+        Fact given = profile.fact("most_water_given");
         Unit perPlantDay = Unit.parse("mL/(plant d)");
         Unit perMonth = Unit.parse("m3/mo");
         Unit perYear = Unit.parse("m3/a");
@@ -58,18 +52,9 @@ public final class WaterNeed {
                 "month_need_per_plant",
                 "Water kept, a plant and day",
                 perPlantDay,
-                new Bounds(0, true, 5000, false),
-                PER_PLANT,
-                SOURCE);
+                new Bounds(0, true, 5000, false));
         cropShare = months.numbers(
-                s,
-                "crop_share",
-                "month_crop_share",
-                "Share of the month in crop",
-                ONE,
-                new Bounds(0, true, 1, false),
-                new double[] {1},
-                COMMON);
+                s, "crop_share", "month_crop_share", "Share of the month in crop", ONE, new Bounds(0, true, 1, false));
         byMonth = s.line(
                 "month_water_need",
                 "Water kept by the house",
@@ -83,14 +68,15 @@ public final class WaterNeed {
                 "most_water_published",
                 "Most water published as given to a plant",
                 perPlantDay,
-                number(MOST_PUBLISHED, perPlantDay),
-                GIVEN);
+                number(given.in(perPlantDay), perPlantDay),
+                given.source());
         s.warning(
                 "month_need_warning",
                 "Water kept against the published range",
                 perPlant.exceeds(most),
-                "Plants are said to keep more than the 240 mL a plant and day that is the most published as given to them ("
-                        + GIVEN + "): check the unit of water_need in months.csv, which is mL, and lower it.");
+                "Plants are said to keep more than the " + Numbers.shown(given.in(perPlantDay))
+                        + " mL a plant and day that is the most published as given to them (" + given.source()
+                        + "): check the unit of water_need in months.csv, which is mL, and lower it.");
         year = single.line("year_water_need", "Water kept by the house, a year", perYear, yearOf(byMonth, months.axis));
     }
 }

@@ -54,7 +54,7 @@ public final class Watering {
             Hydraulics h,
             Line wayChoice,
             Line feedPerVolume) {
-        WaterNeed need = new WaterNeed(b, months, planting);
+        WaterNeed need = new WaterNeed(b, entries.profile(), months, planting);
         DrainShare drain = new DrainShare(b, entries);
         GrossWater gross = new GrossWater(b, ways, h, drain, need, months);
         Supply supply = new Supply(b, entries, ways, house, h.flowPerBench, wayChoice);

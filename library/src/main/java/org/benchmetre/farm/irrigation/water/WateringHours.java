@@ -4,7 +4,6 @@ import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.COMMON;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -59,8 +58,7 @@ public final class WateringHours {
         Unit hoursPerDay = Unit.parse("h/d");
         Line most = entries.add(b.schedule(Sheets.ENTRIES, "Watering hours")
                 .entry("watering_hours", "Hours a day in which watering may run", hoursPerDay)
-                .above(0, 24)
-                .typical(6, 12, 24, COMMON));
+                .above(0, 24));
 
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Run time, by way to water");
         runTime = list.line(
