@@ -57,7 +57,7 @@ public final class Benchmetre {
     /**
      * Starts a plan that is put together in memory.
      *
-     * @param crop whose documented defaults stand where nothing is said, such as {@code strawberry}
+     * @param crop whose documented defaults stand where nothing is said, by its name in lower case
      * @return where rows and entries are said
      */
     public static PlanBuilder plan(String crop) {

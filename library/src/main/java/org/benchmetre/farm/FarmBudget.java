@@ -118,7 +118,7 @@ public final class FarmBudget {
                 new Drivers.Sections(house, containers, planting, trough, substrate, ways),
                 watering.headerLength,
                 wayChoice);
-        Materials materials = new Materials(b, entries, drivers, ways);
+        Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);

@@ -215,17 +215,18 @@ public final class Columns {
     }
 
     /**
-     * A column of numbers; a blank cell stands for what is documented.
+     * A column of numbers; a blank cell stands for what the profile documents of the line, which gives its usual range as well.
      *
      * @param column name in the file
      * @param id identifier
      * @param label heading
      * @param unit unit of the column
      * @param bounds hard bounds
-     * @param known default, usual range and source
      * @return the line
+     * @throws IllegalStateException when nothing is documented
      */
-    public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, Documented known) {
+    public Line documented(String column, String id, String label, Unit unit, Bounds bounds) {
+        Documented known = profile.needed(id);
         Plausible usual = known.in(unit);
         return schedule.entry(id, label, unit, axis)
                 .within(bounds)

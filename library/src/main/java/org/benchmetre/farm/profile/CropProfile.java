@@ -40,7 +40,7 @@ public final class CropProfile {
     /**
      * Reads a profile: its own files over those that all crops have in common.
      *
-     * @param name of the crop, such as {@code strawberry}
+     * @param name of the crop, as {@code plan_crop} says it
      * @return the profile
      * @throws IllegalArgumentException when there is no such profile
      * @throws IllegalStateException when the profile is not well formed: a fault of the library

@@ -3,11 +3,13 @@ package org.benchmetre.farm.profile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -28,6 +30,8 @@ final class ProfileFiles {
     private static final Set<String> BY_ROW = Set.of("entries", "months", "facts", "ranges");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
+    private static final Map<String, Map<String, List<ProfileRow>>> READ = new ConcurrentHashMap<>();
+
     private ProfileFiles() {}
 
     static boolean exists(String name) {
@@ -36,11 +40,15 @@ final class ProfileFiles {
                 && ProfileFiles.class.getResource(path(name, LIST)) != null;
     }
 
-    /** All tables of a profile by name, those of all crops first. */
+    /** All tables of a profile by name, those of all crops first; files are read once, for they are part of the program. */
     static Map<String, List<ProfileRow>> read(String name) {
         if (!exists(name)) {
             throw new IllegalArgumentException("There is no profile of a crop '" + name + "'.");
         }
+        return READ.computeIfAbsent(name, ProfileFiles::tables);
+    }
+
+    private static Map<String, List<ProfileRow>> tables(String name) {
         Map<String, List<ProfileRow>> tables = new LinkedHashMap<>();
         for (String folder : List.of(COMMON, name)) {
             for (ProfileRow row : rows(folder, LIST)) {
@@ -49,7 +57,7 @@ final class ProfileFiles {
                         table, rows(folder, table), BY_ROW.contains(table) ? ProfileFiles::both : (all, own) -> own);
             }
         }
-        return tables;
+        return Collections.unmodifiableMap(tables);
     }
 
     private static List<ProfileRow> both(List<ProfileRow> all, List<ProfileRow> own) {

@@ -14,7 +14,6 @@ import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.rule.AtMost;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
-import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Sheets;
@@ -84,11 +83,10 @@ public final class Materials {
      * Declares the columns.
      *
      * @param b where schedules are added
-     * @param entries knows the documented life of a part
      * @param drivers what parts are counted by
      * @param ways keys for the options
      */
-    public Materials(BudgetBuilder b, FarmEntries entries, Drivers drivers, Ways ways) {
+    public Materials(BudgetBuilder b, Drivers drivers, Ways ways) {
         ScheduleBuilder s = b.schedule(Sheets.MATERIALS, "Parts");
         s.note("One row a part. Quantity is rate times driver times (1 + waste). A blank driver leaves a row out.");
         Columns c = Columns.of(b, FarmTable.MATERIALS, s);
@@ -112,13 +110,7 @@ public final class Materials {
         salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
         c.words("source", "material_source", "Source");
         Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
-        life = l.numbers(
-                "life",
-                "material_life",
-                "Life",
-                ONE,
-                Columns.POSITIVE,
-                entries.profile().needed("material_life"));
+        life = l.documented("life", "material_life", "Life", ONE, Columns.POSITIVE);
         lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
         lifeLow = l.numbers("life_low", "material_life_low", "Life, low", ONE, Columns.NOT_NEGATIVE, 0);
         lifeHigh = l.numbers("life_high", "material_life_high", "Life, high", ONE, Columns.NOT_NEGATIVE, 0);

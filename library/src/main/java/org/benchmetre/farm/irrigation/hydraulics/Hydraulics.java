@@ -59,7 +59,7 @@ public final class Hydraulics {
      * @param planting plants
      */
     public Hydraulics(BudgetBuilder b, FarmEntries entries, Ways ways, House house, Planting planting) {
-        Outlets outlets = new Outlets(b, entries.profile(), ways);
+        Outlets outlets = new Outlets(b, ways);
         Conditions water = new Conditions(b, entries);
         InReach where = new InReach(b, ways, outlets, house, planting);
         BenchLines bench = new BenchLines(b, outlets, water, where, house, planting);

@@ -17,7 +17,6 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.profile.CropProfile;
 
 /**
  * What a maker's sheet and a tape measure say of the outlets and the pipe of each way: further columns of {@code irrigation.csv}.
@@ -70,33 +69,31 @@ final class Outlets {
     /** Yes or no. */
     final Line valves;
 
-    Outlets(BudgetBuilder b, CropProfile profile, Ways ways) {
+    Outlets(BudgetBuilder b, Ways ways) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets and pipe of each way");
         s.note(
                 "From the maker's sheet and a measurement. Measure the inner diameter: the size in the name of a pipe is not it, and "
                         + "friction goes with its fifth power. An exponent of 0 is a compensating outlet.");
         Columns c = ways.columns.in(s);
         flow = c.numbers("outlet_flow", "way_outlet_flow", "Flow of an outlet", Unit.parse("L/h"), upTo(100_000), 0);
-        pressure = c.numbers(
+        pressure = c.documented(
                 "outlet_pressure",
                 "way_outlet_pressure",
                 "Rated pressure of an outlet",
                 KPA,
-                new Bounds(0, false, 2000, false),
-                profile.needed("way_outlet_pressure"));
+                new Bounds(0, false, 2000, false));
         exponent = c.numbers("flow_exponent", "way_flow_exponent", "Exponent of pressure", ONE, upTo(1.2), 0);
         lowPressure = c.numbers("pressure_low", "way_pressure_low", "Least working pressure", KPA, upTo(2000), 0);
         highPressure = c.numbers("pressure_high", "way_pressure_high", "Greatest working pressure", KPA, upTo(2000), 0);
-        variation = c.numbers(
+        variation = c.documented(
                 "coefficient_of_variation",
                 "way_coefficient_of_variation",
                 "Maker's coefficient of variation",
                 ONE,
-                upTo(0.5),
-                profile.needed("way_coefficient_of_variation"));
+                upTo(0.5));
         kind = c.choice("outlet_kind", "way_outlet_kind", "Kind of outlet: point or line", List.of(POINT, LINE), POINT);
         offset = c.numbers("strip_offset", "way_strip_offset", "Sideways from plant to line", METRE, upTo(10), 0);
-        reach = c.numbers("reach", "way_reach", "Reach of the wetting", METRE, upTo(10), profile.needed("way_reach"));
+        reach = c.documented("reach", "way_reach", "Reach of the wetting", METRE, upTo(10));
         diameter =
                 c.numbers("inner_diameter", "way_inner_diameter", "Inner diameter, measured", MILLIMETRE, upTo(200), 0);
         connection = c.numbers(
