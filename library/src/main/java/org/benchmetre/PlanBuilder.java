@@ -112,7 +112,14 @@ public final class PlanBuilder {
     private record InMemory(String name, Map<String, Rows> rows) implements ScenarioTables {
         @Override
         public Table table(String file) {
-            return rows.containsKey(file) ? rows.get(file).table(file) : Table.none(file);
+            Rows found = rows.get(file);
+            if (found == null) {
+                return Table.none(file);
+            }
+            if (!file.equals(Home.SINGLE)) {
+                found.columns().addAll(FarmTables.form(file).needed());
+            }
+            return found.table(file);
         }
     }
 }

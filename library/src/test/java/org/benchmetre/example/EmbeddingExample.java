@@ -13,6 +13,7 @@ final class EmbeddingExample {
     private EmbeddingExample() {}
 
     static void run(PrintStream out, Path folder) throws Exception {
+        // The page begins here.
         Plan plan = Benchmetre.read(Path.of("../samples/trough-house"));
         for (String spacing : List.of("10 cm", "15 cm", "20 cm")) {
             out.println(plan.with("plant_spacing", spacing).quantity("first_cost_per_metre"));
@@ -21,50 +22,18 @@ final class EmbeddingExample {
         plan.writeWorkbook(folder.resolve("house.xlsx"));
         plan.with("irrigation_choice", "tape").writeScenario(folder.resolve("tape-house"));
 
+        Map<String, String> trough =
+                Map.of("driver", "bench_metres", "rate", "1", "price", "5.50", "price_year", "2026");
+        Map<String, String> tape = Map.of("driver", "line_metres", "rate", "1", "price", "0.16", "price_year", "2026");
         Plan other = Benchmetre.plan("strawberry")
                 .entry("bench_count", "10")
                 .entry("plant_spacing", "8 in", "a neighbour")
-                .row(
-                        "materials",
-                        "trough",
-                        Map.of(
-                                "group",
-                                "Trough",
-                                "driver",
-                                "bench_metres",
-                                "rate",
-                                "1",
-                                "unit",
-                                "m",
-                                "pack",
-                                "4",
-                                "price",
-                                "22",
-                                "price_year",
-                                "2026"))
-                .row(
-                        "materials",
-                        "tape",
-                        Map.of(
-                                "group",
-                                "Irrigation line",
-                                "driver",
-                                "line_metres",
-                                "rate",
-                                "1",
-                                "unit",
-                                "m",
-                                "pack",
-                                "500",
-                                "price",
-                                "80",
-                                "price_year",
-                                "2026",
-                                "option",
-                                "tape"))
+                .row("materials", "trough", trough)
+                .row("materials", "tape", tape)
                 .row("irrigation", "tape", Map.of("lines", "2", "outlet_spacing", "0.2"))
                 .row("plant_stock", "plug", Map.of("price", "0.40", "price_year", "2026"))
                 .build();
         out.println(other.quantity("first_cost_per_metre"));
+        // The page ends here.
     }
 }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import org.benchmetre.Benchmetre;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,5 +31,21 @@ class EmbeddingExampleTest {
                 .isEqualTo(Benchmetre.read(Path.of("../samples/trough-house"))
                         .with("irrigation_choice", "tape")
                         .quantity("yearly_cost_per_metre"));
+    }
+
+    @Test
+    void the_embedding_page_shows_the_example_as_it_runs() throws Exception {
+        String source = Files.readString(
+                Path.of("src", "test", "java", "org", "benchmetre", "example", "EmbeddingExample.java"));
+        String body = source.substring(
+                source.indexOf("// The page begins here.\n") + "// The page begins here.\n".length(),
+                source.indexOf("        // The page ends here."));
+        String page = body.lines()
+                .map(line -> line.startsWith("        ") ? line.substring(8) : line)
+                .map(line -> line.replace("out.println", "System.out.println")
+                        .replace("\"../samples", "\"samples")
+                        .replace("folder.resolve(", "Path.of("))
+                .collect(Collectors.joining("\n"));
+        assertThat(Files.readString(Path.of("..", "README.md"))).contains("```java\n" + page + "\n```");
     }
 }
