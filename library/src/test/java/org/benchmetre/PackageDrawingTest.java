@@ -25,8 +25,9 @@ class PackageDrawingTest {
 
     private static final String ROOT = "org.benchmetre";
 
-    private static final JavaClasses CLASSES =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages(ROOT);
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages(ROOT);
 
     /** What each package uses, of our own. */
     private static Map<String, Set<String>> uses() {
@@ -43,14 +44,17 @@ class PackageDrawingTest {
 
     /** How many packages stand below on the longest way down. */
     private static int height(String name, Map<String, Set<String>> uses) {
-        return uses.get(name).stream().mapToInt(below -> 1 + height(below, uses)).max().orElse(0);
+        return uses.get(name).stream()
+                .mapToInt(below -> 1 + height(below, uses))
+                .max()
+                .orElse(0);
     }
 
     /** Arrows that no way over other packages makes needless. */
     private static List<String> arrows(String name, Map<String, Set<String>> uses) {
         return uses.get(name).stream()
-                .filter(below -> uses.get(name).stream()
-                        .noneMatch(other -> !other.equals(below) && reaches(other, below, uses)))
+                .filter(below ->
+                        uses.get(name).stream().noneMatch(other -> !other.equals(below) && reaches(other, below, uses)))
                 .map(PackageDrawingTest::shortened)
                 .toList();
     }
@@ -66,7 +70,8 @@ class PackageDrawingTest {
     private static String drawing() {
         Map<String, Set<String>> uses = uses();
         List<String> names = new ArrayList<>(uses.keySet());
-        names.sort(Comparator.comparingInt((String name) -> -height(name, uses)).thenComparing(Comparator.naturalOrder()));
+        names.sort(
+                Comparator.comparingInt((String name) -> -height(name, uses)).thenComparing(Comparator.naturalOrder()));
         return names.stream()
                 .map(name -> {
                     List<String> arrows = arrows(name, uses);

@@ -75,7 +75,9 @@ class SampleWorkbooksTest {
             filled.number("way_outlets_per_plant", "spare_1", 0.5);
             filled.text("material_label", "spare_2", "Watering can");
             filled.text("material_item", "spare_2", "watering_can");
-            filled.text("material_group", "spare_2", seed % 4 == 0 ? "Water supply" : "Of a group of its own");
+            List<String> groups =
+                    budget.entry(budget.line("material_group")).orElseThrow().allowed();
+            filled.text("material_group", "spare_2", groups.get(seed % 4 == 0 ? 0 : groups.size() - 1));
             filled.text("material_driver", "spare_2", seed % 3 == 0 ? "outlet_count" : "bench_metres");
             filled.text("material_option", "spare_2", seed % 6 == 0 ? "by_hand" : "");
             filled.number("material_rate", "spare_2", 0.01);

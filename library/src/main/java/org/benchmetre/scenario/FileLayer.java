@@ -119,7 +119,7 @@ final class FileLayer {
                 && !(whole && tables.table(row.place("").file()).hasColumn(column));
         Place place = row.place(column);
         if (nothing && entry.blank() != Blank.REFUSED) {
-            if (!isByMonth(line)) {
+            if (!isByMonth(line) || !budget.usual(line, cell).filled()) {
                 layer.put(line, cell, credited(budget.usual(line, cell), row, place, line));
             }
             return;

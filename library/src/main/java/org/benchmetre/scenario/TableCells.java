@@ -86,6 +86,7 @@ final class TableCells {
         String row = key(line, line.positionOf(cell), home.rows(), true);
         String beside = sources.getOrDefault(row, budget.usual(line, cell).source());
         boolean credited = given.filled()
+                && FileLayer.isNumber(line)
                 && !given.source().equals(budget.usual(line, cell).source())
                 && (!form.key().allowed().isEmpty() || !CellText.source(given).equals(beside));
         return credited || CellText.isSaid(budget, line, cell);
@@ -101,8 +102,12 @@ final class TableCells {
         return changed;
     }
 
+    /** Words, names and keys stand in their row whatever their source: groups are told by the names that rows have. */
     private boolean fits(Line line, int cell, Given given, String row) {
-        boolean plain = !given.text().isEmpty() || given.typedIn().equals(line.unit());
+        if (!FileLayer.isNumber(line)) {
+            return !line.isSpare(cell);
+        }
+        boolean plain = given.typedIn().equals(line.unit());
         boolean credited = !given.filled()
                 || CellText.source(given).equals(sources.computeIfAbsent(row, any -> CellText.source(given)));
         return !line.isSpare(cell) && plain && credited;

@@ -35,6 +35,7 @@ final class HandWritten {
             "other_volume",
             "mulch_metres",
             "zone_count",
+            "header_length",
             "outlet_count",
             "line_metres");
 

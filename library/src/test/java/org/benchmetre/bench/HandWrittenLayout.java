@@ -20,6 +20,7 @@ final class HandWrittenLayout {
     private final int houseLength;
     private final int houseWidth;
     private final int zones;
+    private final int header;
     private final int spacing;
     private final int margin;
     private final int top;
@@ -43,6 +44,7 @@ final class HandWrittenLayout {
         houseLength = at.first("house_length");
         houseWidth = at.first("house_width");
         zones = at.first("zone_count");
+        header = at.first("header_length");
         spacing = at.first("plant_spacing");
         margin = at.first("end_margin");
         top = at.first("trough_top_width");
@@ -89,5 +91,6 @@ final class HandWrittenLayout {
         drivers[10] = loose * x[other] / partsOfBlend;
         drivers[11] = benchMetres / strips;
         drivers[12] = x[zones];
+        drivers[13] = x[header];
     }
 }

@@ -177,16 +177,20 @@ class CropFaultsTest {
         String months = "month,day_temperature,night_temperature,day_hours\njan,5,-3,9\nfeb,,,\nmar,5,,9\napr,,,9\n";
         assertThat(faults("months.csv", months))
                 .containsExactly(
-                        "months.csv, row 4, column night_temperature: found nothing, expected a value, since day_temperature is given.",
-                        "months.csv, row 5, column day_temperature: found nothing, expected a value, since day_hours is given.",
-                        "months.csv, row 5, column night_temperature: found nothing, expected a value, since day_hours is given.");
+                        "months.csv, row 4, column night_temperature: found nothing, expected a value, since Outside by day is"
+                                + " given, for Outside by night (night_temperature[mar]).",
+                        "months.csv, row 5, column day_temperature: found nothing, expected a value, since Hours of light is"
+                                + " given, for Outside by day (day_temperature[apr]).",
+                        "months.csv, row 5, column night_temperature: found nothing, expected a value, since Hours of light is"
+                                + " given, for Outside by night (night_temperature[apr]).");
     }
 
     @Test
     void temperaturesWithoutHoursOfLightAreNoClimate() throws IOException {
         assertThat(faults("months.csv", "month,day_temperature,night_temperature\njan,5,-3\n"))
                 .containsExactly(
-                        "months.csv, row 2, column day_hours: found nothing, expected a value, since day_temperature is given.");
+                        "months.csv, row 2, column day_hours: found nothing, expected a value, since Outside by day is given, for"
+                                + " Hours of light (day_hours[jan]).");
     }
 
     @Test

@@ -94,17 +94,15 @@ class ChunksTest {
 
     @Test
     void a_case_without_a_finite_value_says_where_the_trouble_begins() {
-        List<CellRef> parts = List.of("coir_parts", "peat_parts", "perlite_parts").stream()
-                .map(id -> new CellRef(sample.line(id), 0))
-                .toList();
-        Cases.Run blend = Cases.of(sample, parts, List.of(total)).start();
-        double[] nothing = new double[3];
-        assertThat(blend.one(nothing, wanted)[0]).isNaN();
-        assertThat(blend.troubles(nothing, wanted))
-                .anySatisfy(sentence -> assertThat(sentence)
-                        .startsWith("Coir, loose volume (coir_volume) has no finite value")
-                        .contains("all_parts = 0"));
-        assertThat(blend.troubles(new double[] {1, 1, 1}, wanted)).isEmpty();
+        Line rate = sample.line("material_rate");
+        CellRef pump = new CellRef(rate, rate.axes().get(0).indexOf("pump"));
+        Cases.Run dear = Cases.of(sample, List.of(pump), List.of(total)).start();
+        double[] endless = {1e308};
+        assertThat(dear.one(endless, wanted)[0]).isInfinite();
+        assertThat(dear.troubles(endless, wanted))
+                .isNotEmpty()
+                .allSatisfy(sentence -> assertThat(sentence).contains("has no finite value", "pump"));
+        assertThat(dear.troubles(new double[] {1}, wanted)).isEmpty();
     }
 
     @Test
