@@ -118,10 +118,6 @@ final class Plan {
         if (place.down() != null) {
             return place.row() - 1;
         }
-        return sheet(place.sheet()).boxes().stream()
-                .filter(box -> box.schedule().lines().contains(line))
-                .findFirst()
-                .orElseThrow()
-                .table();
+        return sheet(place.sheet()).box(line).table();
     }
 }

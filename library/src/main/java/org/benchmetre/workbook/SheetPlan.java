@@ -1,7 +1,9 @@
 package org.benchmetre.workbook;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
@@ -16,6 +18,7 @@ final class SheetPlan {
     private final String name;
     private final Budget budget;
     private final List<Box> boxes = new ArrayList<>();
+    private final Map<Line, Box> boxOf = new HashMap<>();
     private final List<Double> widths = new ArrayList<>();
     private int next = FIRST_ROW;
 
@@ -34,10 +37,11 @@ final class SheetPlan {
 
     /** The box whose schedule has a line. */
     Box box(Line line) {
-        return boxes.stream()
-                .filter(box -> box.schedule().lines().contains(line))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("Line " + line + " is not on sheet " + name + "."));
+        Box box = boxOf.get(line);
+        if (box == null) {
+            throw new IllegalArgumentException("Line " + line + " is not on sheet " + name + ".");
+        }
+        return box;
     }
 
     /** Widths of the columns in characters. */
@@ -86,6 +90,7 @@ final class SheetPlan {
         int table = next + (schedule.note().isEmpty() ? 1 : 2);
         Box box = new Box(schedule, next, table, table + height(schedule));
         boxes.add(box);
+        schedule.lines().forEach(line -> boxOf.put(line, box));
         next = box.end() + 1 + schedule.roomBelow();
         widen(schedule);
     }

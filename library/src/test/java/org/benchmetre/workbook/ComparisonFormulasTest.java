@@ -46,7 +46,7 @@ class ComparisonFormulasTest {
             "way_dearer",
             "way_cost_per",
             "way_labour_per",
-            "way_new_outlets_per",
+            "way_new_outlets_priced",
             "way_part",
             "way_same",
             "material_of_way",

@@ -1,13 +1,14 @@
 package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 import static org.benchmetre.farm.input.TradeUnits.ITEM;
 import static org.benchmetre.farm.input.TradeUnits.PACK;
 
@@ -37,6 +38,7 @@ public final class CostSlopes {
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
     private static final Unit PER_YEAR = Unit.parse("1/a");
     private static final Unit PACKS_A_YEAR = Unit.parse("pack/a");
+    private static final Unit ITEMS_A_YEAR = ITEM.over(Unit.parse("a"));
 
     /** For one money/h of the wage of installing and care of lines, money/(m a), by way. */
     public final Line ofWage;
@@ -48,7 +50,8 @@ public final class CostSlopes {
     private final Clogging clogging;
     private final Line benchMetres;
     private final Line partPerPrice;
-    private final Line outletsPerPrice;
+    private final Line deliveredPerPrice;
+    private final Line newOutlets;
 
     /**
      * Parts and what they cost in a year.
@@ -93,14 +96,17 @@ public final class CostSlopes {
         Formula withInterest = one().plus(upkeep.interest.factor);
         ScheduleBuilder unit = b.schedule(Sheets.MATERIALS, "Parts: yearly cost for each unit of price");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by way to water");
-        Line delivered = delivered(unit);
+        deliveredPerPrice = delivered(unit);
         Line recovered = recovered(unit);
-        partPerPrice = partPerPrice(unit, delivered, recovered);
-        outletsPerPrice = s.line(
-                "way_new_outlets_per_price",
-                "New outlets, packs of the part in a year",
-                PACKS_A_YEAR,
-                when(isPricedByPart(), newOutlets(delivered).times(withInterest), none(PACKS_A_YEAR)),
+        partPerPrice = partPerPrice(unit, recovered);
+        newOutlets = s.line(
+                "way_new_outlets_priced",
+                "New outlets in a year that cost what the part costs",
+                ITEMS_A_YEAR,
+                when(
+                        isPricedByPart(),
+                        clogging.care().replaced.times(withInterest).counting(ITEMS_A_YEAR),
+                        none(ITEMS_A_YEAR)),
                 "interest on operating capital counted");
         ofWage = s.line(
                 "way_cost_per_wage",
@@ -132,7 +138,7 @@ public final class CostSlopes {
                 unit, "material_recovery_of_one", "Capital recovery of one of money", MONEY_OF_ONE, none(Unit.MONEY));
     }
 
-    private Line partPerPrice(ScheduleBuilder unit, Line delivered, Line recovered) {
+    private Line partPerPrice(ScheduleBuilder unit, Line recovered) {
         Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
         Formula yearly =
                 recovered.counting(PER_YEAR).plus(parts.materials.repairs).plus(charges);
@@ -140,7 +146,7 @@ public final class CostSlopes {
                 "material_yearly_per_price",
                 "Yearly cost a driver, for one of a pack",
                 Unit.parse("pack/(driver a)"),
-                parts.takeOff.perDriver.times(delivered).times(yearly),
+                parts.takeOff.perDriver.times(deliveredPerPrice).times(yearly),
                 "recovery, repairs, insurance and property tax of the exact quantity");
     }
 
@@ -148,13 +154,6 @@ public final class CostSlopes {
         return and(
                 not(clogging.care().givenPrice.isPositive()),
                 clogging.failed().itemsFound.isPositive());
-    }
-
-    private Formula newOutlets(Line delivered) {
-        return clogging.care()
-                .replaced
-                .times(lookup(delivered, parts.materials.key, clogging.failed().outletItem))
-                .counting(PACKS_A_YEAR);
     }
 
     private Formula ofInstalling(ScheduleBuilder s, ScheduleBuilder unit, Line recovered) {
@@ -198,16 +197,46 @@ public final class CostSlopes {
     }
 
     /**
-     * For one unit of the price of a pack of a part.
+     * For one unit of the price of a pack of each part that carries outlets: what the part takes of its driver, by the rule of
+     * take-off, times its yearly cost a driver, and the outlets put in anew.
      *
-     * @param item key of the part, a text that is one of the parts
-     * @return money/(m a), by way
+     * @param b where schedules are added
+     * @param carriers parts that carry outlets
+     * @return money/(m a), by part and way
      */
-    Formula ofPrice(Formula item) {
-        Line key = parts.materials.key;
-        Formula owned = lookup(parts.takeOff.wayAmount, key, item).times(lookup(partPerPrice, key, item));
-        Formula replaced = when(clogging.failed().outletItem.is(item), outletsPerPrice, none(PACKS_A_YEAR));
-        return owned.plus(replaced).over(benchMetres).counting(PER_METRE);
+    Line ofPrice(BudgetBuilder b, OutletParts carriers) {
+        Materials m = parts.materials;
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets: what they take and cost");
+        Line driver = s.textLine("way_part_driver", "Driver", carriers.of(m.driver, text("")));
+        Line option = s.textLine("way_part_option", "Way to water", carriers.of(m.option, text("")));
+        Line alike = s.line(
+                "way_part_driver_amount",
+                "Amount of its driver",
+                DRIVER,
+                carriers.of(parts.takeOff.driverAmount, none(DRIVER)));
+        Line perPrice = s.line(
+                "way_part_yearly_per_price",
+                partPerPrice.label(),
+                partPerPrice.unit(),
+                carriers.of(partPerPrice, none(partPerPrice.unit())));
+        Line delivered = s.line(
+                "way_part_delivered_per_price",
+                deliveredPerPrice.label(),
+                deliveredPerPrice.unit(),
+                carriers.of(deliveredPerPrice, none(deliveredPerPrice.unit())));
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, by way to water");
+        Line amount = blocks.line(
+                "way_part_amount", "Amount of its driver", DRIVER, parts.takeOff.byWay(driver, option, alike));
+        Formula replaced =
+                when(clogging.failed().outletItem.is(carriers.item), newOutlets.times(delivered), none(PACKS_A_YEAR));
+        return blocks.line(
+                "way_part_cost_per_price",
+                "Yearly cost per metre, for one of the price of a pack",
+                PER_METRE,
+                when(
+                        carriers.item.isFilled(),
+                        amount.times(perPrice).plus(replaced).over(benchMetres).counting(PER_METRE),
+                        none(PER_METRE)));
     }
 
     /** Ways to water. */

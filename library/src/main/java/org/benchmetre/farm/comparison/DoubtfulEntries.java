@@ -17,9 +17,7 @@ import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
-import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
-import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.decision.Sought;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
@@ -28,16 +26,16 @@ import org.benchmetre.farm.takeoff.Materials;
 
 /**
  * Gathers the entries whose value decides between ways to water. Life and price belong to a part: where several ways share the part
- * that carries their outlets, it stands once, in the rows of the first of them. Each spare row for a way has its rows as well.
+ * that carries their outlets, it stands once, in the rows of the first of them. Each spare row for a way has its rows as well, but
+ * only the first {@value OutletParts#MOST} rows of the ways table are looked at, filled or spare.
  */
 public final class DoubtfulEntries {
-
-    private static final Unit PER_METRE = Unit.parse("money/(m a)");
 
     private final BudgetBuilder b;
     private final String currency;
     private final List<Doubtful> filled = new ArrayList<>();
     private final List<Doubtful> spare = new ArrayList<>();
+    private boolean leftOut;
 
     /**
      * Starts with none.
@@ -60,32 +58,21 @@ public final class DoubtfulEntries {
     public DoubtfulEntries ofWays(FailedOutlets failed, CostSlopes slopes) {
         Ways ways = slopes.ways();
         Materials m = slopes.materials();
-        Line part = carriers(ways, m, failed);
+        OutletParts carriers = new OutletParts(b, ways, m, failed);
+        Line perPrice = slopes.ofPrice(b, carriers);
+        leftOut = ways.axis.filled() > OutletParts.MOST;
         List<Formula> typed = m.axis.keys().stream().map(key -> text(key)).toList();
         Line rowKey = b.schedule(Sheets.MATERIALS, "Parts: the key of each row, as one types it")
                 .textLine("material_row_key", "Key of its row", new Rows(m.axis, typed));
-        for (int way = 0; way < ways.axis.size(); way++) {
+        for (int way = 0; way < carriers.axis.size(); way++) {
             List<Doubtful> rows = ways.axis.isSpare(way) ? spare : filled;
             String key = ways.axis.keys().get(way);
-            OfPart carrier = new OfPart(b, m, rowKey, new Element(part, ways.axis, way), new CellRef(part, way));
+            OfPart carrier = new OfPart(b, m, rowKey, carriers.itemIn(way), carriers.cell(way));
             rows.add(carrier.life("material_life_" + key));
-            rows.add(carrier.price("material_price_" + key, text(currency), slopes));
+            rows.add(carrier.price("material_price_" + key, text(currency), new Element(perPrice, carriers.axis, way)));
             rows.add(failing(ways, failed, way));
         }
         return this;
-    }
-
-    /** The part that carries the outlets of each way, in the row of the first way that has it. */
-    private Line carriers(Ways ways, Materials m, FailedOutlets failed) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, each once");
-        Line part = s.textLine(
-                "way_part",
-                "Part that carries the outlets",
-                when(ways.key.isFilled(), when(failed.itemsFound.isPositive(), failed.outletItem, text("")), text("")));
-        return s.textLine(
-                "way_part_once",
-                "The same, where no way before has it",
-                when(part.isFilled(), when(lookup(ways.key, part, part).is(ways.key), part, text("")), text("")));
     }
 
     /** Life and price of a part that a text names. */
@@ -103,12 +90,12 @@ public final class DoubtfulEntries {
                     new Doubtful.Searched(new Sought(m.life, m.key, cell)));
         }
 
-        Doubtful price(String key, Formula currency, CostSlopes slopes) {
+        Doubtful price(String key, Formula currency, Formula slope) {
             return new Doubtful(
                     key,
                     words("Price of a pack, ", when(item.isFilled(), currency, text("")), m.price),
                     new Doubtful.Values(number(m.price), number(m.priceLow), number(m.priceHigh), bounds(m.price)),
-                    new Doubtful.Straight(when(item.isFilled(), slopes.ofPrice(item), none(PER_METRE))));
+                    new Doubtful.Straight(slope));
         }
 
         private Doubtful.Words words(String what, Formula unit, Line entry) {
@@ -182,6 +169,11 @@ public final class DoubtfulEntries {
         List<Doubtful> all = new ArrayList<>(filled);
         all.addAll(spare);
         return List.copyOf(all);
+    }
+
+    /** Whether ways in use stand in rows that are not looked at. */
+    boolean leavesOutWays() {
+        return leftOut;
     }
 
     /** How many are of spare rows. */

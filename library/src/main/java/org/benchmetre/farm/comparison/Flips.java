@@ -33,11 +33,14 @@ final class Flips {
 
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
     private static final Unit PERCENT = Unit.parse("%");
+    private static final String FIRST_ONLY = " Only the parts and outlets of the first " + OutletParts.MOST
+            + " ways of the table are looked at: list those in question first.";
 
     private final BudgetBuilder b;
     private final Ranking rank;
     private final List<Doubtful> entries;
     private final Axis axis;
+    private final boolean leavesOut;
 
     /**
      * Declares the lines.
@@ -51,6 +54,7 @@ final class Flips {
         this.b = b;
         this.rank = rank;
         this.entries = doubtful.all();
+        this.leavesOut = doubtful.leavesOutWays();
         List<String> keys = entries.subList(0, entries.size() - doubtful.spare()).stream()
                 .map(Doubtful::key)
                 .toList();
@@ -59,7 +63,8 @@ final class Flips {
         table.note(
                 "A value in the plausible range is a real doubt. Where no value flips the answer, that is a result too. The "
                         + "margin of safety is how far the entry may move before the answer flips. Values of lives and of failing "
-                        + "outlets are found by a search and stay as filled; all others are live.");
+                        + "outlets are found by a search and stay as filled; all others are live."
+                        + (leavesOut ? FIRST_ONLY : ""));
         Line label = table.textLine("flip_label", "Entry", rows(d -> d.words().label()));
         b.nameRows(axis, label);
         Line current =
@@ -159,7 +164,8 @@ final class Flips {
                 when(
                         count.isPositive(),
                         text("A doubtful entry flips the answer inside its plausible range: see at which value."),
-                        text("No doubtful entry flips the answer inside its plausible range, as filled.")));
+                        text("No doubtful entry flips the answer inside its plausible range, as filled."
+                                + (leavesOut ? FIRST_ONLY : ""))));
     }
 
     private static Line asFilled(ScheduleBuilder s, Line now, String what) {

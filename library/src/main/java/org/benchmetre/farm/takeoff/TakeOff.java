@@ -50,6 +50,11 @@ public final class TakeOff {
     public final Line unitCost;
     /** Units for each unit of the driver, with waste, item/driver. */
     public final Line perDriver;
+    /** Amount of its driver for each part, the same for every way but where it is counted by outlets or metres of line. */
+    public final Line driverAmount;
+
+    private final Drivers drivers;
+    private final Ways ways;
 
     /**
      * Declares the lines.
@@ -61,6 +66,8 @@ public final class TakeOff {
      * @param chosenWay key of the way that is counted
      */
     public TakeOff(BudgetBuilder b, Materials m, Drivers d, Ways ways, Line chosenWay) {
+        this.drivers = d;
+        this.ways = ways;
         Unit perPack = ITEM.over(PACK);
         Unit moneyPerItem = MONEY.over(ITEM);
         Unit itemPerDriver = ITEM.over(DRIVER);
@@ -83,7 +90,7 @@ public final class TakeOff {
         perDriver = list.line(
                 "material_per_driver", "Units a driver, with waste", itemPerDriver, m.rate.times(one().plus(m.waste)));
 
-        Line driverAmount = list.line(
+        driverAmount = list.line(
                 "material_driver_amount",
                 "Amount of its driver, if it belongs to the way",
                 DRIVER,
@@ -92,10 +99,7 @@ public final class TakeOff {
                 "material_way_amount",
                 "Amount of its driver, by part",
                 DRIVER,
-                when(
-                        and(m.driver.isFilled(), ways.key.isFilled(), belongs(m, ways.key)),
-                        d.byWay(m.driver, driverAmount),
-                        none(DRIVER)));
+                byWay(m.driver, m.option, driverAmount));
         wayCost = blocks.line(
                 "material_way_cost",
                 "Cost of the exact quantity, by part",
@@ -103,7 +107,10 @@ public final class TakeOff {
                 wayAmount.times(perDriver).times(unitCost));
 
         amount = list.line(
-                "material_amount", "Amount of driver", DRIVER, when(belongs(m, chosenWay), driverAmount, none(DRIVER)));
+                "material_amount",
+                "Amount of driver",
+                DRIVER,
+                when(belongs(m.option, chosenWay), driverAmount, none(DRIVER)));
         quantity = list.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
         list.textLine("purchase_unit", "Unit", m.unit);
         Line packs = list.line(
@@ -125,8 +132,23 @@ public final class TakeOff {
         totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
     }
 
+    /**
+     * The rule of take-off: the amount of its driver that a part takes with each way to water, nothing where it does not belong.
+     *
+     * @param driver what a part is counted by; blank where the row is not in use
+     * @param option keys of the ways it belongs to; blank for all
+     * @param alike the amount where all ways have the same
+     * @return driver, by way, and by row of the three lines
+     */
+    public Formula byWay(Line driver, Line option, Line alike) {
+        return when(
+                and(driver.isFilled(), ways.key.isFilled(), belongs(option, ways.key)),
+                drivers.byWay(driver, alike),
+                none(DRIVER));
+    }
+
     /** A part without a key belongs to every way. */
-    private static Formula belongs(Materials m, Line way) {
-        return or(not(m.option.isFilled()), m.option.hasKey(way));
+    private static Formula belongs(Line option, Line way) {
+        return or(not(option.isFilled()), option.hasKey(way));
     }
 }
