@@ -59,6 +59,7 @@ class RoundTripTest {
                 all.put(
                         line.id(),
                         IntStream.range(0, given.size())
+                                .filter(cell -> given.get(cell).filled())
                                 .mapToObj(cell -> said(line.address(cell), given.get(cell)))
                                 .toList());
             }
@@ -84,7 +85,8 @@ class RoundTripTest {
             Plausible range) {}
 
     private static Said said(String address, Given given) {
-        String source = given.filled() && given.text().isEmpty() ? given.source().replace(NO_SOURCE, "") : "";
+        String source =
+                given.filled() && given.text().isEmpty() ? given.source().replace(NO_SOURCE, "") : "";
         return new Said(address, given.filled(), given.number(), given.text(), given.as(), source, given.range());
     }
 

@@ -54,7 +54,6 @@ public record ScenarioWriter(List<TableForm> forms) {
         forms.forEach(form -> tables.put(form.file(), new TableCells(budget, form)));
         for (Line line : budget.lines()) {
             budget.entry(line)
-                    .filter(entry -> entry.home().isKept())
                     .ifPresent(
                             entry -> write(line, entry, tables.get(entry.home().table()), single));
         }
@@ -66,7 +65,9 @@ public record ScenarioWriter(List<TableForm> forms) {
 
     private static void write(Line line, Entry entry, TableCells table, SingleCells single) {
         if (table == null) {
-            single.addIfSaid(line, 0);
+            for (int cell = 0; cell < line.size(); cell++) {
+                single.addIfSaid(line, cell);
+            }
             return;
         }
         for (int cell : table.add(line, entry)) {
