@@ -253,8 +253,8 @@ public final class FarmBudget {
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
-                        .add(wage, slopes.ofWage)
-                        .add(crop.priceLevel, slopes.ofPriceLevel));
+                        .add(wage, entries.range(b, choices, wage), slopes.ofWage)
+                        .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
         new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost, running.cash);
         WhatIf.table(
                 b,

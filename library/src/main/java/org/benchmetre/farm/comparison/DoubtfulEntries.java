@@ -19,6 +19,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.decision.Sought;
+import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
@@ -142,26 +143,22 @@ public final class DoubtfulEntries {
      * Adds a single entry with its own plausible range, in which the cost of every way is a straight line.
      *
      * @param line an entry
+     * @param range the ends of its usual range
      * @param slope yearly cost per metre for one unit of it, by way
      * @return this
      */
-    public DoubtfulEntries add(Line line, Line slope) {
+    public DoubtfulEntries add(Line line, FarmEntries.Range range, Line slope) {
         Entry entry = b.entry(line);
         filled.add(new Doubtful(
                 line.id(),
                 new Doubtful.Words(text(line.label()), text(line.unit().display(currency)), text(line.id())),
                 new Doubtful.Values(
                         line.counting(ONE),
-                        bound(entry.plausible().low()),
-                        bound(entry.plausible().high()),
+                        range.low().counting(ONE),
+                        range.high().counting(ONE),
                         entry.bounds()),
                 new Doubtful.Straight(slope)));
         return this;
-    }
-
-    /** A plain number from a bound that may be missing. */
-    private static Formula bound(double value) {
-        return Double.isFinite(value) ? number(value, ONE) : none(ONE);
     }
 
     /** All of them, those of spare rows last. */

@@ -44,6 +44,9 @@ final class FlipValues {
     /** How far from the entry, as a factor, a value is still looked for. */
     private static final double FAR = 100;
 
+    private static final String LOOKED_AT =
+            "from a hundredth of the entry or its usual range to a hundred times, inside its bounds; our choice";
+
     /** Key of the way it flips to, by entry; empty where no value flips the answer. */
     final Line to;
     /** The value, by entry; 0 where no value flips the answer. */
@@ -72,18 +75,21 @@ final class FlipValues {
                 "flip_most",
                 "Greatest value looked at",
                 ONE,
-                rows(d -> lesserOf(far, d.values().bounds().most())));
+                rows(d -> lesserOf(far, d.values().bounds().most())),
+                LOOKED_AT);
         Formula lowest = lesser(positive(current, far), positive(low, far)).over(number(FAR, ONE));
         least = range.line(
                 "flip_least",
                 "Least value looked at",
                 ONE,
-                rows(d -> greaterOf(lowest, d.values().bounds().least())));
+                rows(d -> greaterOf(lowest, d.values().bounds().least())),
+                LOOKED_AT);
         Line outside = range.line(
                 "flip_outside",
                 "Stands for no value",
                 ONE,
-                most.times(number(2, ONE)).plus(one()));
+                most.times(number(2, ONE)).plus(one()),
+                "above whatever is looked at; our choice");
 
         ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and way to water");
         Line value = meets(b, blocks, outside);
@@ -127,10 +133,8 @@ final class FlipValues {
                 "flip_way_closing",
                 "What one unit of the entry closes of the difference",
                 PER_METRE,
-                when(
-                        and(Sizes.differ(ofFirst, slope), rank.rival.isPositive()),
-                        ofFirst.minus(slope),
-                        none(PER_METRE)));
+                when(and(Sizes.differ(ofFirst, slope), rank.rival.isPositive()), ofFirst.minus(slope), none(PER_METRE)),
+                Sizes.SOURCE);
         Line found = blocks.solved(
                 "flip_way_found",
                 "Found by a search",

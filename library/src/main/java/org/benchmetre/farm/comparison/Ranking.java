@@ -94,7 +94,8 @@ public final class Ranking {
         Line ranked = table.line("way_ranked_cost", "Cost as ranked", PER_METRE, when(counts, yearly, out), RULE);
         bestCost =
                 s.line("recommended_cost_per_metre", "Yearly cost of the first", PER_METRE, least(ranked, ways.axis));
-        Line first = table.textLine("way_first", "First", when(Sizes.isMore(ranked, bestCost), text(""), text(FIRST)));
+        Line first = table.line(
+                "way_first", "First", ONE, when(Sizes.isMore(ranked, bestCost), text(""), text(FIRST)), Sizes.SOURCE);
         best = s.textLine("recommended_way", "First, by its key", lookup(ways.key, first, text(FIRST)));
         Line others =
                 table.line("way_other_cost", "Cost of the others", PER_METRE, when(ways.key.is(best), out, ranked));
@@ -102,12 +103,17 @@ public final class Ranking {
                 "way_is_rival",
                 "Ranked behind the first (1 for yes)",
                 ONE,
-                when(Sizes.isMore(out, others), one(), none(ONE)));
+                when(Sizes.isMore(out, others), one(), none(ONE)),
+                Sizes.SOURCE);
         rivals = s.line("ways_ranked_behind", "Ways ranked behind the first", ONE, sum(rival, ways.axis));
         nextCost = s.line("next_cost_per_metre", "Yearly cost of the next", PER_METRE, least(others, ways.axis));
         Formula isNext = and(rival.isPositive(), not(Sizes.isMore(others, nextCost)));
-        place = table.textLine(
-                "way_place", "Place", when(ways.key.is(best), text(FIRST), when(isNext, text(NEXT), text(""))));
+        place = table.line(
+                "way_place",
+                "Place",
+                ONE,
+                when(ways.key.is(best), text(FIRST), when(isNext, text(NEXT), text(""))),
+                Sizes.SOURCE);
         next = s.textLine(
                 "next_way", "Next, by its key", when(hasNext(), lookup(ways.key, place, text(NEXT)), text("")));
     }

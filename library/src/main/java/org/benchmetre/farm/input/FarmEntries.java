@@ -1,14 +1,17 @@
 package org.benchmetre.farm.input;
 
+import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.EntryBuilder;
 import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Blank;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.entry.TextForm;
+import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.profile.Documented;
 
@@ -66,5 +69,37 @@ public final class FarmEntries {
         } else {
             builder.usually(known.in(builder.unit()), known.source());
         }
+    }
+
+    /**
+     * The ends of an entry's usual range as entries of their own, for figures that are made of them.
+     *
+     * @param low the low end, blank where nobody knows it
+     * @param high the high end, blank where nobody knows it
+     */
+    public record Range(Line low, Line high) {}
+
+    /**
+     * Adds the ends of the usual range of an entry, kept in the columns {@code low} and {@code high} of the entry's own row.
+     *
+     * @param b knows the documented range
+     * @param s where they are added
+     * @param line an entry of a number
+     * @return both ends
+     */
+    public Range range(BudgetBuilder b, ScheduleBuilder s, Line line) {
+        Usual usual = b.entry(line).usual();
+        Range range = new Range(
+                end(s, line, "low", usual.range().low(), usual.source()),
+                end(s, line, "high", usual.range().high(), usual.source()));
+        b.range(line, range.low(), range.high());
+        return range;
+    }
+
+    private static Line end(ScheduleBuilder s, Line line, String column, double usual, String source) {
+        Given known = Double.isNaN(usual) ? Given.blank(line.unit()) : Given.number(usual, line.unit());
+        return s.entry(line.id() + "_" + column, line.label() + ", usual " + column + " end", line.unit())
+                .keptAt(Home.single(line.id(), column))
+                .given(known.from(source));
     }
 }
