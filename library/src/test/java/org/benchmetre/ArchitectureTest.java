@@ -3,11 +3,17 @@ package org.benchmetre;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Arrows point one way. */
@@ -124,5 +130,14 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("org.benchmetre.budget.run..")
                 .check(CLASSES);
+    }
+
+    @Test
+    void no_two_classes_share_a_simple_name() {
+        Map<String, List<String>> packages = CLASSES.stream()
+                .filter(type -> type.isTopLevelClass() && !type.getSimpleName().equals("package-info"))
+                .collect(groupingBy(JavaClass::getSimpleName, mapping(JavaClass::getPackageName, toList())));
+        packages.values().removeIf(in -> in.size() == 1);
+        assertThat(packages).isEmpty();
     }
 }

@@ -56,14 +56,14 @@ final class ChartDrawer {
         0xD2A3A8
     };
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final Figures figures;
     private final Budget budget;
     private final XSSFWorkbook workbook;
     private final ChartData data;
     private final Map<String, Integer> nextRow = new HashMap<>();
 
-    ChartDrawer(Plan plan, Figures figures, XSSFWorkbook workbook) {
+    ChartDrawer(WorkbookPlan plan, Figures figures, XSSFWorkbook workbook) {
         this.plan = plan;
         this.figures = figures;
         this.budget = figures.budget();

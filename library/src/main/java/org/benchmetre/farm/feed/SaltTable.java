@@ -55,7 +55,7 @@ final class SaltTable {
                 "Molar mass",
                 MOLAR_MASS,
                 rows(salt -> number(salt.molarMass(), MOLAR_MASS)),
-                Atom.SOURCE);
+                ChemicalElement.SOURCE);
         Line amount = s.line("salt_amount", "Amount", MMOL_PER_LITRE, rows(amounts.of::get));
         rate = s.line(
                 "salt_rate",

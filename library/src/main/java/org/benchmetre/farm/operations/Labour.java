@@ -51,7 +51,7 @@ public final class Labour {
 
     private final Tasks tasks;
     private final TaskWork work;
-    private final Picking fruit;
+    private final PickingWork fruit;
 
     /**
      * Declares entries and lines.
@@ -71,7 +71,7 @@ public final class Labour {
             FarmEntries entries,
             Tasks tasks,
             TaskWork work,
-            Picking fruit,
+            PickingWork fruit,
             OperationGroups groups,
             Wages wages,
             Months months,
@@ -139,7 +139,7 @@ public final class Labour {
         return m.line(id, label, HOURS_A_MONTH, all);
     }
 
-    private static Formula hoursOf(String wageClass, Picking.Work fruit) {
+    private static Formula hoursOf(String wageClass, PickingWork.Work fruit) {
         return when(fruit.wageClass().is(wageClass), fruit.monthHours(), none(HOURS_A_MONTH));
     }
 

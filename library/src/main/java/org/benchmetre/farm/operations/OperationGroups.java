@@ -54,7 +54,7 @@ public final class OperationGroups {
      * @param work their hours and money
      * @param fruit picking and packing
      */
-    public OperationGroups(BudgetBuilder b, Tasks t, TaskWork work, Picking fruit) {
+    public OperationGroups(BudgetBuilder b, Tasks t, TaskWork work, PickingWork fruit) {
         tasks = t.axis;
         groups = t.groups;
         axis = Axis.rows("operation", "Group of work", groups.keys(), 0);
@@ -69,8 +69,8 @@ public final class OperationGroups {
 
         Unit hoursAYear = Unit.parse("h/a");
         Unit moneyAYear = Unit.parse("money/a");
-        Picking.Work pick = fruit.picking;
-        Picking.Work pack = fruit.packing;
+        PickingWork.Work pick = fruit.picking;
+        PickingWork.Work pack = fruit.packing;
         hours = s.line("operation_hours", "Hours", hoursAYear, rows(work.hours, pick.hours(), pack.hours()));
         cost = s.line("operation_cost", "Cost of work", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
         cash = s.line("operation_cash_cost", "Cash for work", moneyAYear, rows(work.cash, pick.cash(), pack.cash()));

@@ -10,7 +10,7 @@ import org.benchmetre.farm.input.Months;
 public final class Operations {
 
     /** Picking and packing. */
-    public final Picking fruit;
+    public final PickingWork fruit;
     /** Work and inputs by group. */
     public final OperationGroups groups;
     /** Work by month and in a year. */
@@ -77,7 +77,7 @@ public final class Operations {
                         g.yield()));
         Tasks tasks = new Tasks(b, drivers, months);
         TaskWork work = new TaskWork(b, tasks, drivers, wages, crop, g.cropsPerYear(), months);
-        fruit = new Picking(b, entries, wages, months, g.monthYield(), g.yield(), g.benchMetres());
+        fruit = new PickingWork(b, entries, wages, months, g.monthYield(), g.yield(), g.benchMetres());
         groups = new OperationGroups(b, tasks, work, fruit);
         b.caution(
                 "Work",

@@ -61,7 +61,7 @@ public final class Pumping {
      * @param gross water given in m3/a, by way
      */
     public Pumping(
-            BudgetBuilder b, FarmEntries entries, Ways ways, Supply supply, Line inlet, Header header, Line gross) {
+            BudgetBuilder b, FarmEntries entries, Ways ways, Supply supply, Line inlet, HeaderPipe header, Line gross) {
         this.entries = entries;
         Unit hoursPerYear = Unit.parse("h/a");
         Unit kilowatt = Unit.parse("kW");

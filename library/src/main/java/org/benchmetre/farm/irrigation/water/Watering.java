@@ -58,7 +58,7 @@ public final class Watering {
         DrainShare drain = new DrainShare(b, entries);
         GrossWater gross = new GrossWater(b, ways, h, drain, need, months);
         Supply supply = new Supply(b, entries, ways, house, h.flowPerBench, wayChoice);
-        Header header = new Header(b, entries, supply.zoneFlow, h);
+        HeaderPipe header = new HeaderPipe(b, entries, supply.zoneFlow, h);
         Pumping pump = new Pumping(b, entries, ways, supply, h.inletPressure, header, gross.year);
         new WateringHours(b, entries, ways, months, h.flowPerPlant, h.pulse, need, gross, supply.zonesRun);
         cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);

@@ -27,7 +27,7 @@ import org.benchmetre.farm.input.Sheets;
  *
  * Common practice, no source.
  */
-public final class Picking {
+public final class PickingWork {
 
     private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
     private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
@@ -74,7 +74,7 @@ public final class Picking {
      * @param picked fruit picked in a year
      * @param benchMetres all benches end to end
      */
-    public Picking(
+    public PickingWork(
             BudgetBuilder b,
             FarmEntries entries,
             Wages wages,
