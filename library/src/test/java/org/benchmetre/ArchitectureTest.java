@@ -36,6 +36,8 @@ class ArchitectureTest {
                 .consideringOnlyDependenciesInLayers()
                 .layer("front door")
                 .definedBy("org.benchmetre")
+                .layer("review")
+                .definedBy("org.benchmetre.review..")
                 .layer("comparison")
                 .definedBy("org.benchmetre.comparison..")
                 .layer("workbook")
@@ -56,6 +58,8 @@ class ArchitectureTest {
                 .definedBy("org.benchmetre.budget.unit..")
                 .whereLayer("front door")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("review")
+                .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("comparison")
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("workbook")
@@ -67,12 +71,12 @@ class ArchitectureTest {
                 .whereLayer("farm")
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("scenario")
-                .mayOnlyBeAccessedByLayers("front door", "comparison", "farm")
+                .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "farm")
                 .whereLayer("run")
-                .mayOnlyBeAccessedByLayers("front door", "comparison", "workbook", "decision")
+                .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "workbook", "decision")
                 .whereLayer("graph")
                 .mayOnlyBeAccessedByLayers(
-                        "front door", "comparison", "workbook", "decision", "farm", "run", "scenario")
+                        "front door", "review", "comparison", "workbook", "decision", "farm", "run", "scenario")
                 .check(CLASSES);
     }
 
