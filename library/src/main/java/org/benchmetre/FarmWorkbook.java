@@ -9,6 +9,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.workbook.BarChart;
 import org.benchmetre.workbook.Chart;
+import org.benchmetre.workbook.ChartPlace;
 import org.benchmetre.workbook.LineChart;
 import org.benchmetre.workbook.WorkbookWriter;
 
@@ -45,49 +46,45 @@ public final class FarmWorkbook {
         Line cost = budget.line("cause_way_cost_per_metre");
         Axis ways = budget.line("way_key").axes().get(0);
         return new BarChart(
-                "Irrigation",
+                new ChartPlace("Irrigation", cost),
                 "Yearly cost per metre of bench, by cause",
                 List.of(cost),
                 ways,
                 ways.filled(),
-                BarChart.Shape.STACKED_BARS,
-                cost);
+                BarChart.Shape.STACKED_BARS);
     }
 
     private static Chart alongTheBench(Budget budget) {
         Line distance = budget.line("point_distance");
         Axis points = distance.axes().get(1);
         return new LineChart(
-                "Irrigation",
+                new ChartPlace("Irrigation", budget.line("point_flow_share")),
                 "Pressure and flow along a line, against their average",
                 distance,
                 List.of(budget.line("point_pressure_share"), budget.line("point_flow_share")),
-                points,
-                budget.line("point_flow_share"));
+                points);
     }
 
     private static Chart byMonth(Budget budget) {
         Line receipts = budget.line("budget_month_receipts");
         return new BarChart(
-                "Budget",
+                new ChartPlace("Budget", receipts),
                 "Receipts and costs by month",
                 List.of(receipts, budget.line("budget_month_costs")),
                 receipts.axes().get(0),
                 receipts.size(),
-                BarChart.Shape.COLUMNS,
-                receipts);
+                BarChart.Shape.COLUMNS);
     }
 
     private static Chart shares(Budget budget) {
         Line share = budget.line("group_yearly_share");
         return new BarChart(
-                "Budget",
+                new ChartPlace("Budget", budget.line("budget_value")),
                 "Shares of yearly cost",
                 List.of(share),
                 share.axes().get(0),
                 share.size(),
-                BarChart.Shape.BARS,
-                budget.line("budget_value"));
+                BarChart.Shape.BARS);
     }
 
     /** Groups that can have first cost: those of the parts, plants and installing. */
@@ -96,12 +93,11 @@ public final class FarmWorkbook {
         Axis groups = line.axes().get(0);
         int shown = groups.indexOf("ownership_charges");
         return new BarChart(
-                SHEET,
+                ChartPlace.endOf(SHEET),
                 "First cost per metre of bench",
                 List.of(line),
                 groups,
                 shown < 0 ? groups.size() : shown,
-                BarChart.Shape.BARS,
-                null);
+                BarChart.Shape.BARS);
     }
 }

@@ -10,6 +10,7 @@ import org.benchmetre.comparison.Comparison;
 import org.benchmetre.comparison.Measure;
 import org.benchmetre.comparison.SharedSetting;
 import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.ManyFaults;
 import org.benchmetre.scenario.Setting;
 
 /** Reads scenarios that are to be compared, each with the same price list and settings, and tells the faults of all of them at once. */

@@ -3,11 +3,17 @@ package org.benchmetre;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Arrows point one way. */
@@ -30,6 +36,8 @@ class ArchitectureTest {
                 .consideringOnlyDependenciesInLayers()
                 .layer("front door")
                 .definedBy("org.benchmetre")
+                .layer("review")
+                .definedBy("org.benchmetre.review..")
                 .layer("comparison")
                 .definedBy("org.benchmetre.comparison..")
                 .layer("workbook")
@@ -50,6 +58,8 @@ class ArchitectureTest {
                 .definedBy("org.benchmetre.budget.unit..")
                 .whereLayer("front door")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("review")
+                .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("comparison")
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("workbook")
@@ -61,12 +71,12 @@ class ArchitectureTest {
                 .whereLayer("farm")
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("scenario")
-                .mayOnlyBeAccessedByLayers("front door", "comparison", "farm")
+                .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "farm")
                 .whereLayer("run")
-                .mayOnlyBeAccessedByLayers("front door", "comparison", "workbook", "decision")
+                .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "workbook", "decision")
                 .whereLayer("graph")
                 .mayOnlyBeAccessedByLayers(
-                        "front door", "comparison", "workbook", "decision", "farm", "run", "scenario")
+                        "front door", "review", "comparison", "workbook", "decision", "farm", "run", "scenario")
                 .check(CLASSES);
     }
 
@@ -124,5 +134,14 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("org.benchmetre.budget.run..")
                 .check(CLASSES);
+    }
+
+    @Test
+    void no_two_classes_share_a_simple_name() {
+        Map<String, List<String>> packages = CLASSES.stream()
+                .filter(type -> type.isTopLevelClass() && !type.getSimpleName().equals("package-info"))
+                .collect(groupingBy(JavaClass::getSimpleName, mapping(JavaClass::getPackageName, toList())));
+        packages.values().removeIf(in -> in.size() == 1);
+        assertThat(packages).isEmpty();
     }
 }

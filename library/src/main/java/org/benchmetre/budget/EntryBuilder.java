@@ -28,15 +28,8 @@ public final class EntryBuilder {
     private String note = "";
     private Entry entry = Entry.ANY;
 
-    EntryBuilder(
-            BudgetBuilder budget,
-            ScheduleBuilder schedule,
-            String id,
-            String label,
-            Unit unit,
-            Kind kind,
-            List<Axis> axes) {
-        this.budget = budget;
+    EntryBuilder(ScheduleBuilder schedule, String id, String label, Unit unit, Kind kind, List<Axis> axes) {
+        this.budget = schedule.budget();
         this.schedule = schedule;
         this.id = id;
         this.label = label;

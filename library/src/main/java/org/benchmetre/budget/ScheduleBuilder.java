@@ -20,6 +20,10 @@ public final class ScheduleBuilder {
         this.title = title;
     }
 
+    BudgetBuilder budget() {
+        return budget;
+    }
+
     /**
      * Sets the sentence under the heading.
      *
@@ -177,7 +181,7 @@ public final class ScheduleBuilder {
      * @return where its range and value are said
      */
     public EntryBuilder entry(String id, String label, Unit unit, Axis... axes) {
-        return new EntryBuilder(budget, this, id, label, unit, Kind.NUMBER, List.of(axes));
+        return new EntryBuilder(this, id, label, unit, Kind.NUMBER, List.of(axes));
     }
 
     /**
@@ -189,7 +193,7 @@ public final class ScheduleBuilder {
      * @return where its choices and value are said
      */
     public EntryBuilder textEntry(String id, String label, Axis... axes) {
-        return new EntryBuilder(budget, this, id, label, Unit.ONE, Kind.TEXT, List.of(axes));
+        return new EntryBuilder(this, id, label, Unit.ONE, Kind.TEXT, List.of(axes));
     }
 
     Schedule finished() {

@@ -1,16 +1,15 @@
 package org.benchmetre.farm;
 
-import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.sum;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.operations.OperationGroups;
 import org.benchmetre.farm.ownership.BudgetItems;
 import org.benchmetre.farm.ownership.PartsYearly;
-import org.benchmetre.farm.takeoff.CostGroups;
+import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.takeoff.FirstCost;
 
 /** The operating costs of the enterprise budget, each with the quantity a grower recognises. */
 final class BudgetPage {
@@ -20,35 +19,22 @@ final class BudgetPage {
     /**
      * What the page needs beside the running costs.
      *
-     * @param ways ways to water
-     * @param choice key of the way that is counted
+     * @param first first cost and its groups
+     * @param yearly yearly cost
      * @param plants plants to buy for one crop of the house
-     * @param plantsCost plants, recovered over their life
      * @param work work and inputs by group
-     * @param groups groups of cost
-     * @param groupLabel their labels
-     * @param owned what parts cost in a year
-     * @param benchMetres metres of bench
      */
-    record Needs(
-            Ways ways,
-            Line choice,
-            Formula plants,
-            Line plantsCost,
-            OperationGroups work,
-            CostGroups groups,
-            Line groupLabel,
-            PartsYearly owned,
-            Line benchMetres) {
+    record Needs(FirstCost first, YearlyCost yearly, Formula plants, OperationGroups work) {
 
         Formula chosen(Line byWay) {
-            return lookup(byWay, ways.key, choice);
+            return first.ofWay(byWay);
         }
     }
 
     static BudgetItems items(RunningCosts.Owners o, RunningCosts running, Needs n) {
-        BudgetItems items = new BudgetItems(o.harvest(), o.moves());
-        items.operating("plants", "Plants, recovered over their life", "plants bought", n.plants(), n.plantsCost());
+        PartsYearly owned = n.yearly().owned;
+        BudgetItems items = new BudgetItems(o.moves());
+        items.operating("plants", "Plants, recovered over their life", "plants bought", n.plants(), n.yearly().plants);
         items.operatingEach("", n.work().label, "h", n.work().hours, n.work().cost);
         items.operatingEach("Inputs: ", n.work().label, "a year", null, n.work().inputs);
         items.operating("water", "Water", "m³", n.chosen(o.watering().cost.fresh), n.chosen(o.watering().cost.water))
@@ -90,7 +76,7 @@ final class BudgetPage {
                         "Repairs",
                         "a year",
                         one(),
-                        sum(n.owned().repairs, n.owned().repairs.axes().get(0)))
+                        sum(owned.repairs, owned.repairs.axes().get(0)))
                 .operating(
                         "operating_interest",
                         "Interest on operating capital",
@@ -98,12 +84,12 @@ final class BudgetPage {
                         n.chosen(running.interest.expense),
                         n.chosen(running.interest.byWay));
         return items.ownership(
-                        n.groups(),
-                        n.groupLabel(),
-                        n.groups().ofParts(n.owned().recovery),
-                        n.chosen(n.owned().wayLabour),
-                        n.chosen(n.owned().wayCharges),
-                        n.benchMetres())
+                        n.first().groups,
+                        n.first().groupLabel,
+                        n.first().groups.ofParts(owned.recovery),
+                        n.chosen(owned.wayLabour),
+                        n.chosen(owned.wayCharges),
+                        n.first().parts.house().benchMetres)
                 .overhead(o.overhead());
     }
 }

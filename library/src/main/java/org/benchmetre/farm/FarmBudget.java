@@ -13,6 +13,7 @@ import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
+import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
@@ -98,7 +99,7 @@ public final class FarmBudget {
         Trough trough = new Trough(b, entries, house, containers, planting);
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, house, planting);
-        Hydraulics hydraulics = new Hydraulics(b, entries, ways, house, planting);
+        Hydraulics hydraulics = new Hydraulics(b, entries, ways);
         PlantStock stock = new PlantStock(b, entries, house, planting);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(ways.key)
@@ -111,8 +112,7 @@ public final class FarmBudget {
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
         Feed feed = new Feed(b, entries);
-        Watering watering =
-                new Watering(b, entries, months, house, planting, ways, hydraulics, wayChoice, feed.costPerVolume);
+        Watering watering = new Watering(b, entries, months, hydraulics, wayChoice, feed.costPerVolume);
         Drivers drivers = new Drivers(
                 b,
                 new Drivers.Sections(house, containers, planting, trough, substrate, ways),
@@ -127,39 +127,25 @@ public final class FarmBudget {
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
-        Clogging clogging = new Clogging(b, entries, ways, hydraulics, house, planting, wage);
+        Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
                 b,
                 entries,
                 months,
                 planting,
-                stock,
-                growth,
-                stockChoice,
-                fruit -> lookup(
-                        clogging.fruitLost(
-                                new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost),
-                                fruit,
-                                planting.each(first.plants)),
-                        ways.key,
-                        wayChoice));
+                new ChosenStock(stock, growth, stockChoice),
+                fruit -> first.ofWay(clogging.fruitLost(
+                        new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost),
+                        fruit,
+                        planting.each(first.plants))));
         Harvest harvest = crop.harvest;
-        Operations.Grounds grounds = new Operations.Grounds(
-                house.benchMetres,
-                house.benchCount,
-                containers.count,
-                planting.plantCount,
-                house.houseArea,
-                trough.substrateVolume,
-                trough.mulchMetres,
-                house.zoneCount,
-                harvest.cropsPerYear,
-                harvest.yield,
-                harvest.monthYield,
-                watering.cropShare,
-                lookup(stock.setOut, stock.key, stockChoice),
-                lookup(growth.benchWeeks, stock.key, stockChoice).times(growth.cropsPerYear));
-        Operations operations = new Operations(b, entries, months, grounds);
+        Operations operations = new Operations(
+                b,
+                entries,
+                months,
+                new Operations.Grounds(house, containers, planting, trough),
+                crop,
+                watering.cropShare);
         MovesWithYield moves = new MovesWithYield(
                 b,
                 harvest,
@@ -170,31 +156,19 @@ public final class FarmBudget {
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         Overhead overhead = new Overhead(b, entries, house, materials.driver);
         RunningCosts.Owners owners =
-                new RunningCosts.Owners(watering, clogging, operations.labour, harvest, moves, energy, overhead);
+                new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
         YearlyCost yearlyCost = new YearlyCost(
                 b,
                 yearly,
-                rates,
-                parts,
-                chosen,
-                groups,
-                harvest,
+                first,
                 owned,
-                running.groups(),
-                clogging.dry().fruitLost.times(harvest.pricePerKg));
+                harvest,
+                new YearlyCost.Running(
+                        running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         new Margin(margin, harvest, yearlyCost, moves, house, planting);
-        BudgetPage.Needs needs = new BudgetPage.Needs(
-                ways,
-                wayChoice,
-                lookup(stock.bought, stock.key, stockChoice),
-                yearlyCost.plants,
-                operations.groups,
-                groups,
-                first.groupLabel,
-                owned,
-                house.benchMetres);
+        BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
         new BudgetMonths(
                 b,
                 months,
@@ -203,9 +177,10 @@ public final class FarmBudget {
                         operations.labour.costInMonth,
                         operations.labour.inputsInMonth,
                         energy.cost().byMonth,
-                        lookup(watering.givenByMonth, ways.key, wayChoice),
-                        lookup(watering.given, ways.key, wayChoice),
-                        lookup(watering.cost.running, ways.key, wayChoice)));
+                        new BudgetMonths.Water(
+                                first.ofWay(watering.givenByMonth),
+                                first.ofWay(watering.given),
+                                first.ofWay(watering.cost.running))));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         MostOfTotal most = new MostOfTotal(b);
@@ -255,7 +230,7 @@ public final class FarmBudget {
                         .ofWays(clogging.failed(), slopes)
                         .add(wage, entries.range(b, choices, wage), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
-        new CashFlow(b, entries, rates, parts, chosen, first, harvest, owned, yearlyCost, running.cash);
+        new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
         WhatIf.table(
                 b,
                 Sheets.WHAT_IF,
@@ -272,8 +247,8 @@ public final class FarmBudget {
         HeatLoss loss = new HeatLoss(b, entries, skin);
         Climate climate = new Climate(b, months);
         Fuel fuel = new Fuel(b, entries);
-        new DesignNight(b, entries, loss, climate, months, fuel, house.houseArea);
-        Heating heating = new Heating(b, entries, loss, climate, months, fuel, house.houseArea);
+        new DesignNight(b, entries, loss, climate, fuel, house.houseArea);
+        Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);

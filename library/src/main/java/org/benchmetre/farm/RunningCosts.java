@@ -47,8 +47,7 @@ final class RunningCosts {
      * @param watering water of the house
      * @param clogging clogging of the lines
      * @param labour work and its inputs
-     * @param harvest what selling takes
-     * @param moves what moves with yield
+     * @param moves what selling takes, and all that moves with yield
      * @param energy heat and electricity
      * @param overhead management, office, land, house
      */
@@ -56,7 +55,6 @@ final class RunningCosts {
             Watering watering,
             Clogging clogging,
             Labour labour,
-            Harvest harvest,
             MovesWithYield moves,
             HouseEnergy energy,
             Overhead overhead) {}
@@ -110,7 +108,7 @@ final class RunningCosts {
     }
 
     private Formula sellingPerKg() {
-        Harvest h = o.harvest();
+        Harvest h = o.moves().harvest;
         return h.perKg.plus(h.pricePerKg.times(h.commission));
     }
 
@@ -129,7 +127,7 @@ final class RunningCosts {
                 o.clogging().dry().replanting,
                 withFruit(o.labour().cost, o.moves().workPerKg),
                 o.labour().inputs,
-                withFruit(o.harvest().yieldCosts, sellingPerKg()),
+                withFruit(o.moves().harvest.yieldCosts, sellingPerKg()),
                 o.energy().heating().costOfYear,
                 o.energy().electricity().costOfYear,
                 o.overhead().total,

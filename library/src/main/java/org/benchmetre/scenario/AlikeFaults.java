@@ -61,7 +61,7 @@ final class AlikeFaults {
         if (told < rows.length) {
             runs.add(rows.length - told + " more");
         }
-        return Words.joined(runs, "and");
+        return Phrases.joined(runs, "and");
     }
 
     /** Two rows are no run worth a word of its own. */

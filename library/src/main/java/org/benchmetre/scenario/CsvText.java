@@ -28,7 +28,7 @@ record CsvText(char separator, List<Fields> rows) {
 
         static Fields of(CSVRecord record) {
             List<String> cells = new ArrayList<>(record.size());
-            record.forEach(cell -> cells.add(Words.trimmed(cell)));
+            record.forEach(cell -> cells.add(Phrases.trimmed(cell)));
             return new Fields(Math.toIntExact(record.getRecordNumber()), cells);
         }
 
@@ -70,7 +70,7 @@ record CsvText(char separator, List<Fields> rows) {
 
     private static char separatorOf(String text) {
         return text.lines()
-                .map(Words::trimmed)
+                .map(Phrases::trimmed)
                 .filter(CsvText::mayBeHeader)
                 .findFirst()
                 .filter(line -> countUnquoted(line, ';') > countUnquoted(line, ','))

@@ -39,6 +39,6 @@ public record Fault(Place place, String found, String expected) {
 
     /** The sentence with other words for the place, where several rows have the same fault. */
     String sentence(String where) {
-        return Quoted.visible(Words.sentence(where + ": found " + found + ", expected " + expected));
+        return Quoted.visible(Phrases.sentence(where + ": found " + found + ", expected " + expected));
     }
 }

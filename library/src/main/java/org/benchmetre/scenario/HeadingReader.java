@@ -24,7 +24,7 @@ final class HeadingReader {
         String currency = USUAL;
         String crop = usualCrop;
         for (Row row : tables.table(Home.SINGLE).rows()) {
-            String line = Words.folded(row.text(SingleRows.LINE));
+            String line = Phrases.folded(row.text(SingleRows.LINE));
             String value = row.text(SingleRows.VALUE);
             if (line.equals(TITLE) && !value.isEmpty()) {
                 title = title(row, value, faults);

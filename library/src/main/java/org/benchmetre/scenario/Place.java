@@ -62,7 +62,7 @@ public record Place(String file, int row, String column) {
      * @return its place
      */
     public static Place of(String what, String typed) {
-        return wholeFile(what + " " + Words.cut(typed, LONGEST_TYPED));
+        return wholeFile(what + " " + Phrases.cut(typed, LONGEST_TYPED));
     }
 
     /** The place in words, such as {@code materials.csv, row 7, column price}; control characters are escaped. */
@@ -73,6 +73,7 @@ public record Place(String file, int row, String column) {
 
     /** The place with other words for the row. */
     String words(String rows) {
-        return Quoted.visible(file + rows + (column.isEmpty() ? "" : ", column " + Words.cut(column, LONGEST_COLUMN)));
+        return Quoted.visible(
+                file + rows + (column.isEmpty() ? "" : ", column " + Phrases.cut(column, LONGEST_COLUMN)));
     }
 }

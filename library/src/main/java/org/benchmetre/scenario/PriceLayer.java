@@ -126,7 +126,7 @@ public final class PriceLayer {
 
     private void checkUnit(Row row, int index) {
         String unit = budget.given(entry(UNIT)).get(index).text();
-        if (!Words.folded(unit).equals(Words.folded(row.text(UNIT)))) {
+        if (!Phrases.folded(unit).equals(Phrases.folded(row.text(UNIT)))) {
             String expected = "the unit of this part in the scenario, " + Quoted.text(unit);
             faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);
         }

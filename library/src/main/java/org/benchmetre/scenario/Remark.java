@@ -28,6 +28,6 @@ public record Remark(Place place, String text) {
      * @return for example {@code materials.csv, row 1, column prise: nothing reads this column; did you mean price?}
      */
     public String message() {
-        return Quoted.visible(Words.sentence(place + ": " + text));
+        return Quoted.visible(Phrases.sentence(place + ": " + text));
     }
 }

@@ -66,7 +66,7 @@ public final class Row {
      * @return the key; empty after a fault
      */
     public String key(String column, Faults faults) {
-        String key = Words.folded(text(column));
+        String key = Phrases.folded(text(column));
         if (!TextForm.OWN_KEY.isFit(key)) {
             return refused(column, TextForm.OWN_KEY.expected(), faults);
         }

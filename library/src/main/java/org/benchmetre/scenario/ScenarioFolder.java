@@ -67,7 +67,7 @@ public final class ScenarioFolder implements ScenarioTables {
 
     private static ScenarioFolder unopened(Path folder, String found, Faults faults) {
         faults.add(
-                Place.wholeFile(folder.toString()), found, "a scenario folder with " + Words.joined(REQUIRED, "and"));
+                Place.wholeFile(folder.toString()), found, "a scenario folder with " + Phrases.joined(REQUIRED, "and"));
         ScenarioFolder scenario = new ScenarioFolder(folder, List.of());
         KNOWN.forEach(file -> scenario.tables.put(file, Table.absent(file, faults)));
         return scenario;
@@ -142,7 +142,7 @@ public final class ScenarioFolder implements ScenarioTables {
         Table table = tables.get(file);
         if (table == null) {
             throw new IllegalArgumentException(
-                    "Scenarios have no file '" + file + "'; they have " + Words.joined(KNOWN, "and") + ".");
+                    "Scenarios have no file '" + file + "'; they have " + Phrases.joined(KNOWN, "and") + ".");
         }
         return table;
     }

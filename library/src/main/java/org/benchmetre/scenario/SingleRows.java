@@ -41,7 +41,7 @@ record SingleRows(Budget budget, Table table, Faults faults) {
         table.requireColumns(LINE, VALUE, UNIT);
         Map<String, Row> first = new HashMap<>();
         for (Row row : table.rows()) {
-            String name = Words.folded(row.text(LINE));
+            String name = Phrases.folded(row.text(LINE));
             Row before = name.isEmpty() ? null : first.putIfAbsent(name, row);
             if (name.isEmpty()) {
                 faults.add(row.place(LINE), "nothing", "the name of a line");

@@ -28,7 +28,7 @@ public final class Table {
 
     private final String file;
     private final Faults faults;
-    private final Header header;
+    private final ColumnNames header;
     private final boolean decimalComma;
     private final List<Row> rows = new ArrayList<>();
     private final List<Fault> ownFaults = new ArrayList<>();
@@ -39,7 +39,7 @@ public final class Table {
         this.file = file;
         this.faults = faults;
         this.decimalComma = text.separator() == ';';
-        this.header = new Header(file, text.rows().get(0));
+        this.header = new ColumnNames(file, text.rows().get(0));
         List<CsvText.Fields> body = text.rows().subList(1, text.rows().size());
         ownFaults.addAll(header.faults(body));
         body.forEach(this::addRow);
@@ -53,7 +53,7 @@ public final class Table {
         this.file = file;
         this.faults = faults;
         this.decimalComma = false;
-        this.header = new Header(file, new CsvText.Fields(0, List.of()));
+        this.header = new ColumnNames(file, new CsvText.Fields(0, List.of()));
         this.readable = false;
     }
 

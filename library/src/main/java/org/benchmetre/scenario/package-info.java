@@ -4,7 +4,7 @@
  *
  * <p>What lives here knows text and numbers. It knows no crop: the trade sections ask for typed cells by column name,
  * and so declare which columns exist. Wrong input never throws; it is collected in {@link
- * org.benchmetre.scenario.Faults}, one fault hiding no other. Depends on {@code org.benchmetre.budget.unit} and on
- * nothing else of ours.
+ * org.benchmetre.scenario.Faults}, one fault hiding no other. Depends on {@code org.benchmetre.budget} and
+ * {@code org.benchmetre.files}, and on nothing else of ours.
  */
 package org.benchmetre.scenario;

@@ -9,16 +9,14 @@ import org.benchmetre.budget.Line;
  * A chart of bars. One line along one axis gives one series; one line along two gives a series for each filled row of the other
  * axis; several lines along one axis give a series each.
  *
- * @param sheet the sheet it stands on
+ * @param place where it stands
  * @param title what it shows
  * @param values number lines along the categories, all of one unit
  * @param categories the axis with one group of bars for each row
  * @param shown how many of the first rows are shown
  * @param shape how the bars lie
- * @param under a line of the schedule under which it stands, or null for the end of the sheet
  */
-public record BarChart(
-        String sheet, String title, List<Line> values, Axis categories, int shown, Shape shape, Line under)
+public record BarChart(ChartPlace place, String title, List<Line> values, Axis categories, int shown, Shape shape)
         implements Chart {
 
     /** How the bars lie. */
@@ -64,13 +62,12 @@ public record BarChart(
      */
     public BarChart(String sheet, String title, Line values, Axis categories, boolean onlyFilled) {
         this(
-                sheet,
+                ChartPlace.endOf(sheet),
                 title,
                 List.of(values),
                 categories,
                 onlyFilled ? categories.filled() : categories.size(),
-                Shape.BARS,
-                null);
+                Shape.BARS);
     }
 
     @Override

@@ -10,12 +10,12 @@ final class BoxWriter {
 
     private static final double READING_WIDTH = 110;
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final SheetPlan sheet;
     private final ValueCells cells;
     private final Pen pen;
 
-    BoxWriter(Plan plan, SheetPlan sheet, ValueCells cells, Pen pen) {
+    BoxWriter(WorkbookPlan plan, SheetPlan sheet, ValueCells cells, Pen pen) {
         this.sheet = sheet;
         this.cells = cells;
         this.pen = pen;
@@ -98,7 +98,7 @@ final class BoxWriter {
         pen.words(row, 0, first, Look.Role.HEAD);
         pen.words(row, 1, second, Look.Role.HEAD);
         for (int i = 0; i < axis.size(); i++) {
-            cells.name(pen, row, Columns.PERIOD_FIRST + i, axis, i, Look.Role.HEAD_NUMBER);
+            cells.name(pen, row, ColumnWidths.PERIOD_FIRST + i, axis, i, Look.Role.HEAD_NUMBER);
         }
     }
 }

@@ -6,7 +6,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 
 /** Answers the formula printer from the plan: single values by name, all else (copies for a what-if table too) by absolute reference. */
-record CellPlaces(Plan plan) implements Addresses {
+record CellPlaces(WorkbookPlan plan) implements Addresses {
 
     @Override
     public String cell(Line line, int cell) {
@@ -16,7 +16,7 @@ record CellPlaces(Plan plan) implements Addresses {
 
     @Override
     public String range(Line line, Axis axis, Position position) {
-        Place place = plan.place(line);
+        TablePlace place = plan.place(line);
         Spot first = place.spot(position.with(axis, 0));
         return first.to(place.spot(position.with(axis, axis.size() - 1)));
     }

@@ -1,16 +1,14 @@
 package org.benchmetre.workbook;
 
-import org.benchmetre.budget.Line;
-
 /** A chart on a sheet of the model. It shows cells of the sheet, so that it changes with them. */
 public sealed interface Chart permits BarChart, LineChart {
 
     /**
-     * The sheet it stands on.
+     * Where it stands.
      *
-     * @return name of a sheet of the budget
+     * @return a sheet, and what it stands under
      */
-    String sheet();
+    ChartPlace place();
 
     /**
      * What it shows.
@@ -18,13 +16,6 @@ public sealed interface Chart permits BarChart, LineChart {
      * @return words above the chart
      */
     String title();
-
-    /**
-     * A line of the schedule under which it stands; that schedule must leave room.
-     *
-     * @return the line, or null for the end of the sheet
-     */
-    Line under();
 
     /**
      * How many rows it takes at the end of a sheet.

@@ -16,11 +16,11 @@ import org.benchmetre.budget.run.Figures;
 /** Where the series of a chart stand on the sheets, and their values as cached. */
 final class ChartData {
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final Figures figures;
     private final Budget budget;
 
-    ChartData(Plan plan, Figures figures) {
+    ChartData(WorkbookPlan plan, Figures figures) {
         this.plan = plan;
         this.figures = figures;
         this.budget = figures.budget();
@@ -74,7 +74,7 @@ final class ChartData {
 
     /** The first so many cells of a line along one axis, where its other axis stands as given. */
     XDDFNumericalDataSource<Double> numbers(Line line, Position position, Axis along, int size) {
-        Place place = plan.place(line);
+        TablePlace place = plan.place(line);
         Double[] numbers = IntStream.range(0, size)
                 .mapToObj(i -> figures.number(line, line.cellAt(position.with(along, i))))
                 .toArray(Double[]::new);

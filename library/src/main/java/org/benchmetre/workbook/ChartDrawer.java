@@ -56,14 +56,14 @@ final class ChartDrawer {
         0xD2A3A8
     };
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final Figures figures;
     private final Budget budget;
     private final XSSFWorkbook workbook;
     private final ChartData data;
     private final Map<String, Integer> nextRow = new HashMap<>();
 
-    ChartDrawer(Plan plan, Figures figures, XSSFWorkbook workbook) {
+    ChartDrawer(WorkbookPlan plan, Figures figures, XSSFWorkbook workbook) {
         this.plan = plan;
         this.figures = figures;
         this.budget = figures.budget();
@@ -187,19 +187,20 @@ final class ChartDrawer {
     }
 
     private XSSFChart frame(Chart wanted) {
-        SheetPlan sheet = plan.sheet(wanted.sheet());
-        XSSFSheet drawn = workbook.getSheet(wanted.sheet());
+        ChartPlace place = wanted.place();
+        SheetPlan sheet = plan.sheet(place.sheet());
+        XSSFSheet drawn = workbook.getSheet(place.sheet());
         int top;
         int end;
-        if (wanted.under() == null) {
-            top = nextRow.getOrDefault(wanted.sheet(), sheet.bottom() + 1);
+        if (place.under() == null) {
+            top = nextRow.getOrDefault(place.sheet(), sheet.bottom() + 1);
             end = top + wanted.rows();
-            nextRow.put(wanted.sheet(), end + 2);
+            nextRow.put(place.sheet(), end + 2);
             if (drawn.getRowBreaks().length == 0) {
                 drawn.setRowBreak(top - 1);
             }
         } else {
-            Box box = sheet.box(wanted.under());
+            Box box = sheet.box(place.under());
             if (box.schedule().roomBelow() == 0) {
                 throw new IllegalArgumentException("There is no room for chart '" + wanted.title() + "' under "
                         + box.schedule().title() + ".");

@@ -18,7 +18,7 @@ final class Drawing {
 
     private static final String MAKER = "Benchmetre";
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final Budget budget;
     private final Figures figures;
     /** Parts of a character in which POI gives widths. */
@@ -36,7 +36,7 @@ final class Drawing {
     Drawing(Figures figures, List<Chart> charts, XSSFWorkbook workbook) {
         this.figures = figures;
         this.budget = figures.budget();
-        this.plan = Plan.of(budget);
+        this.plan = WorkbookPlan.of(budget);
         this.charts = charts;
         this.workbook = workbook;
         this.cells = new ValueCells(plan, figures);

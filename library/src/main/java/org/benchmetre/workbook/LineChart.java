@@ -8,15 +8,13 @@ import org.benchmetre.budget.Line;
 /**
  * A chart of curves over a distance: for each line along two axes a curve for each filled row of the other axis.
  *
- * @param sheet the sheet it stands on
+ * @param place where it stands
  * @param title what it shows
  * @param across what runs from left to right: a number line along the points, and along the rows as well when each has its own
  * @param values number lines along rows and points, all of one unit
  * @param points the axis of points
- * @param under a line of the schedule under which it stands, or null for the end of the sheet
  */
-public record LineChart(String sheet, String title, Line across, List<Line> values, Axis points, Line under)
-        implements Chart {
+public record LineChart(ChartPlace place, String title, Line across, List<Line> values, Axis points) implements Chart {
 
     private static final int ROWS = 22;
 

@@ -11,12 +11,12 @@ import org.benchmetre.budget.entry.Given;
 /** Writes a schedule of single values, one a row: what to type, the value in the line's unit, the usual range and the source. */
 final class ListWriter {
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final SheetPlan sheet;
     private final ValueCells cells;
     private final Pen pen;
 
-    ListWriter(Plan plan, SheetPlan sheet, ValueCells cells, Pen pen) {
+    ListWriter(WorkbookPlan plan, SheetPlan sheet, ValueCells cells, Pen pen) {
         this.plan = plan;
         this.sheet = sheet;
         this.cells = cells;
@@ -24,7 +24,7 @@ final class ListWriter {
     }
 
     void write(Box box) {
-        boolean withEntries = sheet.firstSourceColumn(box.schedule()) == Columns.LIST_SOURCE;
+        boolean withEntries = sheet.firstSourceColumn(box.schedule()) == ColumnWidths.LIST_SOURCE;
         head(box.table(), withEntries);
         source(box, box.table(), withEntries ? "Source and notes" : "Notes", Look.Role.HEAD);
         int row = box.table() + 1;
@@ -38,7 +38,7 @@ final class ListWriter {
             source(box, row, remarks(line, entry), Look.Role.WORDS);
             pen.words(row, 0, line.label(), Look.Role.WORDS);
             cells.write(pen, line);
-            pen.words(row, Columns.LIST_UNIT, cells.unit(line), Look.Role.WORDS);
+            pen.words(row, ColumnWidths.LIST_UNIT, cells.unit(line), Look.Role.WORDS);
             if (withEntries) {
                 rules(row, line, entry);
             }
@@ -56,18 +56,18 @@ final class ListWriter {
     private void sentence(Box box, int row, Line line) {
         cells.write(pen, line);
         int last = sheet.lastSourceColumn(box.schedule());
-        pen.spread(row, Columns.LIST_VALUE, last, cells.text(line), Look.Role.WORDS);
+        pen.spread(row, ColumnWidths.LIST_VALUE, last, cells.text(line), Look.Role.WORDS);
     }
 
     private void head(int row, boolean withEntries) {
         pen.words(row, 0, "Figure", Look.Role.HEAD);
-        pen.words(row, Columns.LIST_VALUE, "Value", Look.Role.HEAD_NUMBER);
-        pen.words(row, Columns.LIST_UNIT, "Unit", Look.Role.HEAD);
+        pen.words(row, ColumnWidths.LIST_VALUE, "Value", Look.Role.HEAD_NUMBER);
+        pen.words(row, ColumnWidths.LIST_UNIT, "Unit", Look.Role.HEAD);
         if (withEntries) {
-            pen.words(row, Columns.LIST_ENTRY, "As entered", Look.Role.HEAD_NUMBER);
-            pen.words(row, Columns.LIST_ENTRY_UNIT, "Entered in", Look.Role.HEAD);
-            pen.words(row, Columns.LIST_LOW, "Usual low", Look.Role.HEAD_NUMBER);
-            pen.words(row, Columns.LIST_HIGH, "Usual high", Look.Role.HEAD_NUMBER);
+            pen.words(row, ColumnWidths.LIST_ENTRY, "As entered", Look.Role.HEAD_NUMBER);
+            pen.words(row, ColumnWidths.LIST_ENTRY_UNIT, "Entered in", Look.Role.HEAD);
+            pen.words(row, ColumnWidths.LIST_LOW, "Usual low", Look.Role.HEAD_NUMBER);
+            pen.words(row, ColumnWidths.LIST_HIGH, "Usual high", Look.Role.HEAD_NUMBER);
         }
     }
 
@@ -79,16 +79,16 @@ final class ListWriter {
     /** The unit an entry was given in and its usual range. */
     private void rules(int row, Line line, Entry entry) {
         if (!plan.isConverted(line)) {
-            pen.words(row, Columns.LIST_ENTRY, "", Look.Role.WORDS);
+            pen.words(row, ColumnWidths.LIST_ENTRY, "", Look.Role.WORDS);
         }
-        pen.words(row, Columns.LIST_ENTRY_UNIT, typedUnit(line), Look.Role.WORDS);
+        pen.words(row, ColumnWidths.LIST_ENTRY_UNIT, typedUnit(line), Look.Role.WORDS);
         bound(
                 row,
-                Columns.LIST_LOW,
+                ColumnWidths.LIST_LOW,
                 entry == null ? Double.NaN : entry.plausible().low());
         bound(
                 row,
-                Columns.LIST_HIGH,
+                ColumnWidths.LIST_HIGH,
                 entry == null ? Double.NaN : entry.plausible().high());
     }
 

@@ -53,10 +53,10 @@ final class SheetPlan {
     int lastSourceColumn(Schedule schedule) {
         int last = firstSourceColumn(schedule);
         if (widths.size() <= last + 1) {
-            widen(last, Columns.LIST_SOURCE_ALONE);
+            widen(last, ColumnWidths.LIST_SOURCE_ALONE);
         }
-        for (double total = widths.get(last); total < Columns.SOURCE; total += widths.get(last)) {
-            widen(++last, Columns.NUMBER);
+        for (double total = widths.get(last); total < ColumnWidths.SOURCE; total += widths.get(last)) {
+            widen(++last, ColumnWidths.NUMBER);
         }
         return last;
     }
@@ -136,7 +136,7 @@ final class SheetPlan {
 
     private void widenList(Schedule schedule) {
         int last = firstSourceColumn(schedule);
-        Columns.LIST_WIDTHS.forEach((column, width) -> {
+        ColumnWidths.LIST_WIDTHS.forEach((column, width) -> {
             if (column <= last) {
                 widen(column, width);
             }
@@ -147,24 +147,24 @@ final class SheetPlan {
     int firstSourceColumn(Schedule schedule) {
         boolean hasEntries =
                 schedule.lines().stream().anyMatch(line -> budget.entry(line).isPresent());
-        return hasEntries ? Columns.LIST_SOURCE : Columns.LIST_ENTRY;
+        return hasEntries ? ColumnWidths.LIST_SOURCE : ColumnWidths.LIST_ENTRY;
     }
 
     private void widenAcross(Axis axis) {
-        widen(0, Columns.LABEL);
-        widen(1, Columns.UNIT);
+        widen(0, ColumnWidths.LABEL);
+        widen(1, ColumnWidths.UNIT);
         for (int i = 0; i < axis.size(); i++) {
-            widen(Columns.PERIOD_FIRST + i, axis.isSpare(i) ? Columns.SPARE : Columns.NUMBER);
+            widen(ColumnWidths.PERIOD_FIRST + i, axis.isSpare(i) ? ColumnWidths.SPARE : ColumnWidths.NUMBER);
         }
     }
 
     private void widenTable(Schedule schedule) {
         int column = 0;
         if (hasNameColumn(schedule)) {
-            widen(column++, Columns.LABEL);
+            widen(column++, ColumnWidths.LABEL);
         }
         for (Line line : schedule.lines()) {
-            widen(column, column == 0 ? Columns.LABEL : Columns.width(line));
+            widen(column, column == 0 ? ColumnWidths.LABEL : ColumnWidths.width(line));
             column++;
         }
     }

@@ -27,13 +27,13 @@ final class Validations {
     private static final int LIST_WIDTH = 20 * 256;
     private static final int LONGEST_TEXT = 250;
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final Budget budget;
     private final Addresses addresses;
     private final XSSFWorkbook workbook;
     private final Map<List<String>, String> lists = new LinkedHashMap<>();
 
-    Validations(Plan plan, XSSFWorkbook workbook) {
+    Validations(WorkbookPlan plan, XSSFWorkbook workbook) {
         this.plan = plan;
         this.budget = plan.budget();
         this.addresses = new CellPlaces(plan);

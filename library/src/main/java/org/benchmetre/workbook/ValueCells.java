@@ -14,13 +14,13 @@ import org.benchmetre.budget.unit.Unit;
 /** Writes the cells of lines: what is to be typed in, and formulas with the engine's values. */
 final class ValueCells {
 
-    private final Plan plan;
+    private final WorkbookPlan plan;
     private final Figures figures;
     private final Budget budget;
     private final Addresses addresses;
     private final NumberFormats formats;
 
-    ValueCells(Plan plan, Figures figures) {
+    ValueCells(WorkbookPlan plan, Figures figures) {
         this.plan = plan;
         this.figures = figures;
         this.budget = figures.budget();

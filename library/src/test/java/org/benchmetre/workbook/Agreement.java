@@ -41,7 +41,7 @@ final class Agreement {
     private record Shown(Spot spot, CellRef ref, String formula) {}
 
     private Agreement(Workbook written, Budget budget) {
-        Plan plan = Plan.of(budget);
+        WorkbookPlan plan = WorkbookPlan.of(budget);
         CellPlaces places = new CellPlaces(plan);
         Map<Spot, CellRef> own = new LinkedHashMap<>();
         Map<String, CellRef> byAddress = new HashMap<>();

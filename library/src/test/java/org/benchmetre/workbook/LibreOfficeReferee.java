@@ -163,7 +163,7 @@ public final class LibreOfficeReferee {
 
         /** What a cell of a line shows in a case. */
         Object shown(int i, String id, int cell) {
-            Spot spot = Plan.of(budget).spot(budget.line(id), cell);
+            Spot spot = WorkbookPlan.of(budget).spot(budget.line(id), cell);
             return value(sheet(i, spot.sheet()), spot);
         }
 

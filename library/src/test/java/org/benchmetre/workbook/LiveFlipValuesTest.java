@@ -34,7 +34,7 @@ class LiveFlipValuesTest {
     }
 
     private double value(XSSFWorkbook workbook, String key) {
-        Spot spot = Plan.of(budget).spot(budget.line("flip_value"), row(budget, key));
+        Spot spot = WorkbookPlan.of(budget).spot(budget.line("flip_value"), row(budget, key));
         Cell cell = workbook.getSheet(spot.sheet()).getRow(spot.row()).getCell(spot.column());
         assertThat(cell.getCellType()).isEqualTo(CellType.FORMULA);
         CellValue value = workbook.getCreationHelper().createFormulaEvaluator().evaluate(cell);

@@ -129,7 +129,7 @@ class RefereesTest {
 
     /** The workbook with something done to the cell of the total, not to be recalculated on opening. */
     private byte[] tampered(Consumer<Cell> what) throws IOException {
-        Spot spot = Plan.of(budget).spot(budget.line("total_cost"), 0);
+        Spot spot = WorkbookPlan.of(budget).spot(budget.line("total_cost"), 0);
         try (XSSFWorkbook workbook = open(written());
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             workbook.setForceFormulaRecalculation(false);

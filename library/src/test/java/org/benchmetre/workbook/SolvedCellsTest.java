@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class SolvedCellsTest {
 
     private final Budget budget = SampleBudget.make();
-    private final Plan plan = Plan.of(budget);
+    private final WorkbookPlan plan = WorkbookPlan.of(budget);
 
     private static XSSFWorkbook written(Budget budget) throws IOException {
         return written(Figures.of(budget));
@@ -63,7 +63,7 @@ class SolvedCellsTest {
     @Test
     void a_list_says_beside_it_on_which_entries_it_was_filled() throws IOException {
         Spot spot = plan.spot(budget.line("worth_wage"), 0);
-        Spot notes = new Spot(spot.sheet(), spot.row(), Columns.LIST_ENTRY);
+        Spot notes = new Spot(spot.sheet(), spot.row(), ColumnWidths.LIST_ENTRY);
         try (XSSFWorkbook workbook = written(budget)) {
             assertThat(at(workbook, notes).getStringCellValue())
                     .isEqualTo("As filled on these entries. Invented; nothing was searched.");

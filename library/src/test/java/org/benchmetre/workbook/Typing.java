@@ -27,7 +27,7 @@ record Typing(Spot spot, Object value) {
      * @return one for each cell
      */
     static List<Typing> of(Budget budget, Map<Line, Map<Integer, Given>> changes) {
-        Plan plan = Plan.of(budget);
+        WorkbookPlan plan = WorkbookPlan.of(budget);
         List<Typing> all = new ArrayList<>();
         changes.forEach((line, cells) -> cells.forEach((cell, given) -> all.add(new Typing(
                 plan.typedSpot(line, cell),
@@ -43,7 +43,7 @@ record Typing(Spot spot, Object value) {
      * @return one for each cell
      */
     static List<Typing> back(Budget budget, Map<Line, Map<Integer, Given>> changes) {
-        Plan plan = Plan.of(budget);
+        WorkbookPlan plan = WorkbookPlan.of(budget);
         List<Typing> all = new ArrayList<>();
         changes.forEach((line, cells) -> cells.keySet().forEach(cell -> {
             Given before = budget.given(line).get(cell);
@@ -52,7 +52,7 @@ record Typing(Spot spot, Object value) {
         return all;
     }
 
-    private static Object value(Plan plan, Line line, Given given, Given before) {
+    private static Object value(WorkbookPlan plan, Line line, Given given, Given before) {
         if (line.kind() == Kind.TEXT) {
             return given.text();
         }

@@ -38,28 +38,25 @@ class WorkbookSchemaTest {
         List<Chart> charts = List.of(
                 new BarChart("Years", "Bought again", renewal, renewal.axes().get(1), true),
                 new BarChart(
-                        "Years",
+                        ChartPlace.endOf("Years"),
                         "Bought again, stacked",
                         List.of(renewal),
                         renewal.axes().get(1),
                         renewal.axes().get(1).size(),
-                        BarChart.Shape.STACKED_BARS,
-                        null),
+                        BarChart.Shape.STACKED_BARS),
                 new BarChart(
-                        "Years",
+                        ChartPlace.endOf("Years"),
                         "Bought again, upright",
                         List.of(renewal),
                         renewal.axes().get(1),
                         renewal.axes().get(1).size(),
-                        BarChart.Shape.COLUMNS,
-                        null),
+                        BarChart.Shape.COLUMNS),
                 new LineChart(
-                        "Years",
+                        ChartPlace.endOf("Years"),
                         "Curves",
                         renewal,
                         List.of(renewal),
-                        renewal.axes().get(1),
-                        null));
+                        renewal.axes().get(1)));
         assertThat(errors(new WorkbookWriter(charts).bytes(Figures.of(budget)))).isEmpty();
     }
 

@@ -43,7 +43,7 @@ class WorkbookWriterTest {
 
     private final Budget budget = SampleBudget.make();
     private final Figures figures = Figures.of(budget);
-    private final Plan plan = Plan.of(budget);
+    private final WorkbookPlan plan = WorkbookPlan.of(budget);
 
     private XSSFWorkbook written() throws IOException {
         return open(new WorkbookWriter(charts()).bytes(figures));
@@ -192,7 +192,7 @@ class WorkbookWriterTest {
         for (String text : List.of("=1+1", "+1", "-1", "@SUM(A1)")) {
             Budget injected = SampleBudget.withName(text);
             try (XSSFWorkbook workbook = open(new WorkbookWriter().bytes(Figures.of(injected)))) {
-                Cell cell = cell(workbook, Plan.of(injected).spot(injected.line("part_name"), 0));
+                Cell cell = cell(workbook, WorkbookPlan.of(injected).spot(injected.line("part_name"), 0));
                 assertThat(cell.getCellType()).isEqualTo(CellType.STRING);
                 assertThat(cell.getStringCellValue()).isEqualTo(text);
                 assertThat(cell.getCellStyle().getQuotePrefixed()).isTrue();

@@ -98,35 +98,58 @@ public final class NearNames {
         if (Math.abs(a.length() - b.length()) > reach) {
             return reach + 1;
         }
-        int[] beforeLast = new int[b.length() + 1];
-        int[] last = new int[b.length() + 1];
-        int[] edits = new int[b.length() + 1];
-        Arrays.setAll(last, j -> j);
+        Edits edits = new Edits(a, b);
         for (int i = 1; i <= a.length(); i++) {
-            Arrays.fill(edits, reach + 1);
-            edits[0] = i;
-            int least = i;
-            int end = Math.min(b.length(), i + reach);
-            for (int j = Math.max(1, i - reach); j <= end; j++) {
-                edits[j] = leastEdits(edits, last, beforeLast, a, b, i, j);
-                least = Math.min(least, edits[j]);
-            }
+            int least = edits.row(i, reach);
             if (least > reach) {
                 return least;
             }
-            int[] spare = beforeLast;
-            beforeLast = last;
-            last = edits;
-            edits = spare;
         }
-        return last[b.length()];
+        return edits.last[b.length()];
     }
 
-    private static int leastEdits(int[] edits, int[] last, int[] beforeLast, String a, String b, int i, int j) {
-        int replaced = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        int least = Math.min(replaced, 1 + Math.min(last[j], edits[j - 1]));
-        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-        return swapped ? Math.min(least, beforeLast[j - 2] + 1) : least;
+    /** The table of distances of all beginnings of two texts, of which the last rows are kept. */
+    private static final class Edits {
+
+        private final String a;
+        private final String b;
+        private int[] beforeLast;
+        private int[] last;
+        private int[] now;
+
+        private Edits(String a, String b) {
+            this.a = a;
+            this.b = b;
+            beforeLast = new int[b.length() + 1];
+            last = new int[b.length() + 1];
+            now = new int[b.length() + 1];
+            Arrays.setAll(last, j -> j);
+        }
+
+        /** Fills the row of the first i letters, as far as the reach goes, and gives the least of it. */
+        private int row(int i, int reach) {
+            Arrays.fill(now, reach + 1);
+            now[0] = i;
+            int least = i;
+            int end = Math.min(b.length(), i + reach);
+            for (int j = Math.max(1, i - reach); j <= end; j++) {
+                now[j] = least(i, j);
+                least = Math.min(least, now[j]);
+            }
+            int[] spare = beforeLast;
+            beforeLast = last;
+            last = now;
+            now = spare;
+            return least;
+        }
+
+        private int least(int i, int j) {
+            int replaced = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+            int least = Math.min(replaced, 1 + Math.min(last[j], now[j - 1]));
+            boolean swapped =
+                    i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+            return swapped ? Math.min(least, beforeLast[j - 2] + 1) : least;
+        }
     }
 
     private static String folded(String text) {

@@ -18,10 +18,10 @@ public final class Figures {
     private final Budget budget;
     private final Reach reach;
     private final Whole plain;
-    private final Found elsewhere;
+    private final SearchResults elsewhere;
     private Whole searched;
 
-    private Figures(Budget budget, Found elsewhere) {
+    private Figures(Budget budget, SearchResults elsewhere) {
         this.budget = budget;
         this.reach = Reach.of(budget);
         this.plain = Whole.of(budget);
@@ -47,7 +47,7 @@ public final class Figures {
      * @throws FormulaException when a line is not an entry of the budget
      */
     public Figures typedOver(Map<Line, Map<Integer, Given>> changes) {
-        Found before = elsewhere == null ? Found.of(budget) : elsewhere;
+        SearchResults before = elsewhere == null ? SearchResults.of(budget) : elsewhere;
         return new Figures(budget.with(changes), changes.isEmpty() ? elsewhere : before);
     }
 
@@ -133,7 +133,7 @@ public final class Figures {
 
     private synchronized Whole searched() {
         if (searched == null) {
-            searched = Whole.of(budget, elsewhere == null ? Found.of(budget) : elsewhere);
+            searched = Whole.of(budget, elsewhere == null ? SearchResults.of(budget) : elsewhere);
         }
         return searched;
     }

@@ -29,11 +29,11 @@ final class Whole {
 
     /** All lines of a budget before any search, computed once for each budget; whatever follows from a search is not to be read. */
     static Whole of(Budget budget) {
-        return budget.here(Whole.class, () -> of(budget, Found.NOTHING));
+        return budget.here(Whole.class, () -> of(budget, SearchResults.NOTHING));
     }
 
     /** All lines of a budget, with what searches found on its entries or on others. */
-    static Whole of(Budget budget, Found found) {
+    static Whole of(Budget budget, SearchResults found) {
         Program program = Unroller.program(budget);
         Texts texts = program.texts().over();
         double[] inputs = new double[program.inputs().size()];
@@ -45,7 +45,7 @@ final class Whole {
 
     /** All lines of a budget; searches have run where some lines follow from one. */
     static Whole reaching(Budget budget, Collection<Line> lines) {
-        return Reach.of(budget).coversAny(lines) ? of(budget, Found.of(budget)) : of(budget);
+        return Reach.of(budget).coversAny(lines) ? of(budget, SearchResults.of(budget)) : of(budget);
     }
 
     /**
@@ -74,7 +74,7 @@ final class Whole {
         return new Whole(program, known, inputs);
     }
 
-    private static double known(Budget budget, Found found, CellRef cell, Texts texts) {
+    private static double known(Budget budget, SearchResults found, CellRef cell, Texts texts) {
         Line line = cell.line();
         if (budget.isSolved(line)) {
             Solved solved = found.in(cell);

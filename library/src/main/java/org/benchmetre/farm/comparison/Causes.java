@@ -66,10 +66,10 @@ public final class Causes {
      * @param pair the way chosen and its rival
      * @param sums what is added up
      */
-    public Causes(BudgetBuilder b, Pages pages, Ways ways, Pair pair, Sums sums) {
+    public Causes(BudgetBuilder b, Pages.ByCause pages, Ways ways, Pair pair, Sums sums) {
         this.causes = List.copyOf(sums.causes);
         Line benchMetres = sums.benchMetres;
-        ScheduleBuilder table = pages.byCause();
+        ScheduleBuilder table = pages.added();
         axis = Axis.rows("cause", "Cause", causes.stream().map(Cause::key).toList(), 0);
         b.nameRows(axis, table.textLine("cause_label", "Cause", rows(Cause::label)));
         Line kind = table.textLine("cause_kind", "Kind", rows(c -> c.isReturn() ? RETURN : COST));
@@ -79,7 +79,7 @@ public final class Causes {
             amounts.add(cause.yearly().over(benchMetres));
             rest = rest.minus(cause.yearly());
         }
-        cost = pages.causes()
+        cost = pages.cost()
                 .line(
                         "cause_way_cost_per_metre",
                         "Yearly cost per metre, by cause",

@@ -9,20 +9,21 @@ import org.benchmetre.farm.input.Sheets;
  *
  * @param answer the recommendation with its reasons and doubts
  * @param side the ways side by side
- * @param causes yearly cost by cause and way
- * @param boxes the partial budget in four boxes
- * @param byCause what the boxes add up
+ * @param causes the tables by cause
  * @param flips at which value of an entry the answer flips
  * @param target where the uniformity asked for would flip it
  */
 public record Pages(
-        ScheduleBuilder answer,
-        ScheduleBuilder side,
-        ScheduleBuilder causes,
-        ScheduleBuilder boxes,
-        ScheduleBuilder byCause,
-        ScheduleBuilder flips,
-        ScheduleBuilder target) {
+        ScheduleBuilder answer, ScheduleBuilder side, ByCause causes, ScheduleBuilder flips, ScheduleBuilder target) {
+
+    /**
+     * The tables by cause.
+     *
+     * @param cost yearly cost by cause and way
+     * @param boxes the partial budget in four boxes
+     * @param added what the boxes add up
+     */
+    public record ByCause(ScheduleBuilder cost, ScheduleBuilder boxes, ScheduleBuilder added) {}
 
     private static final int CHART_ROWS = 24;
 
@@ -30,16 +31,17 @@ public record Pages(
         Pages pages = new Pages(
                 b.schedule(Sheets.IRRIGATION, "Which way to water"),
                 b.schedule(Sheets.IRRIGATION, "Side by side"),
-                b.schedule(Sheets.IRRIGATION, "Yearly cost per metre of bench, by cause"),
-                b.schedule(Sheets.IRRIGATION, "Partial budget: from the way chosen to its rival"),
-                b.schedule(Sheets.IRRIGATION, "Partial budget by cause, per metre of bench and year"),
+                new ByCause(
+                        b.schedule(Sheets.IRRIGATION, "Yearly cost per metre of bench, by cause"),
+                        b.schedule(Sheets.IRRIGATION, "Partial budget: from the way chosen to its rival"),
+                        b.schedule(Sheets.IRRIGATION, "Partial budget by cause, per metre of bench and year")),
                 b.schedule(Sheets.IRRIGATION, "At which value of an entry the answer flips"),
                 b.schedule(Sheets.IRRIGATION, "The uniformity asked for, and where it would flip the answer"));
         pages.side()
                 .note(
                         "Yearly cost holds capital recovery, laying and removing, water, feed, pumping, care and the fruit lost to "
                                 + "dry plants; whatever is the same for every way is in it too.");
-        pages.causes().roomBelow(CHART_ROWS);
+        pages.causes().cost().roomBelow(CHART_ROWS);
         return pages;
     }
 }

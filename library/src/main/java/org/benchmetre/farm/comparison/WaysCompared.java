@@ -123,7 +123,11 @@ public final class WaysCompared {
                         s.water().hydraulics().drainedShare));
         new SideBySide(pages.side(), rank, shown(s), s.benchMetres());
         Causes causes = new Causes(
-                b, pages, ways, pair, new Causes.Sums(causes(s), s.costs().yearly(), s.benchMetres()));
+                b,
+                pages.causes(),
+                ways,
+                pair,
+                new Causes.Sums(causes(s), s.costs().yearly(), s.benchMetres()));
         pages.answer()
                 .textLine(
                         "rival_label",

@@ -19,13 +19,15 @@ public final class Crop {
     public final Line yieldPerPlant;
     /** All prices of fruit against those entered. */
     public final Line priceLevel;
-    /** How each kind grows. */
-    public final StockGrowth growth;
+    /** The kind of plant stock that is counted. */
+    public final ChosenStock chosen;
 
-    private final PlantStock stock;
-    private final MonthPattern pattern;
-    private final Picking picking;
-    private final Receipts receipts;
+    /** Months of each kind. */
+    final MonthPattern pattern;
+    /** Marketable fruit by month. */
+    final Picking picking;
+    /** What a kilogram brings and leaves. */
+    final Receipts receipts;
 
     /**
      * Declares entries and lines.
@@ -34,9 +36,7 @@ public final class Crop {
      * @param entries gives entries their values
      * @param months the months
      * @param planting plants
-     * @param stock the kinds of plant stock
-     * @param growth how each kind grows
-     * @param choice key of the chosen kind
+     * @param chosen the kind of plant stock that is counted
      * @param lostDry what dry plants lose in kg/a, given the line of marketable fruit before that
      */
     public Crop(
@@ -44,19 +44,16 @@ public final class Crop {
             FarmEntries entries,
             Months months,
             Planting planting,
-            PlantStock stock,
-            StockGrowth growth,
-            Line choice,
+            ChosenStock chosen,
             Function<Line, Formula> lostDry) {
-        this.stock = stock;
-        this.growth = growth;
-        yield = new Yield(b, entries, planting, stock, growth, choice);
-        pattern = new MonthPattern(b, entries.profile(), months, stock, choice);
+        this.chosen = chosen;
+        yield = new Yield(b, entries, planting, chosen.stock(), chosen.growth(), chosen.key());
+        pattern = new MonthPattern(b, entries.profile(), months, chosen.stock(), chosen.key());
         picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
         receipts = new Receipts(b, entries, months, pattern, picking);
         priceLevel = receipts.priceLevel;
         yieldPerPlant = yield.perPlant;
-        harvest = new Harvest(growth, yield, picking, receipts);
+        harvest = new Harvest(chosen.growth(), yield, picking, receipts);
     }
 
     /**
@@ -68,6 +65,6 @@ public final class Crop {
      * @param benchMetres bench metres
      */
     public void compare(BudgetBuilder b, Line workPerKg, Line yearlyCost, Line benchMetres) {
-        new StockCompared(b, stock, growth, yield, picking, pattern, receipts, workPerKg, yearlyCost, benchMetres);
+        new StockCompared(b, this, workPerKg, yearlyCost, benchMetres);
     }
 }

@@ -32,27 +32,15 @@ public final class StockCompared {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param stock the kinds
-     * @param growth how each kind grows
-     * @param yield fruit of each kind
-     * @param picking what dry plants leave
-     * @param pattern months of each kind
-     * @param receipts what a kilogram leaves in each month, before work
+     * @param crop the kinds, fruit of each and what a kilogram leaves in each month, before work
      * @param workPerKg work that one more kilogram takes, picking and packing included, money/kg
      * @param yearlyCost cost of the plants a year, by kind
      * @param benchMetres bench metres
      */
-    public StockCompared(
-            BudgetBuilder b,
-            PlantStock stock,
-            StockGrowth growth,
-            Yield yield,
-            Picking picking,
-            MonthPattern pattern,
-            Receipts receipts,
-            Line workPerKg,
-            Line yearlyCost,
-            Line benchMetres) {
+    public StockCompared(BudgetBuilder b, Crop crop, Line workPerKg, Line yearlyCost, Line benchMetres) {
+        PlantStock stock = crop.chosen.stock();
+        StockGrowth growth = crop.chosen.growth();
+        MonthPattern pattern = crop.pattern;
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock compared, each as if it were chosen");
         s.note(
                 "Margin over plants: receipts less what moves with yield, picking and packing included, less plants. All else is taken "
@@ -68,12 +56,12 @@ public final class StockCompared {
                 "Plants, a metre and year",
                 YEARLY_METRE,
                 stock.whereFilled(yearlyCost.over(benchMetres)));
-        Line fruit = s.line("compared_fruit", "Marketable fruit", KG, yield.byStock.times(picking.kept));
+        Line fruit = s.line("compared_fruit", "Marketable fruit", KG, crop.yield.byStock.times(crop.picking.kept));
         Line left = s.line(
                 "compared_net_per_kg",
                 "Left of a kg after what moves with yield",
                 PER_KG,
-                stock.whereFilled(sumProduct(pattern.byStock, receipts.netByMonth, pattern.months)
+                stock.whereFilled(sumProduct(pattern.byStock, crop.receipts.netByMonth, pattern.months)
                         .minus(workPerKg)));
         Line net = s.line("compared_net", "Receipts less what moves with yield", YEARLY, fruit.times(left));
         Line marginPerMetre = s.line(

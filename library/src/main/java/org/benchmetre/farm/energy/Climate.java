@@ -43,6 +43,8 @@ public final class Climate {
     public final Line heated;
     /** Share of the month that is heated and has no climate, so that its heat is not counted. */
     final Line unknown;
+    /** The months. */
+    final Months months;
 
     /**
      * Declares entries and lines.
@@ -51,6 +53,7 @@ public final class Climate {
      * @param months reads the columns
      */
     public Climate(BudgetBuilder b, Months months) {
+        this.months = months;
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Climate and set points");
         s.note(
                 "Means of the hours of light and of the hours of dark. A month without hours of light has no climate and no heat. Where a "

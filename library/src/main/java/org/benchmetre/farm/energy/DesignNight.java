@@ -20,7 +20,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
-import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
 /**
@@ -47,18 +46,10 @@ public final class DesignNight {
      * @param entries gives entries their values
      * @param loss what the house loses for each kelvin
      * @param climate the months
-     * @param months their axis
      * @param fuel what is burnt
      * @param floor of the house
      */
-    public DesignNight(
-            BudgetBuilder b,
-            FarmEntries entries,
-            HeatLoss loss,
-            Climate climate,
-            Months months,
-            Fuel fuel,
-            Line floor) {
+    public DesignNight(BudgetBuilder b, FarmEntries entries, HeatLoss loss, Climate climate, Fuel fuel, Line floor) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Design night: size of the heater");
         s.note("The screen is taken as open. A heating contractor sizes the plant; this is a first figure.");
         Line outside = entries.add(s.entry("design_temperature", "Coldest night the house is heated in", CELSIUS)
@@ -67,7 +58,7 @@ public final class DesignNight {
                 s.entry("design_inside", "Held inside on that night", CELSIUS).from(-10, 40));
         Line margin = entries.add(s.entry("boiler_margin", "Margin on top of the design loss", ONE)
                 .from(0, 3));
-        Line heated = s.line("months_heated", "Months that are heated", ONE, sum(climate.heated, months.axis));
+        Line heated = s.line("months_heated", "Months that are heated", ONE, sum(climate.heated, climate.months.axis));
         Line colder = s.line(
                 "design_difference",
                 "Colder outside by",
@@ -112,7 +103,7 @@ public final class DesignNight {
         s.warning(
                 "design_night_warning",
                 "Design night against the months",
-                greatest(milder, months.axis).exceeds(none(KELVIN)),
+                greatest(milder, climate.months.axis).exceeds(none(KELVIN)),
                 "The design night is milder than the mean night of a month: take the coldest night of many winters.");
     }
 }

@@ -67,20 +67,12 @@ public final class Heating {
      * @param entries gives entries their values
      * @param loss what the house loses for each kelvin
      * @param climate outside and inside
-     * @param months days and their axis
      * @param fuel what is burnt
      * @param floor of the house
      */
-    public Heating(
-            BudgetBuilder b,
-            FarmEntries entries,
-            HeatLoss loss,
-            Climate climate,
-            Months months,
-            Fuel fuel,
-            Line floor) {
+    public Heating(BudgetBuilder b, FarmEntries entries, HeatLoss loss, Climate climate, Fuel fuel, Line floor) {
         this.climate = climate;
-        this.months = months;
+        this.months = climate.months;
         ScheduleBuilder sunshine = b.schedule(Sheets.OPERATIONS, "Sun that warms the house");
         Line through = entries.add(sunshine.entry("solar_transmission", "Share of sun that comes through the roof", ONE)
                 .from(0, 1));

@@ -82,7 +82,7 @@ final class Acid {
                 "Molar mass",
                 MOLAR_MASS,
                 rows(acid -> number(acid.molarMass(), MOLAR_MASS)),
-                Atom.SOURCE);
+                ChemicalElement.SOURCE);
         Line protons = t.line(
                 "acid_protons",
                 "Protons given up by each molecule",

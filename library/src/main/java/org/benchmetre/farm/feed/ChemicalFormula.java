@@ -17,7 +17,7 @@ final class ChemicalFormula {
     /**
      * The molar mass, g/mol, added in whole milligrams.
      *
-     * @throws IllegalArgumentException when the text is no formula, or names an element that {@link Atom} does not know
+     * @throws IllegalArgumentException when the text is no formula, or names an element that {@link ChemicalElement} does not know
      */
     static double molarMass(String formula) {
         long milligrams = 0;
@@ -36,7 +36,7 @@ final class ChemicalFormula {
         Matcher piece = PIECE.matcher(pieces);
         while (piece.find()) {
             sum += piece.group(1) != null
-                    ? Atom.of(piece.group(1)).milligrams() * count(piece.group(2))
+                    ? ChemicalElement.of(piece.group(1)).milligrams() * count(piece.group(2))
                     : milligrams(piece.group(3)) * count(piece.group(4));
         }
         return sum;

@@ -28,7 +28,7 @@ final class Dissolving {
                 "salt_solubility",
                 "Dissolves alone",
                 CONCENTRATION,
-                salts.rows(salt -> number(salt.solubility(), CONCENTRATION)),
+                salts.rows(salt -> number(salt.substance().solubility(), CONCENTRATION)),
                 "at about 10 degrees Celsius, rounded, from memory");
         s.warning(
                 "salt_undissolved",

@@ -37,7 +37,7 @@ final class FeedBands {
                         .plus(ions.supplied(Ion.AMMONIUM))
                         .times(number(tables.of(Ion.NITRATE).molarMass(), MOLAR_MASS))
                         .in(MG_PER_LITRE),
-                "molar mass of nitrogen: " + Atom.SOURCE);
+                "molar mass of nitrogen: " + ChemicalElement.SOURCE);
         Line ec = s.line(
                 "feed_ec_estimate",
                 "EC of the feed, estimated",

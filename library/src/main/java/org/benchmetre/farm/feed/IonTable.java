@@ -77,7 +77,7 @@ final class IonTable {
                 "Molar mass",
                 MOLAR_MASS,
                 rows(ion -> number(tables.of(ion).molarMass(), MOLAR_MASS)),
-                Atom.SOURCE);
+                ChemicalElement.SOURCE);
         s.line(
                 "ion_mass",
                 "Supplied, by mass",

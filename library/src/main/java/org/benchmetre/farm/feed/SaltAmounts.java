@@ -74,18 +74,21 @@ final class SaltAmounts {
     /** What the salts set so far bring of an ion, mmol/L; empty where none brings it. */
     Optional<Formula> brings(Ion ion) {
         return of.entrySet().stream()
-                .filter(part -> part.getKey().ions().containsKey(ion))
-                .map(part -> timesCount(part.getValue(), part.getKey().ions().get(ion)))
+                .filter(part -> part.getKey().substance().ions().containsKey(ion))
+                .map(part -> timesCount(
+                        part.getValue(), part.getKey().substance().ions().get(ion)))
                 .reduce(Formula::plus);
     }
 
     /** Of several salts that one ion sets the one is set that is chosen by its grade. */
     private void choose(FarmEntries entries, Ion ion, List<Salt> salts) {
         Salt first = salts.get(0);
-        Line grade = entries.add(s.textEntry(first.key() + "_choice", first.choice())
-                .oneOf(salts.stream().map(Salt::grade).toList()));
+        Line grade =
+                entries.add(s.textEntry(first.key() + "_choice", first.grade().choice())
+                        .oneOf(salts.stream().map(salt -> salt.grade().word()).toList()));
         Line wanted = wanted(ion);
-        salts.forEach(salt -> put(salt, when(grade.is(salt.grade()), each(wanted, salt, ion), none(MMOL_PER_LITRE))));
+        salts.forEach(
+                salt -> put(salt, when(grade.is(salt.grade().word()), each(wanted, salt, ion), none(MMOL_PER_LITRE))));
     }
 
     private Line wanted(Ion ion) {
@@ -105,7 +108,7 @@ final class SaltAmounts {
 
     /** The salt that brings so much of an ion. */
     private static Formula each(Line wanted, Salt salt, Ion ion) {
-        int count = salt.ions().get(ion);
+        int count = salt.substance().ions().get(ion);
         return count == 1 ? wanted : wanted.over(number(count, ONE));
     }
 

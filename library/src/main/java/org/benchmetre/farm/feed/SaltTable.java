@@ -48,14 +48,14 @@ final class SaltTable {
                 "Grams in a cubic metre are milligrams in a litre. The water of crystallisation is weighed with the salt.");
         Line label = s.textLine("salt_label", "Salt", rows(salt -> text(salt.label())));
         b.nameRows(axis, label);
-        s.textLine("salt_formula", "Formula", rows(salt -> text(salt.formula())));
+        s.textLine("salt_formula", "Formula", rows(salt -> text(salt.substance().formula())));
         tank = s.textLine("salt_tank", "Stock tank", rows(salt -> text(salt.tank())));
         Line mass = s.line(
                 "salt_molar_mass",
                 "Molar mass",
                 MOLAR_MASS,
-                rows(salt -> number(salt.molarMass(), MOLAR_MASS)),
-                Atom.SOURCE);
+                rows(salt -> number(salt.substance().molarMass(), MOLAR_MASS)),
+                ChemicalElement.SOURCE);
         Line amount = s.line("salt_amount", "Amount", MMOL_PER_LITRE, rows(amounts.of::get));
         rate = s.line(
                 "salt_rate",

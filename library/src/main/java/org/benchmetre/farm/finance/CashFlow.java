@@ -2,7 +2,6 @@ package org.benchmetre.farm.finance;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.least;
-import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
@@ -27,7 +26,6 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
@@ -63,26 +61,15 @@ public final class CashFlow {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param rates rates of ownership
-     * @param p what first cost is made of
-     * @param chosen choices and wage
-     * @param first first cost
+     * @param first first cost, what it is made of and what was chosen
      * @param harvest receipts
-     * @param owned what parts cost in a year
      * @param yearly yearly cost
      * @param running what a full year takes in cash beside selling, repairs, insurance and property tax
      */
     public CashFlow(
-            BudgetBuilder b,
-            FarmEntries entries,
-            OwnershipRates rates,
-            FirstCost.Parts p,
-            FirstCost.Choices chosen,
-            FirstCost first,
-            Harvest harvest,
-            PartsYearly owned,
-            YearlyCost yearly,
-            Line running) {
+            BudgetBuilder b, FarmEntries entries, FirstCost first, Harvest harvest, YearlyCost yearly, Line running) {
+        FirstCost.Parts p = first.parts;
+        PartsYearly owned = yearly.owned;
         ScheduleBuilder answers = b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before loans and tax");
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, at today's prices");
         ScheduleBuilder single = b.schedule(Sheets.CASH_FLOW, "Cash of one year");
@@ -106,7 +93,7 @@ public final class CashFlow {
                         .amount
                         .times(p.materials().rate)
                         .times(changeHours(p.materials()))
-                        .times(chosen.wage()));
+                        .times(first.chosen.wage()));
         Line salvage = wear.line(
                 "material_salvage_value",
                 "Salvage, all of it",
@@ -130,17 +117,11 @@ public final class CashFlow {
                 "startup_cash",
                 "Start-up: parts in whole packs, installation, plants",
                 MONEY,
-                p.takeOff()
-                        .purchase
-                        .plus(lookup(first.wayLabour, p.ways().key, chosen.way()))
-                        .plus(first.plants));
+                p.takeOff().purchase.plus(first.ofWay(first.wayLabour)).plus(first.plants));
         Line repairs =
                 single.line("repairs_cash", "Repairs", Unit.parse("money/a"), sum(owned.repairs, p.materials().axis));
         Line charges = single.line(
-                "charges_cash",
-                "Insurance and property tax",
-                Unit.parse("money/a"),
-                lookup(owned.wayCharges, p.ways().key, chosen.way()));
+                "charges_cash", "Insurance and property tax", Unit.parse("money/a"), first.ofWay(owned.wayCharges));
         Line residual = single.line(
                 "residual_value",
                 "Left at the end of the plan",
@@ -186,7 +167,7 @@ public final class CashFlow {
                         .minus(plants)
                         .minus(outlay)
                         .plus(end));
-        results(b, answers, flow, rates.rate(), net);
+        results(b, answers, flow, owned.rates.rate(), net);
     }
 
     private static Formula changeHours(Materials m) {

@@ -211,7 +211,13 @@ public final class Columns {
      * @return the line
      */
     public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, double fallback) {
-        return numbers(column, id, label, unit, bounds, fallback, Meaning.PLAIN);
+        EntryBuilder entry = bounded(column, id, label, unit, bounds);
+        if (Double.isNaN(fallback)) {
+            return entry.whenBlank(Blank.REFUSED).given(List.of());
+        }
+        return fallback == 0
+                ? entry.given(List.of())
+                : entry.whenBlank(Blank.DEFAULT).given(rows(row -> Given.number(fallback, unit)));
     }
 
     /**
@@ -247,23 +253,18 @@ public final class Columns {
      * @return the line
      */
     public Line prices(String column, String id, String label, Unit unit, Meaning meaning) {
-        return numbers(column, id, label, unit, PRICE, Double.NaN, meaning);
+        return bounded(column, id, label, unit, PRICE)
+                .meaning(meaning)
+                .whenBlank(Blank.REFUSED)
+                .given(List.of());
     }
 
-    private Line numbers(
-            String column, String id, String label, Unit unit, Bounds bounds, double fallback, Meaning meaning) {
+    private EntryBuilder bounded(String column, String id, String label, Unit unit, Bounds bounds) {
         Usual usual = profile.range(id, unit);
-        EntryBuilder entry = schedule.entry(id, label, unit, axis)
+        return schedule.entry(id, label, unit, axis)
                 .within(bounds)
                 .usually(usual.range(), usual.source())
-                .keptAt(home(column))
-                .meaning(meaning);
-        if (Double.isNaN(fallback)) {
-            return entry.whenBlank(Blank.REFUSED).given(List.of());
-        }
-        return fallback == 0
-                ? entry.given(List.of())
-                : entry.whenBlank(Blank.DEFAULT).given(rows(row -> Given.number(fallback, unit)));
+                .keptAt(home(column));
     }
 
     /**

@@ -16,6 +16,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
@@ -38,6 +39,10 @@ public final class CropMonths {
     public final Line yieldShare;
     /** Weeks in crop in a year, wk/a. */
     public final Line weeks;
+    /** Crops in a year, crop/a. */
+    public final Line cropsPerYear;
+    /** The months. */
+    final Months months;
 
     /**
      * Declares the lines.
@@ -45,11 +50,14 @@ public final class CropMonths {
      * @param b where schedules are added
      * @param months the months
      * @param inCrop share of each month in crop
-     * @param monthYield fruit picked in each month
-     * @param picked fruit picked in a year
+     * @param harvest crops a year and fruit
      * @param stands weeks a year the chosen stock stands, wk/a
      */
-    public CropMonths(BudgetBuilder b, Months months, Line inCrop, Line monthYield, Line picked, Formula stands) {
+    public CropMonths(BudgetBuilder b, Months months, Line inCrop, Harvest harvest, Formula stands) {
+        this.months = months;
+        cropsPerYear = harvest.cropsPerYear;
+        Line monthYield = harvest.monthYield;
+        Line picked = harvest.yield;
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Months in crop");
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Weeks in crop");
         Line days = s.line("crop_days_in_month", "Days in crop", DAYS_A_MONTH, months.days.times(inCrop));

@@ -51,17 +51,14 @@ public final class Labour {
 
     private final Tasks tasks;
     private final TaskWork work;
-    private final Picking fruit;
+    private final PickingWork fruit;
 
     /**
      * Declares entries and lines.
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param tasks the tasks as entered
-     * @param work their hours and money
-     * @param fruit picking and packing
-     * @param groups work by group, which the year adds up
+     * @param groups work of tasks, picking and packing, by group, which the year adds up
      * @param wages what hours cost
      * @param months the months
      * @param benchMetres all benches end to end
@@ -69,16 +66,13 @@ public final class Labour {
     public Labour(
             BudgetBuilder b,
             FarmEntries entries,
-            Tasks tasks,
-            TaskWork work,
-            Picking fruit,
             OperationGroups groups,
             Wages wages,
             Months months,
             Line benchMetres) {
-        this.tasks = tasks;
-        this.work = work;
-        this.fruit = fruit;
+        work = groups.work;
+        fruit = groups.fruit;
+        tasks = work.tasks;
         ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Work by month");
         ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Work in a year");
         hoursInMonth = m.line(
@@ -139,7 +133,7 @@ public final class Labour {
         return m.line(id, label, HOURS_A_MONTH, all);
     }
 
-    private static Formula hoursOf(String wageClass, Picking.Work fruit) {
+    private static Formula hoursOf(String wageClass, PickingWork.Work fruit) {
         return when(fruit.wageClass().is(wageClass), fruit.monthHours(), none(HOURS_A_MONTH));
     }
 

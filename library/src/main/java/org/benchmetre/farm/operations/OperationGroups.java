@@ -42,6 +42,11 @@ public final class OperationGroups {
     /** Inputs a year, money/a. */
     public final Line inputs;
 
+    /** Hours and money of the tasks. */
+    final TaskWork work;
+    /** Picking and packing. */
+    final PickingWork fruit;
+
     private final Groups groups;
     private final Line counted;
     private final Axis tasks;
@@ -50,11 +55,13 @@ public final class OperationGroups {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param t the tasks as entered
-     * @param work their hours and money
+     * @param work the tasks with their hours and money
      * @param fruit picking and packing
      */
-    public OperationGroups(BudgetBuilder b, Tasks t, TaskWork work, Picking fruit) {
+    public OperationGroups(BudgetBuilder b, TaskWork work, PickingWork fruit) {
+        this.work = work;
+        this.fruit = fruit;
+        Tasks t = work.tasks;
         tasks = t.axis;
         groups = t.groups;
         axis = Axis.rows("operation", "Group of work", groups.keys(), 0);
@@ -69,8 +76,8 @@ public final class OperationGroups {
 
         Unit hoursAYear = Unit.parse("h/a");
         Unit moneyAYear = Unit.parse("money/a");
-        Picking.Work pick = fruit.picking;
-        Picking.Work pack = fruit.packing;
+        PickingWork.Year pick = fruit.picking.year();
+        PickingWork.Year pack = fruit.packing.year();
         hours = s.line("operation_hours", "Hours", hoursAYear, rows(work.hours, pick.hours(), pack.hours()));
         cost = s.line("operation_cost", "Cost of work", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
         cash = s.line("operation_cash_cost", "Cash for work", moneyAYear, rows(work.cash, pick.cash(), pack.cash()));

@@ -1,54 +1,35 @@
 package org.benchmetre.farm.operations;
 
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
+import org.benchmetre.farm.layout.Containers;
+import org.benchmetre.farm.layout.House;
+import org.benchmetre.farm.layout.Planting;
+import org.benchmetre.farm.layout.Trough;
 
 /** Puts the parts of this section together, in the order a reader meets them. */
 public final class Operations {
 
     /** Picking and packing. */
-    public final Picking fruit;
+    public final PickingWork fruit;
     /** Work and inputs by group. */
     public final OperationGroups groups;
     /** Work by month and in a year. */
     public final Labour labour;
 
     /**
-     * What work is counted by, each owned by its own section.
+     * Where work is done, each of which owns what work is counted by.
      *
-     * @param benchMetres all benches end to end
-     * @param benchCount benches
-     * @param containerCount containers
-     * @param plantCount plants
-     * @param houseArea floor
-     * @param substrateVolume substrate in place
-     * @param mulchMetres metres of mulch film
-     * @param zoneCount zones watered one after the other
-     * @param cropsPerYear crops in a year
-     * @param yield marketable fruit picked in a year, the sum of its months
-     * @param monthYield marketable fruit picked in each month
-     * @param cropShare share of each month in crop
-     * @param setOut plants set out of the chosen stock
-     * @param stands weeks a year the chosen stock stands, wk/a
+     * @param house benches, floor and zones
+     * @param containers containers
+     * @param planting plants
+     * @param trough substrate and mulch film
      */
-    public record Grounds(
-            Line benchMetres,
-            Line benchCount,
-            Line containerCount,
-            Line plantCount,
-            Line houseArea,
-            Line substrateVolume,
-            Line mulchMetres,
-            Line zoneCount,
-            Line cropsPerYear,
-            Line yield,
-            Line monthYield,
-            Line cropShare,
-            Formula setOut,
-            Formula stands) {}
+    public record Grounds(House house, Containers containers, Planting planting, Trough trough) {}
 
     /**
      * Declares entries and lines.
@@ -56,33 +37,24 @@ public final class Operations {
      * @param b where schedules are added
      * @param entries gives single entries their values
      * @param months the months
-     * @param g what work is counted by
+     * @param g where work is done
+     * @param crop fruit, and the plants it grows on
+     * @param cropShare share of each month in crop
      */
-    public Operations(BudgetBuilder b, FarmEntries entries, Months months, Grounds g) {
+    public Operations(BudgetBuilder b, FarmEntries entries, Months months, Grounds g, Crop crop, Line cropShare) {
+        Harvest harvest = crop.harvest;
         Wages wages = new Wages(b, entries);
-        CropMonths crop = new CropMonths(b, months, g.cropShare(), g.monthYield(), g.yield(), g.stands());
-        Replanting again = new Replanting(b, entries, g.plantCount(), g.setOut(), g.yield());
-        TaskDrivers drivers = new TaskDrivers(
-                b,
-                new TaskDrivers.Amounts(
-                        g.benchMetres(),
-                        g.benchCount(),
-                        g.containerCount(),
-                        g.plantCount(),
-                        again.plants,
-                        g.houseArea(),
-                        g.substrateVolume(),
-                        g.mulchMetres(),
-                        g.zoneCount(),
-                        g.yield()));
+        CropMonths inCrop = new CropMonths(b, months, cropShare, harvest, crop.chosen.benchWeeks());
+        Replanting again = new Replanting(b, entries, g.planting().plantCount, crop.chosen.setOut(), harvest.yield);
+        TaskDrivers drivers = new TaskDrivers(b, g, again.plants, harvest.yield);
         Tasks tasks = new Tasks(b, drivers, months);
-        TaskWork work = new TaskWork(b, tasks, drivers, wages, crop, g.cropsPerYear(), months);
-        fruit = new Picking(b, entries, wages, months, g.monthYield(), g.yield(), g.benchMetres());
-        groups = new OperationGroups(b, tasks, work, fruit);
+        TaskWork work = new TaskWork(b, tasks, drivers, wages, inCrop);
+        fruit = new PickingWork(b, entries, wages, months, harvest, g.house().benchMetres);
+        groups = new OperationGroups(b, work, fruit);
         b.caution(
                 "Work",
                 "Bending, lifting and heat wear people out: plan breaks, water and carts, and keep people out after a treatment "
                         + "for as long as its label says. Hours, wages, housing and work of minors are under local law.");
-        labour = new Labour(b, entries, tasks, work, fruit, groups, wages, months, g.benchMetres());
+        labour = new Labour(b, entries, groups, wages, months, g.house().benchMetres);
     }
 }

@@ -37,50 +37,26 @@ public final class TaskDrivers {
     public final Line amount;
 
     /**
-     * What may drive a task, each a line that its own section owns.
-     *
-     * @param benchMetres all benches end to end
-     * @param benchCount benches
-     * @param containerCount containers
-     * @param plantCount plants
-     * @param replanted plants to set again
-     * @param houseArea floor
-     * @param substrateVolume substrate in place
-     * @param mulchMetres metres of mulch film
-     * @param zoneCount zones watered one after the other
-     * @param picked fruit picked in a year
-     */
-    public record Amounts(
-            Line benchMetres,
-            Line benchCount,
-            Line containerCount,
-            Line plantCount,
-            Line replanted,
-            Line houseArea,
-            Line substrateVolume,
-            Line mulchMetres,
-            Line zoneCount,
-            Line picked) {}
-
-    /**
      * Declares the drivers.
      *
      * @param b where the schedule is added
-     * @param from the lines behind them
+     * @param g where work is done
+     * @param replanted plants to set again
+     * @param picked fruit picked in a year
      */
-    public TaskDrivers(BudgetBuilder b, Amounts from) {
+    public TaskDrivers(BudgetBuilder b, Operations.Grounds g, Line replanted, Line picked) {
         Map<String, Driver> all = new LinkedHashMap<>();
         all.put("one", new Driver("The house", "1", one()));
-        all.put("bench_metres", of(from.benchMetres()));
-        all.put("bench_count", of(from.benchCount()));
-        all.put("container_count", of(from.containerCount()));
-        all.put("plant_count", of(from.plantCount()));
-        all.put("replanted_plants", of(from.replanted()));
-        all.put("house_area", of(from.houseArea()));
-        all.put("substrate_volume", of(from.substrateVolume()));
-        all.put("mulch_metres", of(from.mulchMetres()));
-        all.put("zone_count", of(from.zoneCount()));
-        all.put(YIELD, of(from.picked()));
+        all.put("bench_metres", of(g.house().benchMetres));
+        all.put("bench_count", of(g.house().benchCount));
+        all.put("container_count", of(g.containers().count));
+        all.put("plant_count", of(g.planting().plantCount));
+        all.put("replanted_plants", of(replanted));
+        all.put("house_area", of(g.house().houseArea));
+        all.put("substrate_volume", of(g.trough().substrateVolume));
+        all.put("mulch_metres", of(g.trough().mulchMetres));
+        all.put("zone_count", of(g.house().zoneCount));
+        all.put(YIELD, of(picked));
         axis = Axis.rows("task_driver", "Driver", List.copyOf(all.keySet()), 0);
 
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Drivers: what tasks are counted by");

@@ -53,7 +53,8 @@ public final class TaskWork {
     /** Inputs a year, money/a. */
     public final Line inputs;
 
-    private final Tasks tasks;
+    /** The tasks as entered. */
+    final Tasks tasks;
 
     /**
      * Declares the lines.
@@ -62,25 +63,17 @@ public final class TaskWork {
      * @param tasks the tasks as entered
      * @param drivers what tasks are counted by
      * @param wages what hours cost
-     * @param crop weeks in crop and patterns
-     * @param cropsPerYear crops in a year
-     * @param months the months
+     * @param crop crops a year, weeks in crop and patterns
      */
-    public TaskWork(
-            BudgetBuilder b,
-            Tasks tasks,
-            TaskDrivers drivers,
-            Wages wages,
-            CropMonths crop,
-            Line cropsPerYear,
-            Months months) {
+    public TaskWork(BudgetBuilder b, Tasks tasks, TaskDrivers drivers, Wages wages, CropMonths crop) {
         this.tasks = tasks;
+        Months months = crop.months;
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks: hours and money a year");
         ScheduleBuilder blocks = b.schedule(Sheets.OPERATIONS, "Tasks by month");
         Line amount = s.line(
                 "task_amount", "Amount of driver", DRIVER, inUse(lookup(drivers.amount, drivers.key, tasks.driver)));
         Line eachTime = s.line("task_hours_each_time", "Hours each time", HOUR, amount.times(hoursPerDriver()));
-        Line often = s.line("task_times_a_year", "Times a year", A_YEAR, inUse(timesAYear(crop.weeks, cropsPerYear)));
+        Line often = s.line("task_times_a_year", "Times a year", A_YEAR, inUse(timesAYear(crop)));
         Line given = s.line("task_share_sum", "Shares entered", ONE, sum(tasks.monthShare, months.axis));
         Line pattern = s.textLine("task_pattern_used", "Spread by", patternOr(given));
         monthShare = blocks.line(
@@ -125,12 +118,12 @@ public final class TaskWork {
         return when(tasks.perHour.isPositive(), one().over(tasks.perHour), tasks.hours);
     }
 
-    private Formula timesAYear(Line weeks, Line cropsPerYear) {
+    private Formula timesAYear(CropMonths crop) {
         Formula often = when(tasks.times.isPositive(), tasks.times, one());
         Formula counted = when(
                 tasks.timesUnit.is("crop"),
-                cropsPerYear.counting(A_YEAR),
-                when(tasks.timesUnit.is("wk"), weeks.counting(A_YEAR), number(1, A_YEAR)));
+                crop.cropsPerYear.counting(A_YEAR),
+                when(tasks.timesUnit.is("wk"), crop.weeks.counting(A_YEAR), number(1, A_YEAR)));
         return often.times(counted);
     }
 

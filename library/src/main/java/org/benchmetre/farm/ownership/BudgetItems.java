@@ -15,18 +15,16 @@ public final class BudgetItems {
     private final BudgetRows operating = new BudgetRows().section(BudgetRow.OPERATING);
     private final BudgetRows owning = new BudgetRows().section(BudgetRow.OWNERSHIP);
     private final BudgetRows overheads = new BudgetRows().section(BudgetRow.OVERHEAD);
-    private final Harvest harvest;
     private final MovesWithYield moves;
 
     /**
      * Starts with receipts and what selling takes.
      *
-     * @param h fruit and receipts
-     * @param moves what moves with yield
+     * @param moves fruit, receipts and what moves with yield
      */
-    public BudgetItems(Harvest h, MovesWithYield moves) {
-        this.harvest = h;
+    public BudgetItems(MovesWithYield moves) {
         this.moves = moves;
+        Harvest h = moves.harvest;
         receipts.row("first_grade", "Fruit, first grade", "kg", h.firstGradeKg, h.firstGradeReceipts)
                 .row("second_grade", "Fruit, second grade", "kg", h.secondGradeKg, h.secondGradeReceipts);
         operating
@@ -109,10 +107,6 @@ public final class BudgetItems {
         return this;
     }
 
-    Harvest harvest() {
-        return harvest;
-    }
-
     MovesWithYield moves() {
         return moves;
     }
@@ -125,16 +119,18 @@ public final class BudgetItems {
         return all;
     }
 
-    List<BudgetRow> withTotals(
-            Line sales, Line running, Line aboveRunning, Line owned, Line overhead, Line all, Line left) {
+    /** Costs added up so far, and what receipts leave above them. */
+    record Sum(Line costs, Line returnsAbove) {}
+
+    List<BudgetRow> withTotals(Line sales, Sum running, Line owned, Line overhead, Sum all) {
         List<BudgetRow> rows = new ArrayList<>(receipts.all());
         rows.addAll(new BudgetRows()
                 .total("total_receipts", "Total receipts", sales)
                 .all());
         rows.addAll(operating.all());
         rows.addAll(new BudgetRows()
-                .total("total_operating", "Total operating costs", running)
-                .total("above_operating", "Returns above operating costs", aboveRunning)
+                .total("total_operating", "Total operating costs", running.costs())
+                .total("above_operating", "Returns above operating costs", running.returnsAbove())
                 .all());
         rows.addAll(owning.all());
         rows.addAll(new BudgetRows()
@@ -143,8 +139,8 @@ public final class BudgetItems {
         rows.addAll(overheads.all());
         rows.addAll(new BudgetRows()
                 .total("total_overhead", "Total overhead", overhead)
-                .total("total_cost", "Total cost", all)
-                .total("left", "Returns above total cost", left)
+                .total("total_cost", "Total cost", all.costs())
+                .total("left", "Returns above total cost", all.returnsAbove())
                 .all());
         return rows;
     }

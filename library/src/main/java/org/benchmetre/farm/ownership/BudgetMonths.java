@@ -31,12 +31,18 @@ public final class BudgetMonths {
      * @param work cost of work
      * @param inputs inputs of work
      * @param energy heat and electricity
-     * @param water water given in each month, of the chosen way
-     * @param waterYear water given in a year, of the chosen way
-     * @param watering what water, feed, drain and pumping cost in a year, of the chosen way
+     * @param water water of the chosen way
      */
-    public record Parts(
-            Harvest harvest, Line work, Line inputs, Line energy, Formula water, Formula waterYear, Formula watering) {}
+    public record Parts(Harvest harvest, Line work, Line inputs, Line energy, Water water) {}
+
+    /**
+     * Water of the chosen way.
+     *
+     * @param byMonth water given in each month
+     * @param year water given in a year
+     * @param cost what water, feed, drain and pumping cost in a year
+     */
+    public record Water(Formula byMonth, Formula year, Formula cost) {}
 
     /** Receipts by month, money/mo. */
     public final Line receipts;
@@ -57,12 +63,15 @@ public final class BudgetMonths {
                 "Costs that have a month. Plants, care of the lines, repairs, interest, ownership and overhead stand with the year.");
         s.roomBelow(24);
         Line given = rate.line(
-                "water_given_chosen", "Water given, chosen way", p.waterYear().unit(), p.waterYear());
+                "water_given_chosen",
+                "Water given, chosen way",
+                p.water().year().unit(),
+                p.water().year());
         Line watering = rate.line(
                 "watering_cost_chosen",
                 "Water, feed, drain and pumping, chosen way",
-                p.watering().unit(),
-                p.watering());
+                p.water().cost().unit(),
+                p.water().cost());
         Line perVolume = rate.line(
                 "watering_per_volume",
                 "Water, feed, drain and pumping for a cubic metre given",
@@ -81,7 +90,7 @@ public final class BudgetMonths {
                 "budget_month_water",
                 "Water, feed, drain, pumping",
                 MONTHLY,
-                p.water().times(perVolume));
+                p.water().byMonth().times(perVolume));
         Line energy = s.line("budget_month_energy", "Heat and electricity", MONTHLY, p.energy());
         costs = s.line(
                 "budget_month_costs",

@@ -81,12 +81,16 @@ public final class EnterpriseBudget {
         total = sums.line(
                 "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
         aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(total));
-        List<BudgetRow> rows =
-                items.withTotals(receipts, operating, aboveOperating, owning, overhead, total, aboveTotal);
+        List<BudgetRow> rows = items.withTotals(
+                receipts,
+                new BudgetItems.Sum(operating, aboveOperating),
+                owning,
+                overhead,
+                new BudgetItems.Sum(total, aboveTotal));
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
         table(rows, house, planting, fruit);
         perUnit(units, house, planting);
-        breakEvens(evens, new BreakEvens(items.harvest(), items.moves(), planting), operating, total);
+        breakEvens(evens, new BreakEvens(items.moves().harvest, items.moves(), planting), operating, total);
     }
 
     private static void breakEvens(ScheduleBuilder s, BreakEvens evens, Line operating, Line all) {

@@ -19,6 +19,8 @@ public final class MovesWithYield {
     private static final Unit PER_KG = Unit.parse("money/kg");
     private static final Unit YEARLY = Unit.parse("money/a");
 
+    /** Fruit, receipts and what selling takes. */
+    public final Harvest harvest;
     /** Work that moves with yield, money/a. */
     public final Line work;
     /** That work for a kilogram, money/kg. */
@@ -40,6 +42,7 @@ public final class MovesWithYield {
      * @param tasks work and inputs of tasks counted by fruit, a year
      */
     public MovesWithYield(BudgetBuilder b, Harvest h, Line picking, Line packing, Line tasks) {
+        harvest = h;
         ScheduleBuilder s = b.schedule(Sheets.CROP, "All that moves with yield");
         Line byTasks = s.line(
                 "yield_tasks_per_kg",

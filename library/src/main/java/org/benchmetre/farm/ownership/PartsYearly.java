@@ -45,7 +45,8 @@ public final class PartsYearly {
     /** Insurance and property tax, for each unit of the driver, money/(a driver). */
     public final Line driverCharges;
 
-    private final OwnershipRates rates;
+    /** Rates and rules. */
+    public final OwnershipRates rates;
 
     /**
      * Declares the lines.

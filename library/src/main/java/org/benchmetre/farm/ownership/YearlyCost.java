@@ -44,37 +44,38 @@ public final class YearlyCost {
     public final Line plants;
     /** Life of the chosen plants, in years. */
     public final Line plantsLife;
+    /** What parts cost in a year. */
+    public final PartsYearly owned;
+
+    /**
+     * What it takes to run.
+     *
+     * @param groups by way to water or single, in the order of their labels
+     * @param lost receipts lost with dry plants by way to water, which count where ways are compared
+     */
+    public record Running(List<Formula> groups, Formula lost) {}
 
     /**
      * Declares the lines.
      *
      * @param b where schedules are added
      * @param s the schedule of results for a reader
-     * @param rates rates and rules
-     * @param p what first cost is made of
-     * @param chosen choices and wage
-     * @param groups the groups of cost
-     * @param harvest crops a year and fruit
+     * @param first first cost, what it is made of and what was chosen
      * @param owned what parts cost in a year
-     * @param running what it takes to run, by way to water or single, in the order of its labels
-     * @param lost receipts lost with dry plants by way to water, which count where ways are compared
+     * @param harvest crops a year and fruit
+     * @param running what it takes to run
      */
     public YearlyCost(
-            BudgetBuilder b,
-            ScheduleBuilder s,
-            OwnershipRates rates,
-            FirstCost.Parts p,
-            FirstCost.Choices chosen,
-            CostGroups groups,
-            Harvest harvest,
-            PartsYearly owned,
-            List<Formula> running,
-            Formula lost) {
+            BudgetBuilder b, ScheduleBuilder s, FirstCost first, PartsYearly owned, Harvest harvest, Running running) {
+        this.owned = owned;
+        FirstCost.Parts p = first.parts;
+        FirstCost.Choices chosen = first.chosen;
+        CostGroups groups = first.groups;
         ScheduleBuilder groupTable = b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen way to water");
         ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
         Line stockLife = years(b, p.stock(), harvest);
-        byStock = rates.recovered(
+        byStock = owned.rates.recovered(
                 b.schedule(Sheets.CROP, "Plant stock: yearly cost"),
                 "stock_yearly_cost",
                 "Recovered over their life",
@@ -103,7 +104,7 @@ public final class YearlyCost {
                                 p.ways().whereFilled(plants),
                                 owned.wayLabour,
                                 owned.wayCharges,
-                                running.stream()
+                                running.groups().stream()
                                         .map(cost ->
                                                 cost.axes().isEmpty() ? p.ways().whereFilled(cost) : cost)
                                         .toList()));
@@ -111,7 +112,8 @@ public final class YearlyCost {
         Unit yearlyPerMetre = Unit.parse("money/(m a)");
         Line costs = ways.line(
                 "way_yearly_cost_before_losses", "Yearly cost before lost fruit", YEARLY, sum(groupByWay, groups.axis));
-        Line lostReceipts = ways.line("way_receipts_lost", "Receipts lost with the fruit of dry plants", YEARLY, lost);
+        Line lostReceipts =
+                ways.line("way_receipts_lost", "Receipts lost with the fruit of dry plants", YEARLY, running.lost());
         way = ways.line(
                 "way_yearly_cost",
                 "Yearly cost, lost fruit counted",
@@ -128,8 +130,7 @@ public final class YearlyCost {
                 "Yearly cost per metre of bench, by group",
                 yearlyPerMetre,
                 groupByWay.over(metres));
-        byGroup = groupTable.line(
-                "group_yearly_cost", "Yearly cost", YEARLY, lookup(groupByWay, p.ways().key, chosen.way()));
+        byGroup = groupTable.line("group_yearly_cost", "Yearly cost", YEARLY, first.ofWay(groupByWay));
         groupTable.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, byGroup.over(metres));
         total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
         Formula share =

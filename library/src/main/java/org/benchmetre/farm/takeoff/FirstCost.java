@@ -29,6 +29,12 @@ import org.benchmetre.farm.layout.Planting;
  */
 public final class FirstCost {
 
+    /** What it is made of. */
+    public final Parts parts;
+    /** Choices and wage. */
+    public final Choices chosen;
+    /** The groups of cost. */
+    public final CostGroups groups;
     /** Labels of the groups of cost. */
     public final Line groupLabel;
 
@@ -78,17 +84,20 @@ public final class FirstCost {
      * @param costs the groups of cost
      */
     public FirstCost(BudgetBuilder b, ScheduleBuilder summary, Parts p, Choices chosen, CostGroups costs) {
-        ScheduleBuilder groups = b.schedule(Sheets.SUMMARY, "First cost by group, for the chosen way to water");
+        parts = p;
+        this.chosen = chosen;
+        groups = costs;
+        ScheduleBuilder byGroup = b.schedule(Sheets.SUMMARY, "First cost by group, for the chosen way to water");
         ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "First cost per metre of bench, all ways to water");
-        ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Parts, by group and hours");
+        ScheduleBuilder partHours = b.schedule(Sheets.MATERIALS, "Parts, by group and hours");
         ScheduleBuilder byWay = b.schedule(Sheets.IRRIGATION, "First cost by group and way to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by way to water");
 
-        groupLabel = groups.textLine("group_label", "Group", costs.labels());
-        Line groupKey = groups.textLine("group_key", "Key of the group", costs.keys());
+        groupLabel = byGroup.textLine("group_label", "Group", costs.labels());
+        Line groupKey = byGroup.textLine("group_key", "Key of the group", costs.keys());
         b.nameRows(costs.axis, groupLabel);
         Materials m = p.materials();
-        Line counted = parts.textLine(
+        Line counted = partHours.textLine(
                 "material_group_counted",
                 "Group counted",
                 when(
@@ -102,7 +111,7 @@ public final class FirstCost {
                                 costs.otherKey()),
                         text("")));
         costs.countBy(counted);
-        Line hoursPerDriver = parts.line(
+        Line hoursPerDriver = partHours.line(
                 "material_hours_per_driver",
                 "Hours a driver",
                 HOUR.over(Unit.parse("driver")),
@@ -130,11 +139,20 @@ public final class FirstCost {
                 "First cost per metre of bench, by group",
                 perMetreUnit,
                 groupByWay.over(benchMetres));
-        Line group =
-                groups.line("group_first_cost", "First cost", MONEY, lookup(groupByWay, p.ways().key, chosen.way()));
-        groups.line("group_first_cost_per_metre", "First cost per metre", perMetreUnit, group.over(benchMetres));
+        Line group = byGroup.line("group_first_cost", "First cost", MONEY, ofWay(groupByWay));
+        byGroup.line("group_first_cost_per_metre", "First cost per metre", perMetreUnit, group.over(benchMetres));
         total = summary.line("first_cost_total", "First cost, in total", MONEY, sum(group, costs.axis));
         perArea = results(summary, p, total);
+    }
+
+    /**
+     * A figure for the way to water that is counted.
+     *
+     * @param byWay the figure of each way
+     * @return that of the chosen one
+     */
+    public Formula ofWay(Line byWay) {
+        return lookup(byWay, parts.ways().key, chosen.way());
     }
 
     private static Line firstPlants(BudgetBuilder b, PlantStock stock, Line choice) {

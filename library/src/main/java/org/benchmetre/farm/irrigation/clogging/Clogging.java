@@ -6,8 +6,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
-import org.benchmetre.farm.layout.House;
-import org.benchmetre.farm.layout.Planting;
 
 /**
  * Clogging of the lines, put together in two steps: which plants fall dry and what fruit that takes, then, when it is known what a
@@ -19,10 +17,7 @@ public final class Clogging {
     private final FarmEntries entries;
     private final Ways ways;
     private final Line outletsInReach;
-    private final House house;
-    private final Planting planting;
     private final Line wage;
-    private FailedOutlets.Parts parts;
     private FailedOutlets failed;
     private DryPlants dry;
     private DryLoss loss;
@@ -33,20 +28,14 @@ public final class Clogging {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
      * @param h hydraulics of the benches
-     * @param house benches
-     * @param planting plants
      * @param wage wage of whoever cares for the lines
      */
-    public Clogging(
-            BudgetBuilder b, FarmEntries entries, Ways ways, Hydraulics h, House house, Planting planting, Line wage) {
+    public Clogging(BudgetBuilder b, FarmEntries entries, Hydraulics h, Line wage) {
         this.b = b;
         this.entries = entries;
-        this.ways = ways;
+        this.ways = h.ways;
         this.outletsInReach = h.outletsInReach;
-        this.house = house;
-        this.planting = planting;
         this.wage = wage;
         new WaterQuality(b, entries);
         new FilterOpening(b, entries, ways);
@@ -61,9 +50,9 @@ public final class Clogging {
      * @return marketable fruit lost, kg/a, by way
      */
     public Line fruitLost(FailedOutlets.Parts carriers, Line fruit, Formula newPlant) {
-        parts = carriers;
         failed = new FailedOutlets(b, entries, ways, carriers, outletsInReach);
-        dry = new DryPlants(b, entries, ways, failed, new DryPlants.Plants(planting.plantCount, fruit, newPlant), wage);
+        dry = new DryPlants(
+                b, entries, ways, failed, new DryPlants.Plants(ways.planting.plantCount, fruit, newPlant), wage);
         return dry.fruitLost;
     }
 
@@ -73,8 +62,8 @@ public final class Clogging {
      * @param netPerKg what a kilogram leaves after all that moves with yield
      */
     public void value(Line netPerKg) {
-        loss = new DryLoss(b, dry, planting.plantCount, netPerKg, house);
-        care = new LineCare(b, entries, ways, failed, dry, loss, parts, house, planting, wage);
+        loss = new DryLoss(b, dry, ways.planting.plantCount, netPerKg, ways.house);
+        care = new LineCare(b, entries, ways, dry, loss, wage);
     }
 
     /**

@@ -70,6 +70,9 @@ public final class DryPlants {
     /** Planting again of a plant that falls dry, money/plant, by way. */
     final Formula replantOfOne;
 
+    /** Outlets that fail. */
+    final FailedOutlets failed;
+
     private final FarmEntries entries;
 
     /**
@@ -84,6 +87,7 @@ public final class DryPlants {
      */
     public DryPlants(BudgetBuilder b, FarmEntries entries, Ways ways, FailedOutlets failed, Plants plants, Line wage) {
         this.entries = entries;
+        this.failed = failed;
         ScheduleBuilder e = b.schedule(Sheets.IRRIGATION, "A plant that falls dry");
         e.note("A plant without water is seen after some days and is given water again at once.");
         Line seen = asked(e, "days_until_seen", "Days until a dry plant is seen", DAY, 365);

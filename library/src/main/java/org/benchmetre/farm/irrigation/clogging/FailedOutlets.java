@@ -77,6 +77,9 @@ public final class FailedOutlets {
     /** Whole outlets that a plant lives on, by way. */
     final Line livesOn;
 
+    /** The parts that may carry outlets. */
+    final Parts parts;
+
     private final Ways ways;
 
     /**
@@ -90,6 +93,7 @@ public final class FailedOutlets {
      */
     public FailedOutlets(BudgetBuilder b, FarmEntries entries, Ways ways, Parts parts, Line inReach) {
         this.ways = ways;
+        this.parts = parts;
         checkInterval = entries.add(b.schedule(Sheets.IRRIGATION, "Checks of the outlets")
                 .entry("check_interval", "Time from one check of all outlets to the next", Unit.parse("mo"))
                 .above(0, 240));

@@ -16,7 +16,6 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.House;
-import org.benchmetre.farm.layout.Planting;
 
 /**
  * Care that keeps outlets open: checks, flushing, new outlets, acid. Where failed outlets are replaced at the check, every outlet is
@@ -54,26 +53,14 @@ public final class LineCare {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param ways ways to water
-     * @param failed outlets that fail
      * @param dry plants that fall dry
      * @param lost what they cost
-     * @param parts what carries the outlets
-     * @param house benches
-     * @param planting plants
      * @param wage wage of whoever cares for the lines
      */
-    public LineCare(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Ways ways,
-            FailedOutlets failed,
-            DryPlants dry,
-            DryLoss lost,
-            FailedOutlets.Parts parts,
-            House house,
-            Planting planting,
-            Line wage) {
+    public LineCare(BudgetBuilder b, FarmEntries entries, Ways ways, DryPlants dry, DryLoss lost, Line wage) {
         this.entries = entries;
+        FailedOutlets failed = dry.failed;
+        House house = ways.house;
         ScheduleBuilder e = b.schedule(Sheets.IRRIGATION, "Care of the lines");
         e.note(
                 "Acid burns, and with chlorine products it gives off poisonous gas: never let the two meet. It goes in only "
@@ -110,7 +97,7 @@ public final class LineCare {
                 HOURS_A_YEAR,
                 ways.whereFilled(when(
                         failed.repair.is(FailedOutlets.FOR_LIFE),
-                        planting.plantCount.over(plantRate).times(checks).in(HOURS_A_YEAR),
+                        ways.planting.plantCount.over(plantRate).times(checks).in(HOURS_A_YEAR),
                         ways.outletCount.over(outletRate).times(checks).in(HOURS_A_YEAR))));
         Line flushing = s.line(
                 "way_flush_hours",
@@ -139,7 +126,7 @@ public final class LineCare {
                 "way_new_outlet_price",
                 "Price of a new outlet counted",
                 MONEY_AN_OUTLET,
-                when(givenPrice.isPositive(), givenPrice, ofThePart(failed, parts)),
+                when(givenPrice.isPositive(), givenPrice, ofThePart(failed)),
                 "a blank takes the delivered price of one unit of the part, such as an emitter or a metre");
         Line newOutlets = s.line("way_new_outlets_cost", "New outlets", MONEY_A_YEAR, replaced.times(price));
         careCost = s.line(
@@ -165,8 +152,9 @@ public final class LineCare {
                         : s.entry(id, label, of).from(0, 1e6)));
     }
 
-    private static Formula ofThePart(FailedOutlets failed, FailedOutlets.Parts parts) {
-        Formula found = lookup(parts.unitCost(), parts.key(), failed.outletItem).counting(MONEY_AN_OUTLET);
+    private static Formula ofThePart(FailedOutlets failed) {
+        Formula found = lookup(failed.parts.unitCost(), failed.parts.key(), failed.outletItem)
+                .counting(MONEY_AN_OUTLET);
         return when(failed.itemsFound.isPositive(), found, none(MONEY_AN_OUTLET));
     }
 }

@@ -28,21 +28,15 @@ final class BenchEvenness {
     private final ScheduleBuilder s;
     private final Formula known;
 
-    BenchEvenness(
-            BudgetBuilder b,
-            Ways ways,
-            Outlets outlets,
-            Conditions water,
-            InReach where,
-            Lateral lateral,
-            BenchPressure bench) {
+    BenchEvenness(BudgetBuilder b, Ways ways, Outlets outlets, Conditions water, InReach where, BenchPressure bench) {
+        Lateral lateral = bench.friction;
         LateralPressure pressure = bench.lateral;
         known = lateral.outlets.isPositive();
         s = b.schedule(Sheets.IRRIGATION, "How evenly a bench is watered");
         s.note(
                 "Emission uniformity is that of new, clean outlets. Classes of uniformity: Merriam and Keller 1978 and ASAE EP458; "
                         + "of the maker's coefficient of variation: ASAE EP405.1; both from memory.");
-        flowVariation(outlets, water, bench, lateral);
+        flowVariation(outlets, water, bench);
         asMade = s.line(
                 "way_evenness_as_made",
                 "Evenness of outlets as made",
@@ -75,7 +69,7 @@ final class BenchEvenness {
         new BenchWarnings(s, ways, outlets, water, lateral, pressure);
     }
 
-    private void flowVariation(Outlets outlets, Conditions water, BenchPressure bench, Lateral lateral) {
+    private void flowVariation(Outlets outlets, Conditions water, BenchPressure bench) {
         Line most = s.line(
                 "way_highest_outlet_flow",
                 "Highest flow of an outlet",
@@ -95,7 +89,7 @@ final class BenchEvenness {
                 "way_pressure_variation_allowed",
                 "Pressure variation that keeps flow in its limit",
                 Evenness.PERCENT,
-                lateral.whereAny(Evenness.PERCENT, () -> allowed.in(Evenness.PERCENT)),
+                bench.friction.whereAny(Evenness.PERCENT, () -> allowed.in(Evenness.PERCENT)),
                 "1 - (1 - v)^(1/x); 100 % where flow does not depend on pressure");
     }
 

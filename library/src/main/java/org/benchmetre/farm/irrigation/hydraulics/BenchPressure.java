@@ -20,6 +20,8 @@ final class BenchPressure {
 
     private static final Unit KPA = Unit.parse("kPa");
 
+    /** Friction of one lateral. */
+    final Lateral friction;
     /** Rise of the laterals. */
     final Slope slope;
     /** Pressure along one lateral. */
@@ -28,6 +30,7 @@ final class BenchPressure {
     final Line highest;
 
     BenchPressure(BudgetBuilder b, Lateral friction, Outlets outlets, Conditions water) {
+        this.friction = friction;
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Pressure along a bench");
         s.note("Outlets have their rated pressure on average. " + LateralPressure.SYMBOLS);
         slope = new Slope(s, outlets, water);

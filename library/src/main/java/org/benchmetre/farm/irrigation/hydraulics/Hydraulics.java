@@ -20,6 +20,8 @@ public final class Hydraulics {
 
     private static final double LONGEST = 1000;
 
+    /** The ways to water. */
+    public final Ways ways;
     /** Flow of a bench, L/h. */
     public final Line flowPerBench;
     /** Flow for a plant on average, L/(h plant). */
@@ -55,17 +57,18 @@ public final class Hydraulics {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param ways the ways to water
-     * @param house benches
-     * @param planting plants
      */
-    public Hydraulics(BudgetBuilder b, FarmEntries entries, Ways ways, House house, Planting planting) {
+    public Hydraulics(BudgetBuilder b, FarmEntries entries, Ways ways) {
+        this.ways = ways;
+        House house = ways.house;
+        Planting planting = ways.planting;
         Outlets outlets = new Outlets(b, ways);
         Conditions water = new Conditions(b, entries);
         InReach where = new InReach(b, ways, outlets, house, planting);
         BenchLines bench = new BenchLines(b, outlets, water, where, house, planting);
         BenchPressure pressure = new BenchPressure(b, bench.lateral, outlets, water);
-        BenchEvenness even = new BenchEvenness(b, ways, outlets, water, where, bench.lateral, pressure);
-        StoredWater stored = new StoredWater(b, ways, outlets, water, bench, house, planting);
+        BenchEvenness even = new BenchEvenness(b, ways, outlets, water, where, pressure);
+        StoredWater stored = new StoredWater(b, ways, outlets, water, bench);
         new AlongTheRun(b, outlets, bench.lateral, pressure);
         new RunLengths(b, outlets, water, where, pressure.slope, even.asMade);
         b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")

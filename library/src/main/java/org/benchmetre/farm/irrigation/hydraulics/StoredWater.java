@@ -11,7 +11,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
@@ -33,14 +32,8 @@ final class StoredWater {
     /** What drains from the lines between pulses, share of a pulse, %. */
     final Line drainedShare;
 
-    StoredWater(
-            BudgetBuilder b,
-            Ways ways,
-            Outlets outlets,
-            Conditions water,
-            BenchLines bench,
-            House house,
-            Planting planting) {
+    StoredWater(BudgetBuilder b, Ways ways, Outlets outlets, Conditions water, BenchLines bench) {
+        Planting planting = ways.planting;
         Unit minute = Unit.parse("min");
         Unit perPlantUnit = Unit.parse("mL/plant");
         Unit litresPerMetre = Unit.parse("L/m");
@@ -58,7 +51,7 @@ final class StoredWater {
                 "way_stored_per_bench",
                 "Water in the lines of a bench",
                 LITRE,
-                perMetre.times(ways.lines).times(house.benchLength.plus(ways.tail)));
+                perMetre.times(ways.lines).times(ways.house.benchLength.plus(ways.tail)));
         s.line(
                 "way_stored_per_plant",
                 "Water in the lines for each plant",

@@ -48,6 +48,10 @@ public final class Ways {
     public final Line spacing;
     /** Extra length of each line, m. */
     public final Line tail;
+    /** The benches they water. */
+    public final House house;
+    /** The plants they water. */
+    public final Planting planting;
 
     /**
      * Declares entries and lines.
@@ -57,6 +61,8 @@ public final class Ways {
      * @param planting plants
      */
     public Ways(BudgetBuilder b, House house, Planting planting) {
+        this.house = house;
+        this.planting = planting;
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ways to water");
         s.note(
                 "Every way is priced at once; the one chosen on the sheet of entries is counted. A fourth way is one more row, "

@@ -47,6 +47,8 @@ public final class GrossWater {
     public final Line year;
     /** Drain, m3/a, by way. */
     public final Line drain;
+    /** Water kept. */
+    final WaterNeed need;
 
     /**
      * Declares the lines.
@@ -59,6 +61,7 @@ public final class GrossWater {
      * @param months months
      */
     public GrossWater(BudgetBuilder b, Ways ways, Hydraulics h, DrainShare share, WaterNeed need, Months months) {
+        this.need = need;
         Line uniformity = h.emissionUniformity;
         Unit perMonth = Unit.parse("m3/mo");
         Unit perYear = Unit.parse("m3/a");

@@ -14,7 +14,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.irrigation.hydraulics.Ways;
+import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 
 /**
  * Pressure, power, energy and money of the pump, by way to water.
@@ -54,14 +54,12 @@ public final class Pumping {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param h hydraulics of the benches
      * @param supply source and zones
-     * @param inlet pressure at the bench in kPa, by way
      * @param header friction of the header
      * @param gross water given in m3/a, by way
      */
-    public Pumping(
-            BudgetBuilder b, FarmEntries entries, Ways ways, Supply supply, Line inlet, Header header, Line gross) {
+    public Pumping(BudgetBuilder b, FarmEntries entries, Hydraulics h, Supply supply, HeaderPipe header, Line gross) {
         this.entries = entries;
         Unit hoursPerYear = Unit.parse("h/a");
         Unit kilowatt = Unit.parse("kW");
@@ -79,7 +77,8 @@ public final class Pumping {
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Pump, by way to water");
         list.note(
                 "Needed at the pump while the largest zone runs; a source with enough pressure of its own needs no pump.");
-        Formula needed = inlet.plus(header.loss)
+        Formula needed = h.inletPressure
+                .plus(header.loss)
                 .plus(filter)
                 .plus(fittings)
                 .plus(lift.counting(Unit.parse("mH2O")).in(KILOPASCAL))
@@ -88,7 +87,7 @@ public final class Pumping {
                 "way_pump_pressure",
                 "Pressure the pump adds",
                 KILOPASCAL,
-                ways.whereFilled(greater(needed, none(KILOPASCAL))),
+                h.ways.whereFilled(greater(needed, none(KILOPASCAL))),
                 "bench inlet + header + filter + regulator and fittings + lift - source");
         power = list.line(
                 "way_pump_power",

@@ -7,7 +7,6 @@ import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.House;
-import org.benchmetre.farm.layout.Planting;
 
 /** The water of the house, by way to water: what plants keep, what is given, zones, pump, hours, and what it all costs. */
 public final class Watering {
@@ -37,30 +36,21 @@ public final class Watering {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param months months of the year
-     * @param house benches
-     * @param planting plants
-     * @param ways ways to water
      * @param h hydraulics of the benches
      * @param wayChoice key of the way that is counted
      * @param feedPerVolume cost of the feed in a cubic metre
      */
     public Watering(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Months months,
-            House house,
-            Planting planting,
-            Ways ways,
-            Hydraulics h,
-            Line wayChoice,
-            Line feedPerVolume) {
-        WaterNeed need = new WaterNeed(b, entries.profile(), months, planting);
+            BudgetBuilder b, FarmEntries entries, Months months, Hydraulics h, Line wayChoice, Line feedPerVolume) {
+        Ways ways = h.ways;
+        House house = ways.house;
+        WaterNeed need = new WaterNeed(b, entries.profile(), months, ways.planting);
         DrainShare drain = new DrainShare(b, entries);
         GrossWater gross = new GrossWater(b, ways, h, drain, need, months);
         Supply supply = new Supply(b, entries, ways, house, h.flowPerBench, wayChoice);
-        Header header = new Header(b, entries, supply.zoneFlow, h);
-        Pumping pump = new Pumping(b, entries, ways, supply, h.inletPressure, header, gross.year);
-        new WateringHours(b, entries, ways, months, h.flowPerPlant, h.pulse, need, gross, supply.zonesRun);
+        HeaderPipe header = new HeaderPipe(b, entries, supply.zoneFlow, h);
+        Pumping pump = new Pumping(b, entries, h, supply, header, gross.year);
+        new WateringHours(b, entries, months, h, gross, supply.zonesRun);
         cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);
         cropShare = need.cropShare;
         pumping = pump.cost;

@@ -14,6 +14,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -35,24 +36,17 @@ public final class WateringHours {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
      * @param months months
-     * @param perPlant flow a plant gets in L/(plant h), by way
-     * @param pulse water of one watering, mL/plant
-     * @param need water kept
+     * @param h hydraulics of the benches
      * @param gross water given
      * @param zonesRun zones as run, by way
      */
     public WateringHours(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Ways ways,
-            Months months,
-            Line perPlant,
-            Line pulse,
-            WaterNeed need,
-            GrossWater gross,
-            Line zonesRun) {
+            BudgetBuilder b, FarmEntries entries, Months months, Hydraulics h, GrossWater gross, Line zonesRun) {
+        Ways ways = h.ways;
+        Line perPlant = h.flowPerPlant;
+        Line pulse = h.pulse;
+        WaterNeed need = gross.need;
         Unit minute = Unit.parse("min");
         Unit perDayUnit = Unit.parse("1/d");
         Unit hoursPerDay = Unit.parse("h/d");

@@ -1,4 +1,4 @@
-package org.benchmetre;
+package org.benchmetre.review;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,10 +17,21 @@ import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
 
-/** Looks for values that are allowed but probably not meant. A cell of a file that stands for several is told once. */
-record Doubts(Budget budget) {
+/**
+ * Looks for values that are allowed but probably not meant. A cell of a file that stands for several is told once.
+ *
+ * @param budget whose entries are looked at
+ */
+public record Doubts(Budget budget) {
 
-    List<Remark> all() {
+    private static final String PLAN_YEAR = "plan_year";
+
+    /**
+     * Entries outside their usual range, and prices of another year than the plan.
+     *
+     * @return in the order of the lines
+     */
+    public List<Remark> all() {
         List<Remark> found = new ArrayList<>();
         for (Line line : budget.lines()) {
             if (line.kind() == Kind.NUMBER) {
@@ -69,7 +80,7 @@ record Doubts(Budget budget) {
     }
 
     private void addOtherYear(List<Remark> found, Given given, String address) {
-        double plan = budget.find(Lines.PLAN_YEAR)
+        double plan = budget.find(PLAN_YEAR)
                 .map(line -> budget.given(line).get(0).number())
                 .orElse(given.number());
         if (given.number() != plan) {

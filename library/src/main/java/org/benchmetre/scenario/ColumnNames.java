@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Map;
 
 /** The names of a table's columns. Of columns with the same name the first counts. */
-final class Header {
+final class ColumnNames {
 
     private final String file;
     private final CsvText.Fields fields;
     private final Map<String, Integer> positions = new LinkedHashMap<>();
 
-    Header(String file, CsvText.Fields fields) {
+    ColumnNames(String file, CsvText.Fields fields) {
         this.file = file;
         this.fields = fields;
         for (int i = 0; i < fields.cells().size(); i++) {
-            String name = Words.folded(fields.cells().get(i));
+            String name = Phrases.folded(fields.cells().get(i));
             if (!name.isEmpty()) {
                 positions.putIfAbsent(name, i);
             }
@@ -48,7 +48,7 @@ final class Header {
     List<Fault> faults(List<CsvText.Fields> rows) {
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < width(); i++) {
-            String name = Words.folded(fields.cells().get(i));
+            String name = Phrases.folded(fields.cells().get(i));
             if (name.isEmpty() && hasText(rows, i)) {
                 faults.add(new Fault(
                         new Place(file, row(), ""),
@@ -79,7 +79,7 @@ final class Header {
         }
         return List.of(new Fault(
                 new Place(file, row(), ""),
-                "no " + (missing.size() == 1 ? "column " : "columns ") + Words.quotedList(missing),
-                "a header with " + Words.quotedList(required) + " (it has " + Words.quotedList(names()) + ")"));
+                "no " + (missing.size() == 1 ? "column " : "columns ") + Phrases.quotedList(missing),
+                "a header with " + Phrases.quotedList(required) + " (it has " + Phrases.quotedList(names()) + ")"));
     }
 }

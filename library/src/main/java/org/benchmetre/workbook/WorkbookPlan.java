@@ -12,18 +12,18 @@ import org.benchmetre.budget.Schedule;
 import org.benchmetre.budget.entry.Given;
 
 /** Where everything of a budget stands: worked out before anything is written, since formulas point forward too. */
-final class Plan {
+final class WorkbookPlan {
 
     private final Budget budget;
     private final Map<String, SheetPlan> sheets = new LinkedHashMap<>();
-    private final Map<Line, Place> places = new LinkedHashMap<>();
+    private final Map<Line, TablePlace> places = new LinkedHashMap<>();
 
-    private Plan(Budget budget) {
+    private WorkbookPlan(Budget budget) {
         this.budget = budget;
     }
 
-    static Plan of(Budget budget) {
-        Plan plan = new Plan(budget);
+    static WorkbookPlan of(Budget budget) {
+        WorkbookPlan plan = new WorkbookPlan(budget);
         for (Schedule schedule : budget.schedules()) {
             SheetPlan sheet = plan.sheets.computeIfAbsent(schedule.sheet(), name -> new SheetPlan(name, budget));
             sheet.add(schedule);
@@ -41,21 +41,22 @@ final class Plan {
         }
     }
 
-    private static Place place(String sheet, Box box, Line line, int order, int column) {
+    private static TablePlace place(String sheet, Box box, Line line, int order, int column) {
         int table = box.table();
         return switch (Layout.of(box.schedule())) {
-            case LIST -> new Place(sheet, table + 1 + order, Columns.LIST_VALUE, null, null);
-            case TABLE -> new Place(sheet, table + 2, column, line.axes().get(0), null);
+            case LIST -> new TablePlace(sheet, table + 1 + order, ColumnWidths.LIST_VALUE, null, null);
+            case TABLE -> new TablePlace(sheet, table + 2, column, line.axes().get(0), null);
             case PERIODS ->
-                new Place(
+                new TablePlace(
                         sheet,
                         table + 1 + order,
-                        Columns.PERIOD_FIRST,
+                        ColumnWidths.PERIOD_FIRST,
                         null,
                         line.axes().get(0));
             case BLOCKS -> {
                 int top = table + order * SheetPlan.blockHeight(line);
-                yield new Place(sheet, top + 2, Columns.PERIOD_FIRST, SheetPlan.down(line), SheetPlan.across(line));
+                yield new TablePlace(
+                        sheet, top + 2, ColumnWidths.PERIOD_FIRST, SheetPlan.down(line), SheetPlan.across(line));
             }
         };
     }
@@ -76,7 +77,7 @@ final class Plan {
         return sheets.get(name);
     }
 
-    Place place(Line line) {
+    TablePlace place(Line line) {
         return places.get(line);
     }
 
@@ -87,7 +88,7 @@ final class Plan {
     /** The cell to type in: beside the value where the entry was given in another unit, else the value's own. */
     Spot typedSpot(Line line, int cell) {
         Spot value = spot(line, cell);
-        return isConverted(line) ? new Spot(value.sheet(), value.row(), Columns.LIST_ENTRY) : value;
+        return isConverted(line) ? new Spot(value.sheet(), value.row(), ColumnWidths.LIST_ENTRY) : value;
     }
 
     /** Whether a single value was given in a unit that is not its line's, or on a scale with another zero. */
@@ -103,7 +104,7 @@ final class Plan {
 
     /** The header cells or names along an axis of a line, for whoever needs to point at them. */
     List<Spot> names(Line line, Axis axis) {
-        Place place = place(line);
+        TablePlace place = place(line);
         List<Spot> spots = new ArrayList<>();
         for (int i = 0; i < axis.size(); i++) {
             spots.add(
@@ -114,7 +115,7 @@ final class Plan {
         return spots;
     }
 
-    private int headerRow(Line line, Place place) {
+    private int headerRow(Line line, TablePlace place) {
         if (place.down() != null) {
             return place.row() - 1;
         }

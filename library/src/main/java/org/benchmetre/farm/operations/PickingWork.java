@@ -11,6 +11,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
@@ -27,7 +28,7 @@ import org.benchmetre.farm.input.Sheets;
  *
  * Common practice, no source.
  */
-public final class Picking {
+public final class PickingWork {
 
     private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
     private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
@@ -44,11 +45,18 @@ public final class Picking {
      * @param monthHours hours in each month
      * @param wage cost of an hour in the economic budget
      * @param cashWage cash cost of an hour
+     * @param year what it comes to in a year
+     */
+    public record Work(Line wageClass, Line monthHours, Line wage, Line cashWage, Year year) {}
+
+    /**
+     * What work comes to in a year.
+     *
      * @param hours hours a year
      * @param cost cost a year, family work included
      * @param cash cash cost a year
      */
-    public record Work(Line wageClass, Line monthHours, Line wage, Line cashWage, Line hours, Line cost, Line cash) {}
+    public record Year(Line hours, Line cost, Line cash) {}
 
     /** Picking. */
     public final Work picking;
@@ -70,18 +78,12 @@ public final class Picking {
      * @param entries gives entries their values
      * @param wages what hours cost
      * @param months the months
-     * @param monthYield fruit picked in each month
-     * @param picked fruit picked in a year
+     * @param harvest fruit picked in each month and in a year
      * @param benchMetres all benches end to end
      */
-    public Picking(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Wages wages,
-            Months months,
-            Line monthYield,
-            Line picked,
-            Line benchMetres) {
+    public PickingWork(
+            BudgetBuilder b, FarmEntries entries, Wages wages, Months months, Harvest harvest, Line benchMetres) {
+        Line monthYield = harvest.monthYield;
         this.entries = entries;
         this.wages = wages;
         this.months = months;
@@ -115,7 +117,7 @@ public final class Picking {
         ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Picking and packing in a year");
         picking = work(y, "picking", "Picking", pickers, pick);
         packing = work(y, "packing", "Packing", packers, pack);
-        averages(y, picked);
+        averages(y, harvest.yield);
         pickingMoves = y.line(
                 "picking_cost_of_one_more_kg",
                 "Picking, one more kg",
@@ -168,7 +170,7 @@ public final class Picking {
                 label + ", cash for work",
                 MONEY_A_YEAR,
                 hours.times(cashWage).in(MONEY_A_YEAR));
-        return new Work(workers, monthHours, wage, cashWage, hours, cost, cash);
+        return new Work(workers, monthHours, wage, cashWage, new Year(hours, cost, cash));
     }
 
     private void averages(ScheduleBuilder y, Line picked) {
@@ -177,6 +179,10 @@ public final class Picking {
     }
 
     private static void average(ScheduleBuilder y, String id, String label, Work work, Line picked) {
-        y.line(id, label, MONEY_A_KG, onlyWhen(picked.isPositive(), work.cost().over(picked), "no fruit"));
+        y.line(
+                id,
+                label,
+                MONEY_A_KG,
+                onlyWhen(picked.isPositive(), work.year().cost().over(picked), "no fruit"));
     }
 }

@@ -13,7 +13,7 @@ import org.benchmetre.budget.Position;
  * @param down the axis that runs down, or null
  * @param across the axis that runs across, or null
  */
-record Place(String sheet, int row, int column, Axis down, Axis across) {
+record TablePlace(String sheet, int row, int column, Axis down, Axis across) {
 
     Spot spot(Line line, int cell) {
         return spot(line.positionOf(cell));

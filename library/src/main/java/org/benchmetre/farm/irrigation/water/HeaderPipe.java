@@ -17,7 +17,7 @@ import org.benchmetre.farm.irrigation.hydraulics.PipeLoss;
  * Friction of the header from pump to far bench, by {@link PipeLoss}. The whole flow of the zone is taken to run the whole length,
  * which is on the safe side: benches along the way take their share off.
  */
-public final class Header {
+public final class HeaderPipe {
 
     /** Pipe from the pump to the far bench, m. */
     public final Line length;
@@ -32,7 +32,7 @@ public final class Header {
      * @param zoneFlow flow of the largest zone in L/h, by way
      * @param h viscosity of the water and limit of velocity
      */
-    public Header(BudgetBuilder b, FarmEntries entries, Line zoneFlow, Hydraulics h) {
+    public HeaderPipe(BudgetBuilder b, FarmEntries entries, Line zoneFlow, Hydraulics h) {
         Unit speed = Unit.parse("m/s");
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Header");
         length = entries.add(s.entry("header_length", "Pipe from pump to the far bench", METRE)

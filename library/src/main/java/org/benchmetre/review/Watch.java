@@ -1,4 +1,4 @@
-package org.benchmetre;
+package org.benchmetre.review;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,10 +10,19 @@ import org.benchmetre.budget.run.Figures;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
 
-/** The warnings that the figures themselves give: every cell of a warning line that is not empty. */
-record Watch(Figures figures) {
+/**
+ * The warnings that the figures themselves give: every cell of a warning line that is not empty.
+ *
+ * @param figures a budget, computed
+ */
+public record Watch(Figures figures) {
 
-    List<Remark> remarks() {
+    /**
+     * All that is wrong now.
+     *
+     * @return in the order of the lines and of their cells, each with the names of the rows it stands in
+     */
+    public List<Remark> remarks() {
         List<Remark> found = new ArrayList<>();
         for (Line line : figures.budget().warnings()) {
             for (int cell = 0; cell < line.size(); cell++) {

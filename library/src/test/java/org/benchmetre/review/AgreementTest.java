@@ -1,4 +1,4 @@
-package org.benchmetre;
+package org.benchmetre.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.benchmetre.budget.Formulas.number;

@@ -6,7 +6,7 @@ import java.util.Locale;
  * Chemical elements of feed salts with their molar masses in g/mol: standard atomic weights, abridged to five figures, of the IUPAC
  * table of 2021 (from memory; recipes need four figures).
  */
-enum Atom {
+enum ChemicalElement {
     /** Hydrogen. */
     H(1.008),
     /** Carbon. */
@@ -36,12 +36,12 @@ enum Atom {
     /** In g/mol. */
     private final double molarMass;
 
-    Atom(double molarMass) {
+    ChemicalElement(double molarMass) {
         this.molarMass = molarMass;
     }
 
     /** The element of a symbol such as {@code Ca}; throws {@link IllegalArgumentException} for a symbol of none. */
-    static Atom of(String symbol) {
+    static ChemicalElement of(String symbol) {
         return valueOf(symbol.toUpperCase(Locale.ROOT));
     }
 

@@ -6,9 +6,9 @@ import java.util.stream.Collectors;
 import org.benchmetre.budget.entry.Quoted;
 
 /** Small pieces of the sentences in faults; the same in every locale. */
-final class Words {
+final class Phrases {
 
-    private Words() {}
+    private Phrases() {}
 
     static String sentence(String text) {
         return text.endsWith(".") || text.endsWith("?") ? text : text + ".";

@@ -1,4 +1,4 @@
-package org.benchmetre;
+package org.benchmetre.review;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,14 +7,20 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
 /** Checks that parts sum to their wholes in a computed budget. */
-final class Agreement {
+public final class Agreement {
 
     /** Sums of a few dozen amounts differ by rounding alone; this share of the larger side is far above that. */
     private static final double SHARE = 1e-9;
 
     private Agreement() {}
 
-    static List<String> disagreements(Figures figures) {
+    /**
+     * Sums that should agree and do not: a fault of the arithmetic, not of the input.
+     *
+     * @param figures a farm, computed
+     * @return whole sentences; empty when all agree
+     */
+    public static List<String> disagreements(Figures figures) {
         List<String> found = new ArrayList<>();
         compare(
                 found,

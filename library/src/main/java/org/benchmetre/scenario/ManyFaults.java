@@ -1,24 +1,28 @@
-package org.benchmetre;
+package org.benchmetre.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.benchmetre.scenario.Fault;
-import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Place;
-import org.benchmetre.scenario.Remark;
 
 /**
  * What is wrong with several scenarios, each fault with the name of its scenario before its place.
  *
  * @param all where they are gathered
  */
-record ManyFaults(Faults all) {
+public record ManyFaults(Faults all) {
 
-    ManyFaults() {
+    /** Starts without any. */
+    public ManyFaults() {
         this(new Faults());
     }
 
-    void add(String name, Path folder, Faults faults) {
+    /**
+     * Adds all that is wrong with a scenario that could not be read.
+     *
+     * @param name of the scenario
+     * @param folder where it is; a fault of the folder itself is told without the name
+     * @param faults what was found
+     */
+    public void add(String name, Path folder, Faults faults) {
         for (Fault fault : faults.faults()) {
             boolean named = fault.place().file().equals(folder.toString());
             Place place = named ? fault.place() : within(name, fault.place());
@@ -27,7 +31,14 @@ record ManyFaults(Faults all) {
         remarks(name, faults.warnings(), faults.notes());
     }
 
-    void remarks(String name, List<Remark> warnings, List<Remark> notes) {
+    /**
+     * Adds what is said of a scenario beside faults.
+     *
+     * @param name of the scenario
+     * @param warnings what looks wrong
+     * @param notes how it was understood
+     */
+    public void remarks(String name, List<Remark> warnings, List<Remark> notes) {
         warnings.forEach(warning -> all.warn(within(name, warning.place()), warning.text()));
         notes.forEach(note -> all.note(within(name, note.place()), note.text()));
     }

@@ -11,27 +11,27 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Solved;
 
 /** What the searches of a budget have found. */
-final class Found {
+final class SearchResults {
 
     /** No search has run. */
-    static final Found NOTHING = new Found(Map.of());
+    static final SearchResults NOTHING = new SearchResults(Map.of());
 
     private static final Solved NOT_SEARCHED = Solved.none("not searched");
 
     private final Map<Line, List<Solved>> all;
 
-    private Found(Map<Line, List<Solved>> all) {
+    private SearchResults(Map<Line, List<Solved>> all) {
         this.all = all;
     }
 
     /** All searches of a budget, run once on its entries as they stand. */
-    static Found of(Budget budget) {
-        return budget.here(Found.class, () -> {
+    static SearchResults of(Budget budget) {
+        return budget.here(SearchResults.class, () -> {
             Map<Line, List<Solved>> found = new HashMap<>();
             budget.solved()
                     .forEach(line ->
                             found.put(line, checked(line, budget.search(line).find(budget))));
-            return new Found(found);
+            return new SearchResults(found);
         });
     }
 

@@ -6,7 +6,7 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 
 /** Which column holds what, and how wide it is in characters. Width belongs to the kind of column, not to its contents. */
-final class Columns {
+final class ColumnWidths {
 
     static final int LIST_VALUE = 1;
     static final int LIST_UNIT = 2;
@@ -44,7 +44,7 @@ final class Columns {
             LIST_SOURCE,
             NUMBER));
 
-    private Columns() {}
+    private ColumnWidths() {}
 
     static double width(Line line) {
         if (line.kind() != Kind.TEXT) {
