@@ -14,6 +14,7 @@ import org.benchmetre.budget.Layer;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Home;
 
 /** Seeded changes to the entries of any budget: numbers up or down by half within their bounds, choices at random. */
 public final class Adjustments {
@@ -50,10 +51,26 @@ public final class Adjustments {
             if (broken.isEmpty()) {
                 return changes;
             }
-            if (!changes.keySet().removeAll(broken)) {
-                changes.keySet().removeIf(line -> sharesAxis(line, broken));
+            boolean fewer = changes.keySet().removeAll(broken)
+                    || changes.keySet().removeIf(line -> sharesAxis(line, broken) || sharesRow(line, broken));
+            if (!fewer) {
+                throw new IllegalStateException("Nothing that was changed has to do with " + broken + ".");
             }
         }
+    }
+
+    /** Single values and the ends of their ranges stand in one row of their file. */
+    private boolean sharesRow(Line line, Set<Line> broken) {
+        Home home = home(line);
+        return broken.stream()
+                .map(this::home)
+                .anyMatch(other -> other.table().equals(Home.SINGLE)
+                        && other.table().equals(home.table())
+                        && other.rows().equals(home.rows()));
+    }
+
+    private Home home(Line line) {
+        return budget.entry(line).orElseThrow().home();
     }
 
     private static boolean sharesAxis(Line line, Set<Line> broken) {
