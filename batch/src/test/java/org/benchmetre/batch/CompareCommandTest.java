@@ -324,7 +324,7 @@ class CompareCommandTest {
                 .contains(
                         "(house_area[trough_house]) = 230.4 m2",
                         "entry, trough-house, budget_value[own_mulch]; source: a figure of this scenario",
-                        "blank entry, no such row in container-house");
+                        "blank entry, container-house, no such row");
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
     }
 
