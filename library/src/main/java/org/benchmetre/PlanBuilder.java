@@ -72,7 +72,21 @@ public final class PlanBuilder {
      * @return this
      */
     public PlanBuilder entry(String line, String value, String source) {
-        rows(Home.SINGLE).add(Map.of("line", line, "value", value, "source", source));
+        return entry(line, value, "", "", source);
+    }
+
+    /**
+     * Gives a single entry a value and a usual range of its own.
+     *
+     * @param line its name, or the address of a cell of a table
+     * @param value a number, with a unit behind it where it is not in the entry's own, or a word
+     * @param low the low end, with its unit, or empty
+     * @param high the high end, with its unit, or empty
+     * @param source where the value comes from
+     * @return this
+     */
+    public PlanBuilder entry(String line, String value, String low, String high, String source) {
+        rows(Home.SINGLE).add(Map.of("line", line, "value", value, "low", low, "high", high, "source", source));
         return this;
     }
 

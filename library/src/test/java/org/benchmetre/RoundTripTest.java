@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -170,7 +171,13 @@ class RoundTripTest {
                 if (file.equals("farm.csv")) {
                     String unit = row.get("unit");
                     boolean word = unit.isEmpty() || unit.equals("1");
-                    builder.entry(row.get("line"), row.get("value") + (word ? "" : " " + unit), row.get("source"));
+                    UnaryOperator<String> typed = text -> text.isEmpty() || word ? text : text + " " + unit;
+                    builder.entry(
+                            row.get("line"),
+                            typed.apply(row.get("value")),
+                            typed.apply(row.get("low")),
+                            typed.apply(row.get("high")),
+                            row.get("source"));
                 } else {
                     Map<String, String> cells = new LinkedHashMap<>(row);
                     String keyColumn = FarmTables.form(file).key().column();
