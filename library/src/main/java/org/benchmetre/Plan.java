@@ -76,13 +76,13 @@ public final class Plan {
      */
     public Plan with(List<String> settings) throws ScenarioException {
         Faults faults = new Faults();
-        Layer layer = Settings.parse(settings).over(budget, faults);
+        Layer layer = Settings.parse(settings).over(budget, new Layer(), faults);
         Optional<Budget> changed = budget.gate()
                 .lay(
                         layer,
                         line -> false,
                         no -> faults.add(
-                                Place.of(no.origin()),
+                                Place.of(no, budget),
                                 no.refusal().found(),
                                 no.refusal().expected()));
         if (changed.isEmpty() || !faults.isEmpty()) {

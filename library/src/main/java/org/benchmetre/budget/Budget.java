@@ -290,6 +290,15 @@ public final class Budget implements Serializable {
         return rules;
     }
 
+    /** Whether every entry holds its documented default. */
+    boolean isAsDocumented() {
+        return givens == defaults;
+    }
+
+    Set<Line> entries() {
+        return entries.keySet();
+    }
+
     /**
      * The same budget with a layer of values over its own. Every value is looked at, alone and together with the others.
      *

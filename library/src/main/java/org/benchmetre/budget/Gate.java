@@ -76,22 +76,13 @@ public final class Gate {
      */
     public Optional<Budget> lay(Layer layer, Predicate<Line> unsure, Consumer<Refused> told) {
         Budget laid = budget.laid(layer);
-        List<Refused> refused = laid.gate().refused(layer, unsure);
+        List<Refused> refused = laid.gate().refused(layer, unsure, budget.isAsDocumented());
         refused.forEach(told);
         return refused.isEmpty() ? Optional.of(laid) : Optional.empty();
     }
 
-    /**
-     * The budget with values that nobody has looked at: for questions about units only, never for figures.
-     *
-     * @param layer values by cell
-     * @return a budget that is not to be handed on
-     */
-    public Budget unchecked(Layer layer) {
-        return budget.laid(layer);
-    }
-
-    private List<Refused> refused(Layer layer, Predicate<Line> unsure) {
+    /** Over documented defaults all rules are looked at, since nobody has looked at them yet. */
+    private List<Refused> refused(Layer layer, Predicate<Line> unsure, boolean all) {
         List<Refused> found = new ArrayList<>();
         Set<Line> wrong = new HashSet<>();
         budget.rules().forEach(rule -> rule.lines().stream().filter(unsure).forEach(wrong::add));
@@ -102,13 +93,13 @@ public final class Gate {
                 wrong.add(line);
             });
         }));
-        found.addAll(broken(layer, wrong));
+        Set<Line> changed = all ? budget.entries() : new HashSet<>(layer.lines());
+        found.addAll(broken(changed, wrong));
         return found;
     }
 
-    /** The rules that are broken, of those about cells of a layer and about no line that is wrong or unsure already. */
-    private List<Refused> broken(Layer layer, Set<Line> wrong) {
-        Set<Line> changed = new HashSet<>(layer.lines());
+    /** The rules that are broken, of those about changed lines and about no line that is wrong or unsure already. */
+    private List<Refused> broken(Set<Line> changed, Set<Line> wrong) {
         Set<Refused> found = new LinkedHashSet<>();
         for (Rule rule : budget.rules()) {
             if (rule.lines().stream().anyMatch(changed::contains)

@@ -42,14 +42,16 @@ public final class Layer implements Serializable {
     }
 
     /**
-     * Whether there is a value for a cell.
+     * What a cell holds under this layer.
      *
+     * @param budget what lies below
      * @param line an entry
      * @param cell from 0
-     * @return true when there is
+     * @return the layer's value, else the budget's
      */
-    public boolean has(Line line, int cell) {
-        return cells.getOrDefault(line, Map.of()).containsKey(cell);
+    public Given over(Budget budget, Line line, int cell) {
+        Given own = cells.getOrDefault(line, Map.of()).get(cell);
+        return own == null ? budget.given(line).get(cell) : own;
     }
 
     /**

@@ -1,6 +1,8 @@
 package org.benchmetre.scenario;
 
 import java.util.Objects;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Refused;
 import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Quoted;
 
@@ -40,6 +42,20 @@ public record Place(String file, int row, String column) {
      */
     public static Place wholeFile(String file) {
         return new Place(file, 0, "");
+    }
+
+    /**
+     * Where a refused value comes from.
+     *
+     * @param refused what a budget does not take
+     * @param budget the budget
+     * @return the cell it was read from; the file where the entry is kept when it is the default that is refused
+     */
+    public static Place of(Refused refused, Budget budget) {
+        boolean said = !refused.origin().equals(Origin.DEFAULT);
+        return said
+                ? of(refused.origin())
+                : wholeFile(budget.entry(refused.line()).orElseThrow().home().table());
     }
 
     /**

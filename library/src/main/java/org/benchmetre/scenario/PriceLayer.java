@@ -29,14 +29,16 @@ public final class PriceLayer {
     private static final List<String> NEEDED = List.of("pack", "price", "price_year");
 
     private final Budget budget;
+    private final Layer below;
     private final String table;
     private final Faults faults;
     private final Layer layer = new Layer();
     private final Map<String, Row> first = new HashMap<>();
     private final Map<String, Line> entries = new HashMap<>();
 
-    private PriceLayer(Budget budget, String table, Faults faults) {
+    private PriceLayer(Budget budget, Layer below, String table, Faults faults) {
         this.budget = budget;
+        this.below = below;
         this.table = table;
         this.faults = faults;
     }
@@ -45,14 +47,15 @@ public final class PriceLayer {
      * Reads a price list.
      *
      * @param path the CSV file
-     * @param budget with the scenario in it
+     * @param budget of the scenario
+     * @param below what the scenario says
      * @param table the table that is priced, such as {@code materials.csv}
      * @param faults where everything wrong with it is reported, another unit than the part's and another currency included; an item that
      *     no part has is noted
      * @return what can be laid over the budget
      */
-    public static Layer read(Path path, Budget budget, String table, Faults faults) {
-        PriceLayer list = new PriceLayer(budget, table, faults);
+    public static Layer read(Path path, Budget budget, Layer below, String table, Faults faults) {
+        PriceLayer list = new PriceLayer(budget, below, table, faults);
         Table file = Table.read(path, faults);
         file.requireColumns(ITEM, "pack", UNIT, "price", "price_year", SOURCE);
         file.rows().forEach(list::read);
@@ -125,7 +128,7 @@ public final class PriceLayer {
     }
 
     private void checkUnit(Row row, int index) {
-        String unit = budget.given(entry(UNIT)).get(index).text();
+        String unit = below.over(budget, entry(UNIT), index).text();
         if (!Phrases.folded(unit).equals(Phrases.folded(row.text(UNIT)))) {
             String expected = "the unit of this part in the scenario, " + Quoted.text(unit);
             faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);

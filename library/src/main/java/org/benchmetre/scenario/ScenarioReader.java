@@ -59,23 +59,17 @@ public record ScenarioReader(
         Budget budget = build.apply(structure);
         FileLayer.Result read = FileLayer.read(budget, tables, forms, faults);
         Layer layer = read.layer();
-        Budget files = laid(budget, layer);
-        over.prices().ifPresent(path -> layer.under(PriceLayer.read(path, files, priced, faults)));
-        layer.under(over.settings().over(laid(budget, layer), faults));
+        over.prices().ifPresent(path -> layer.under(PriceLayer.read(path, budget, layer, priced, faults)));
+        layer.under(over.settings().over(budget, layer, faults));
         Optional<Budget> result = budget.gate()
                 .lay(
                         layer,
                         line -> read.refused().contains(line) || isUnsure(budget, line, tables),
                         no -> faults.addOnce(
-                                Place.of(no.origin()),
+                                Place.of(no, budget),
                                 no.refusal().found(),
                                 no.refusal().expected()));
         return faults.isEmpty() ? result : Optional.empty();
-    }
-
-    /** Values as they are so far, for units that bare numbers of the next layer are in; the gate looks at all of them at the end. */
-    private static Budget laid(Budget budget, Layer layer) {
-        return budget.gate().unchecked(layer);
     }
 
     /** Whether the table of an entry has rows that could not be read, so that nothing can be said of how its cells fit together. */

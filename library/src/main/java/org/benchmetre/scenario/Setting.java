@@ -3,6 +3,7 @@ package org.benchmetre.scenario;
 import java.util.Optional;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Layer;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Origin;
@@ -63,13 +64,14 @@ public record Setting(Address address, String value) {
      * The value as the cell takes it. Rules between cells are looked at when all settings are known.
      *
      * @param budget the budget the cell stands in
+     * @param below what lies over the budget already
      * @param cell an entry cell of it
      * @param faults where a value that the entry does not take is reported
      * @return the value; empty after a fault
      */
-    Optional<Given> given(Budget budget, CellRef cell, Faults faults) {
+    Optional<Given> given(Budget budget, Layer below, CellRef cell, Faults faults) {
         Line line = cell.line();
-        Given now = budget.given(line).get(cell.cell());
+        Given now = below.over(budget, line, cell.cell());
         Typed typed = Typed.of(value, now.filled() ? now.typedIn() : line.unit());
         return budget.gate()
                 .accept(line, cell.cell(), typed)

@@ -36,11 +36,12 @@ public record Settings(List<Setting> settings) {
     /**
      * The settings as a layer.
      *
-     * @param budget with what lies below in it: a number without a unit is in the unit that a cell was given in
+     * @param budget whose entries are meant
+     * @param below what lies over the budget already: a number without a unit is in the unit that a cell was given in
      * @param faults where unknown names, values that an entry does not take, and entries that are set twice are reported
      * @return what can be laid over the budget
      */
-    public Layer over(Budget budget, Faults faults) {
+    public Layer over(Budget budget, Layer below, Faults faults) {
         Layer layer = new Layer();
         Map<CellRef, Setting> changed = new HashMap<>();
         Set<Setting> twice = new HashSet<>();
@@ -52,7 +53,7 @@ public record Settings(List<Setting> settings) {
             if (changed.putIfAbsent(cell.get(), setting) != null && twice.add(setting)) {
                 faults.add(setting.place(), "a second value for " + setting.address(), "each entry set once");
             }
-            setting.given(budget, cell.get(), faults)
+            setting.given(budget, below, cell.get(), faults)
                     .ifPresent(given -> layer.put(cell.get().line(), cell.get().cell(), given));
         }
         return layer;

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
-import org.benchmetre.budget.Layer;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.TypedOver;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.Faults;
@@ -107,9 +107,7 @@ public final class Sample {
 
     /** The same for values by cell. */
     public static Budget typedOver(Budget budget, Map<Line, Map<Integer, Given>> changes) {
-        Layer layer = new Layer();
-        changes.forEach((line, cells) -> cells.forEach((cell, value) -> layer.put(line, cell, value)));
-        return budget.gate().unchecked(layer);
+        return TypedOver.of(budget, changes);
     }
 
     private static Given given(Line line, String text) {
