@@ -47,9 +47,7 @@ final class BenchEvenness {
                 "way_emission_uniformity",
                 "Emission uniformity, new",
                 Evenness.PERCENT,
-                lateral.whereAny(
-                        Evenness.PERCENT,
-                        () -> Evenness.emissionUniformity(asMade, pressure.lowestFlow.over(outlets.flow))),
+                Evenness.emissionUniformity(asMade, lateral, pressure, outlets),
                 Evenness.SOURCE);
         uniformityInRange = s.line(
                 "way_uniformity_in_range",

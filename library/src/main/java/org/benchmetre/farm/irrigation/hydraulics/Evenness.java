@@ -49,14 +49,18 @@ final class Evenness {
     }
 
     /**
-     * Design emission uniformity.
+     * Design emission uniformity of a lateral.
      *
      * @param asMade evenness of outlets as made
-     * @param lowestOverAverage lowest flow over average flow
-     * @return in %
+     * @param lateral the lateral
+     * @param pressure pressure along it, with the lowest flow
+     * @param outlets its outlets, with their average flow
+     * @return in %; 0 where there are no outlets
      */
-    static Formula emissionUniformity(Formula asMade, Formula lowestOverAverage) {
-        return asMade.times(lowestOverAverage).in(PERCENT);
+    static Formula emissionUniformity(Formula asMade, Lateral lateral, LateralPressure pressure, Outlets outlets) {
+        return lateral.whereAny(
+                PERCENT,
+                () -> asMade.times(pressure.lowestFlow.over(outlets.flow)).in(PERCENT));
     }
 
     /**

@@ -44,9 +44,7 @@ final class RunLengths {
                 "run_emission_uniformity",
                 "Emission uniformity, new",
                 Evenness.PERCENT,
-                lateral.whereAny(
-                        Evenness.PERCENT,
-                        () -> Evenness.emissionUniformity(asMade, pressure.lowestFlow.over(outlets.flow))),
+                Evenness.emissionUniformity(asMade, lateral, pressure, outlets),
                 Evenness.SOURCE);
         Line inRange = workings.line(
                 "run_uniformity_in_range",
