@@ -21,6 +21,19 @@ class RankingOfWaysTest {
 
     private static final List<String> WAYS = List.of("emitter", "tape", "dripline");
 
+    /** A fourth way to water in the first spare row; what fails a year comes last. */
+    private static final String[] MIST = {
+        "way_key[spare_1]=mist",
+        "way_label[spare_1]=Mist",
+        "way_lines[spare_1]=1",
+        "way_outlets_per_plant[spare_1]=1",
+        "way_outlet_flow[spare_1]=2",
+        "way_outlet_pressure[spare_1]=100",
+        "way_inner_diameter[spare_1]=13.6",
+        "way_coefficient_of_variation[spare_1]=0.03",
+        "way_failed_per_year[spare_1]=0.001"
+    };
+
     @TempDir
     private Path folder;
 
@@ -110,16 +123,7 @@ class RankingOfWaysTest {
 
     @Test
     void a_fourth_way_in_a_spare_row_takes_part() throws ScenarioException {
-        Figures f = with(
-                "way_key[spare_1]=mist",
-                "way_label[spare_1]=Mist",
-                "way_lines[spare_1]=1",
-                "way_outlets_per_plant[spare_1]=1",
-                "way_outlet_flow[spare_1]=2",
-                "way_outlet_pressure[spare_1]=100",
-                "way_inner_diameter[spare_1]=13.6",
-                "way_coefficient_of_variation[spare_1]=0.03",
-                "way_failed_per_year[spare_1]=0.001");
+        Figures f = with(MIST);
         assertThat(text(f, "way_reaches_target", "spare_1")).isEqualTo("1");
         assertThat(f.text("recommended_way")).isEqualTo("mist");
         assertThat(f.text("irrigation_recommendation")).startsWith("Mist: least yearly cost");
@@ -130,21 +134,11 @@ class RankingOfWaysTest {
 
     @Test
     void a_fourth_way_in_a_spare_row_has_flip_values_of_its_own() throws ScenarioException {
-        String[] settings = {
-            "way_key[spare_1]=mist",
-            "way_label[spare_1]=Mist",
-            "way_lines[spare_1]=1",
-            "way_outlets_per_plant[spare_1]=1",
-            "way_outlet_flow[spare_1]=2",
-            "way_outlet_pressure[spare_1]=100",
-            "way_inner_diameter[spare_1]=13.6",
-            "way_coefficient_of_variation[spare_1]=0.03",
-            "way_failed_per_year[spare_1]=0.001"
-        };
-        Figures f = with(settings);
+        Figures f = with(MIST);
         int row = texts(f, "flip_address").indexOf("way_failed_per_year[spare_1]");
         assertThat(texts(f, "flip_label").get(row)).isEqualTo("Outlets failed a year, Mist");
         double value = f.number(f.budget().line("flip_value"), row);
+        String[] settings = MIST.clone();
         settings[settings.length - 1] = "way_failed_per_year[spare_1]=" + value;
         Figures there = with(settings);
         double mist = there.number("way_yearly_cost_per_metre", "spare_1");
