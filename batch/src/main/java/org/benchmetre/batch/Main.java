@@ -50,7 +50,8 @@ public final class Main implements Runnable {
     }
 
     /**
-     * Runs one command and ends with its exit code.
+     * Runs one command and ends with its exit code, which only {@link System#exit} hands to who started it. It prints straight to the
+     * descriptors: {@link System#out} swallows the reason why something could not be written.
      *
      * @param arguments as typed
      */
