@@ -129,6 +129,17 @@ public final class Formulas {
     }
 
     /**
+     * A number as part of a sentence: {@code FIXED(x,decimals,FALSE)}, with commas between thousands.
+     *
+     * @param number a number of any unit; the sentence says the unit
+     * @param decimals how many, from 0 to 9
+     * @return a text
+     */
+    public static Formula shown(Formula number, int decimals) {
+        return Call.of(Function.SHOWN, number, Constant.number(decimals, Unit.ONE));
+    }
+
+    /**
      * The lesser of two.
      *
      * @param left a number

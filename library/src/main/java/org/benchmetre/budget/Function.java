@@ -71,6 +71,8 @@ public enum Function {
     HAS_KEY(2, Typing::texts, Spelling.hasKey(), (a, texts) -> truth(texts.hasKey(a[0], a[1])), Kernels::hasKey),
     /** Texts one after the other, as one text. */
     JOIN(-1, Typing::joined, Spelling.joined(), (a, texts) -> texts.joined(a)),
+    /** A number as people read it, with so many decimals and commas between thousands. */
+    SHOWN(2, Typing::shown, Spelling.shown(), (a, texts) -> texts.shown(a[0], a[1])),
     /** One of two alternatives; the other is not evaluated. */
     IF(3, Typing::branch, Spelling.call("IF"), (a, texts) -> a[0] != 0 ? a[1] : a[2], Kernels::choose),
     /** A number, or the reason why there is none. */

@@ -109,6 +109,12 @@ interface Spelling {
         };
     }
 
+    /** A number as text, with commas between thousands; the spreadsheet program puts the signs of its own language. */
+    static Spelling shown() {
+        return parts ->
+                new Printed("FIXED(" + parts.get(0).text() + "," + parts.get(1).text() + ",FALSE)", ATOM);
+    }
+
     /** Whether a list of keys apart by spaces has one. */
     static Spelling hasKey() {
         return parts -> new Printed(

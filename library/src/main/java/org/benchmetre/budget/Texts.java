@@ -1,6 +1,8 @@
 package org.benchmetre.budget;
 
 import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -187,6 +189,21 @@ public final class Texts implements Serializable {
             whole.append(text(part));
         }
         return code(whole.toString());
+    }
+
+    /**
+     * A number as people read it: rounded half away from zero as it is written in decimals, with commas between thousands.
+     *
+     * @param number any number
+     * @param decimals how many, from 0 to 9
+     * @return the code of the text; a NaN where the number is none
+     */
+    public double shown(double number, double decimals) {
+        if (!Double.isFinite(number)) {
+            return Double.NaN;
+        }
+        BigDecimal rounded = BigDecimal.valueOf(number).setScale((int) decimals, RoundingMode.HALF_UP);
+        return code(String.format(Locale.ROOT, "%,." + (int) decimals + "f", rounded));
     }
 
     /**

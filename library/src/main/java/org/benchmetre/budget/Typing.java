@@ -120,6 +120,15 @@ interface Typing {
         return new Result(Unit.ONE, Kind.TEXT);
     }
 
+    static Result shown(Function function, List<Formula> arguments) {
+        numbers(function, arguments);
+        if (!(arguments.get(1) instanceof Constant decimals) || !decimals.unit().equals(Unit.ONE)) {
+            throw new FormulaException(
+                    "Decimals of a number in a text are a constant, but found " + Words.of(arguments.get(1)) + ".");
+        }
+        return new Result(Unit.ONE, Kind.TEXT);
+    }
+
     static Result inFoldsOnly(Function function, List<Formula> arguments) {
         throw new FormulaException(function + " is written over the rows of a line, by a fold, but found "
                 + arguments.size() + " formulas.");

@@ -1,0 +1,81 @@
+package org.benchmetre.page;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Line;
+
+/**
+ * One row for each row of an axis, or for those that are chosen, in the order given.
+ *
+ * @param title words above
+ * @param axis the rows
+ * @param columns the first names the rows
+ * @param rows which rows, in order
+ * @param largestFirst a number line along the axis whose size decides the order of the rows, as written; empty for the order given
+ * @param note a sentence below, or the empty text
+ */
+public record Table(
+        String title, Axis axis, List<Column> columns, List<TableRow> rows, Optional<Line> largestFirst, String note)
+        implements Block {
+
+    /** Keeps the lists as they are. */
+    public Table {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * All filled rows in the order of the axis.
+     *
+     * @param title words above
+     * @param axis the rows
+     * @param columns the first names the rows
+     * @return the table
+     */
+    public static Table of(String title, Axis axis, Column... columns) {
+        return new Table(
+                title,
+                axis,
+                List.of(columns),
+                IntStream.range(0, axis.filled()).mapToObj(TableRow::at).toList(),
+                Optional.empty(),
+                "");
+    }
+
+    /**
+     * The same table with chosen rows.
+     *
+     * @param chosen rows in order
+     * @return the table
+     */
+    public Table rows(List<TableRow> chosen) {
+        return new Table(title, axis, columns, chosen, largestFirst, note);
+    }
+
+    /**
+     * The same table, its rows in the order of a line as written, the largest first.
+     *
+     * @param line a number line along the axis
+     * @return the table
+     */
+    public Table largestFirst(Line line) {
+        return new Table(title, axis, columns, rows, Optional.of(line), note);
+    }
+
+    /**
+     * The same table with a sentence below.
+     *
+     * @param words a sentence
+     * @return the table
+     */
+    public Table note(String words) {
+        return new Table(title, axis, columns, rows, largestFirst, words);
+    }
+
+    @Override
+    public <R> R show(BlockVisitor<R> visitor) {
+        return visitor.table(this);
+    }
+}
