@@ -1,9 +1,11 @@
 package org.benchmetre.workbook;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -48,6 +50,11 @@ final class NumberFormats {
         return budget.entry(line).map(Entry::bounds).filter(Bounds::whole).isPresent()
                 ? whole(line.unit())
                 : measured(line);
+    }
+
+    /** One format for several cells of one unit, zero as a dash. */
+    String of(List<CellRef> refs) {
+        return refs.isEmpty() ? Look.GENERAL : of(refs.get(0).line());
     }
 
     /** The same without its zeros, for rows that nobody has filled yet. */
