@@ -13,6 +13,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
@@ -174,6 +175,7 @@ final class ChartDrawer {
         XDDFCategoryAxis names = chart.createCategoryAxis(AxisPosition.BOTTOM);
         XDDFValueAxis numbers = numberAxis(chart, AxisPosition.LEFT, wanted);
         XDDFLineChartData curves = (XDDFLineChartData) chart.createData(ChartTypes.LINE, names, numbers);
+        curves.setGrouping(Grouping.STANDARD);
         curves.setVaryColors(false);
         int order = 0;
         for (Line line : wanted.values()) {
