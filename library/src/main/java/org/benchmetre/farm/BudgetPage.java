@@ -1,7 +1,6 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sum;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -76,7 +75,7 @@ final class BudgetPage {
                         "Repairs",
                         "a year",
                         one(),
-                        sum(owned.repairs, owned.repairs.axes().get(0)))
+                        owned.repairsTotal)
                 .operating(
                         "operating_interest",
                         "Interest on operating capital",
