@@ -248,12 +248,12 @@ public final class FarmBudget {
     static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
-        Climate climate = new Climate(b, months);
+        Climate climate = new Climate(b, entries, months);
         Fuel fuel = new Fuel(b, entries);
         new DesignNight(b, entries, loss, climate, fuel, house.houseArea);
         Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
-        EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+        EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);
     }
 
