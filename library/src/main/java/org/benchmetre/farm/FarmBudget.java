@@ -32,6 +32,7 @@ import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
@@ -92,6 +93,7 @@ public final class FarmBudget {
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
+        Levels levels = new Levels(b, entries);
         Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
         Containers containers = new Containers(b, entries, house);
@@ -100,14 +102,15 @@ public final class FarmBudget {
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways);
-        PlantStock stock = new PlantStock(b, entries, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting, levels);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(ways.key)
                 .usually(firstKey(ways.axis), "first way of the list"));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
-        Line wage = Rates.declare(choices, entries);
+        Rates wages = Rates.declare(choices, entries, levels.wages);
+        Line wage = wages.install();
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -119,7 +122,7 @@ public final class FarmBudget {
                 watering.headerLength,
                 wayChoice);
         Materials materials = new Materials(b, drivers, ways);
-        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
+        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
@@ -143,7 +146,7 @@ public final class FarmBudget {
                 b,
                 entries,
                 months,
-                new Operations.Grounds(house, containers, planting, trough),
+                new Operations.Grounds(house, containers, planting, trough, levels.wages),
                 crop,
                 watering.cropShare);
         MovesWithYield moves = new MovesWithYield(
@@ -151,7 +154,7 @@ public final class FarmBudget {
                 harvest,
                 operations.fruit.pickingMoves,
                 operations.fruit.packingMoves,
-                operations.labour.movesWithYield);
+                operations.labour.tasksPerKg);
         clogging.value(moves.left);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         Overhead overhead = new Overhead(b, entries, house, materials.driver);
@@ -211,7 +214,7 @@ public final class FarmBudget {
                 ways,
                 new CostSlopes.Parts(materials, takeOff, owned),
                 new CostSlopes.Upkeep(clogging, running.interest),
-                new CostSlopes.Fruit(harvest, crop.priceLevel),
+                new CostSlopes.Levers(harvest, crop.priceLevel, levels),
                 house.benchMetres);
         compared.compare(
                 entries,
@@ -228,7 +231,7 @@ public final class FarmBudget {
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
-                        .add(wage, entries.range(b, choices, wage), slopes.ofWage)
+                        .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
         new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
         WhatIf.table(
@@ -245,12 +248,12 @@ public final class FarmBudget {
     static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
-        Climate climate = new Climate(b, months);
+        Climate climate = new Climate(b, entries, months);
         Fuel fuel = new Fuel(b, entries);
         new DesignNight(b, entries, loss, climate, fuel, house.houseArea);
         Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
-        EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+        EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);
     }
 
