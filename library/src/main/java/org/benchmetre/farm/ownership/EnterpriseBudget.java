@@ -37,6 +37,8 @@ public final class EnterpriseBudget {
     public final Line aboveTotal;
     /** Operating costs, money/a. */
     public final Line operating;
+    /** Ownership costs, money/a. */
+    public final Line owning;
     /** All costs, money/a. */
     public final Line total;
     /** Each cost, money/a; 0 for receipts. */
@@ -76,7 +78,7 @@ public final class EnterpriseBudget {
         operating = sums.line("operating_cost_total", "Operating costs", YEARLY, sumOf(BudgetRow.OPERATING));
         aboveOperating = sums.line(
                 "returns_above_operating", "Returns above operating costs", YEARLY, receipts.minus(operating));
-        Line owning = sums.line("ownership_cost_total", "Ownership costs", YEARLY, sumOf(BudgetRow.OWNERSHIP));
+        owning = sums.line("ownership_cost_total", "Ownership costs", YEARLY, sumOf(BudgetRow.OWNERSHIP));
         Line overhead = sums.line("budget_overhead", "Overhead", YEARLY, sumOf(BudgetRow.OVERHEAD));
         total = sums.line(
                 "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
