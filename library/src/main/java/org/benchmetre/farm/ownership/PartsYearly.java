@@ -125,8 +125,11 @@ public final class PartsYearly {
                 "Installing and taking out, hours a year",
                 HOURS_A_YEAR,
                 sumProduct(t.wayAmount, driverHours, m.axis));
-        wayLabour =
-                ways.line("way_labour_yearly", "Installing and taking out", YEARLY, wayHours.times(wage).in(YEARLY));
+        wayLabour = ways.line(
+                "way_labour_yearly",
+                "Installing and taking out",
+                YEARLY,
+                wayHours.times(wage).in(YEARLY));
         wayCharges = ways.line(
                 "way_charges_yearly",
                 "Insurance and property tax",
