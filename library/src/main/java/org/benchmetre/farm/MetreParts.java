@@ -1,7 +1,5 @@
 package org.benchmetre.farm;
 
-import static org.benchmetre.budget.Formulas.sum;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.benchmetre.budget.Formula;
@@ -45,10 +43,7 @@ final class MetreParts {
                 .cost(MoneyOfAMetre.HEAT_AND_POWER, "Heat and power", o.energy().cost().total)
                 .cost("selling", "Packs, freight, commission", fruit.yieldCosts)
                 .cost("inputs", "Protection, hives, tests", o.labour().inputs)
-                .cost(
-                        "ownership",
-                        "Ownership and repairs",
-                        ownership.plus(n.yearly().owned.repairsTotal))
+                .cost("ownership", "Ownership and repairs", ownership.plus(n.yearly().owned.repairsTotal))
                 .cost("overhead", "Overhead and interest", o.overhead().total.plus(n.chosen(running.interest.byWay)));
         return parts.all;
     }

@@ -1,7 +1,6 @@
 package org.benchmetre.workbook;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
@@ -331,14 +330,14 @@ final class BlockPlanner implements BlockVisitor<Void> {
     @Override
     public Void evidence(Evidence block) {
         title(block.title());
-        plan.evidence().entrySet().stream()
-                .sorted(Comparator.comparing(each -> -each.getValue()))
-                .forEach(each -> {
-                    plan.add(words(0, each.getKey(), Look.Role.LABEL));
-                    plan.add(PageCell.of(row, column(1), new PageCell.Bound(each.getValue()), Look.Role.NUMBER)
-                            .as("0"));
-                    row++;
-                });
+        plan.evidence().byKind().forEach((kind, count) -> {
+            if (count > 0) {
+                plan.add(words(0, kind.label(), Look.Role.LABEL));
+                plan.add(PageCell.of(row, column(1), new PageCell.Bound(count), Look.Role.NUMBER)
+                        .as("0"));
+                row++;
+            }
+        });
         row++;
         return null;
     }

@@ -405,7 +405,7 @@ final class PagePlan {
     }
 
     /** How many entries come from which kind of source. */
-    Map<String, Integer> evidence() {
+    EvidenceCount evidence() {
         return EvidenceCount.of(budget);
     }
 }

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -45,10 +44,7 @@ public final class Contingency {
                 "parts_recovery_share",
                 "Capital recovery of parts, share of their cost",
                 PER_YEAR,
-                when(
-                        parts.isPositive(),
-                        recovered.over(parts).in(PER_YEAR),
-                        none(PER_YEAR)));
+                when(parts.isPositive(), recovered.over(parts).in(PER_YEAR), none(PER_YEAR)));
         recovery = s.line("contingency_recovery", "Contingency, recovered as the parts are", YEARLY, cost.times(pace));
     }
 }
