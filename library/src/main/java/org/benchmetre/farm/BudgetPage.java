@@ -70,12 +70,7 @@ final class BudgetPage {
                         "kWh",
                         o.energy().electricity().energyOfYear,
                         o.energy().electricity().costOfYear)
-                .operating(
-                        "repairs",
-                        "Repairs",
-                        "a year",
-                        one(),
-                        owned.repairsTotal)
+                .operating("repairs", "Repairs", "a year", one(), owned.repairsTotal)
                 .operating(
                         "operating_interest",
                         "Interest on operating capital",
@@ -86,8 +81,8 @@ final class BudgetPage {
                         n.first().groups,
                         n.first().groupLabel,
                         n.first().groups.ofParts(owned.recovery),
-                        n.chosen(owned.wayLabour),
-                        n.chosen(owned.wayCharges),
+                        owned.labourTotal,
+                        owned.chargesTotal,
                         n.first().parts.house().benchMetres)
                 .overhead(o.overhead())
                 .adding(new BudgetItems.Sums(
@@ -101,7 +96,7 @@ final class BudgetPage {
                                 .plus(o.energy().cost().total)
                                 .plus(owned.repairsTotal)
                                 .plus(running.interest.interest),
-                        owned.recoveryTotal.plus(n.chosen(owned.wayLabour)).plus(n.chosen(owned.wayCharges)),
+                        owned.recoveryTotal.plus(owned.labourTotal).plus(owned.chargesTotal),
                         o.overhead().total));
     }
 }

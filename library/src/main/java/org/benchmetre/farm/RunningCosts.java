@@ -101,8 +101,7 @@ final class RunningCosts {
                 .plus(o.labour().inputs)
                 .minus(o.moves().work)
                 .plus(o.energy().cost().total);
-        interest = new OperatingInterest(
-                b, entries, ways, new OperatingInterest.Expense(byWay, watering, alike));
+        interest = new OperatingInterest(b, entries, ways, new OperatingInterest.Expense(byWay, watering, alike));
         cash = s.line(
                 "running_cash",
                 "Running: water, work, inputs, energy, overhead",

@@ -141,8 +141,7 @@ public final class CostSlopes {
 
     private Line partPerPrice(ScheduleBuilder unit) {
         Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
-        Formula yearly =
-                parts.owned.ofCost.plus(parts.materials.repairs).plus(charges);
+        Formula yearly = parts.owned.ofCost.plus(parts.materials.repairs).plus(charges);
         return unit.line(
                 "material_yearly_per_price",
                 "Yearly cost a driver, for one of a pack",

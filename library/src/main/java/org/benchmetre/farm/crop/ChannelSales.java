@@ -75,7 +75,10 @@ public final class ChannelSales {
                 firstWeight.plus(sold.times(grade).times(one().minus(firstGrade))),
                 "second grade by its share of the price");
         commissionWeight = table.line(
-                "channel_commission_weight", "Commission on it, counted as first grade", ONE, weight.times(c.commission));
+                "channel_commission_weight",
+                "Commission on it, counted as first grade",
+                ONE,
+                weight.times(c.commission));
     }
 
     /**

@@ -2,8 +2,8 @@ package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;

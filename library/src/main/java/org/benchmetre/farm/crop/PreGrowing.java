@@ -86,7 +86,9 @@ public final class PreGrowing {
                 "stock_pre_grow_cost",
                 "Growing on",
                 money,
-                pot.plus(litres.times(media)).plus(hours.times(wage).times(wageLevel)).plus(bench));
+                pot.plus(litres.times(media))
+                        .plus(hours.times(wage).times(wageLevel))
+                        .plus(bench));
     }
 
     private static void spaceRate(ScheduleBuilder s, FarmEntries entries, House house) {

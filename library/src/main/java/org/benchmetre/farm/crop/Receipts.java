@@ -82,16 +82,9 @@ public final class Receipts {
         ScheduleBuilder m = b.schedule(Sheets.CROP, "Receipts by month");
         byMonth = m.line("month_receipts", "Receipts", MONTHLY, picking.byMonth.times(worth.byMonth));
         Line first = m.line(
-                "month_receipts_first",
-                "Receipts, first grade",
-                MONTHLY,
-                picking.byMonth.times(worth.firstByMonth()));
+                "month_receipts_first", "Receipts, first grade", MONTHLY, picking.byMonth.times(worth.firstByMonth()));
         m.line("month_receipts_second", "Receipts, second grade", MONTHLY, byMonth.minus(first));
-        m.line(
-                "month_commission_cost",
-                "Commission",
-                MONTHLY,
-                picking.byMonth.times(worth.commissionByMonth()));
+        m.line("month_commission_cost", "Commission", MONTHLY, picking.byMonth.times(worth.commissionByMonth()));
 
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
         total = y.line("receipts_total", "Receipts", YEARLY, fruit.times(worth.price));
@@ -105,8 +98,8 @@ public final class Receipts {
         packsCost = y.line("packs_cost", "Packs", YEARLY, fruit.times(worth.packs));
         channelFreight = y.line("channel_freight_total", "Freight", YEARLY, fruit.times(worth.freight));
         commissionCost = y.line("commission_cost", "Commission", YEARLY, fruit.times(worth.commissionPerKg));
-        otherCosts =
-                y.line("other_yield_costs", "Other costs that move with yield", YEARLY, fruit.times(selling.otherCosts));
+        otherCosts = y.line(
+                "other_yield_costs", "Other costs that move with yield", YEARLY, fruit.times(selling.otherCosts));
         yieldCosts = y.line(
                 "yield_costs_total",
                 "Packs, freight, commission and other costs by the kg",

@@ -86,8 +86,8 @@ public final class WorthOfKg {
                 "Average price, at prices as entered",
                 PER_KG,
                 selling.either(selling.single, pattern.average(enteredByMonth)));
-        Line feeEntered = k.line(
-                "commission_per_kg_entered", "Commission on that", PER_KG, pattern.average(enteredCommission));
+        Line feeEntered =
+                k.line("commission_per_kg_entered", "Commission on that", PER_KG, pattern.average(enteredCommission));
         Line firstEntered =
                 k.line("first_per_kg_entered", "First grade in that", PER_KG, pattern.average(enteredFirst));
         price = k.line("price_average", "Average price", PER_KG, priceEntered.times(level));
@@ -98,8 +98,7 @@ public final class WorthOfKg {
                 "Commission, share of price",
                 ONE,
                 selling.either(
-                        selling.commission,
-                        when(priceEntered.isPositive(), feeEntered.over(priceEntered), none(ONE))));
+                        selling.commission, when(priceEntered.isPositive(), feeEntered.over(priceEntered), none(ONE))));
         packs = k.line(
                 "packs_per_kg", "Packs", PER_KG, selling.byChannels(sumProduct(c.share, sales.packsPerKg, c.axis)));
         freight =

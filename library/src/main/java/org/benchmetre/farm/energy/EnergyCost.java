@@ -27,12 +27,18 @@ public final class EnergyCost {
      */
     public EnergyCost(BudgetBuilder b, Heating heating, Electricity electricity, Line floor) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Cost of energy by month");
-        byMonth =
-                s.line("energy_cost", "Fuel and electricity, without pumps", MONEY_A_MONTH, heating.cost.plus(electricity.cost));
+        byMonth = s.line(
+                "energy_cost",
+                "Fuel and electricity, without pumps",
+                MONEY_A_MONTH,
+                heating.cost.plus(electricity.cost));
         s.line("energy_cost_month_area", "Per m² of floor", Unit.parse("money/(m2 mo)"), byMonth.over(floor));
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Cost of energy in a year");
         total = year.line(
-                "energy_cost_total", "Fuel and electricity, without pumps", MONEY_A_YEAR, heating.costOfYear.plus(electricity.costOfYear));
+                "energy_cost_total",
+                "Fuel and electricity, without pumps",
+                MONEY_A_YEAR,
+                heating.costOfYear.plus(electricity.costOfYear));
         year.line("energy_cost_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), total.over(floor));
     }
 }

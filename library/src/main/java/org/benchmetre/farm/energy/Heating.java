@@ -112,11 +112,14 @@ public final class Heating {
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Heat of a year");
         Line nightOfYear = ofYear(year, "night_heat_total", "Heat by night", ENERGY_A_YEAR, night);
         heatOfYear = year.line(
-                "heat_energy_total", "Heat", ENERGY_A_YEAR, yearOf(day, months.axis).plus(nightOfYear));
+                "heat_energy_total",
+                "Heat",
+                ENERGY_A_YEAR,
+                yearOf(day, months.axis).plus(nightOfYear));
         Unit perArea = Unit.parse("kWh/(m2 a)");
         year.line("heat_energy_per_area", "Heat per m² of floor", perArea, heatOfYear.over(floor));
-        fuelOfYear = year.line(
-                "fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), fuel.fuelFor(heatOfYear), Fuel.SOURCE);
+        fuelOfYear =
+                year.line("fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), fuel.fuelFor(heatOfYear), Fuel.SOURCE);
         costOfYear = year.line("heating_cost_total", "Cost of fuel", MONEY_A_YEAR, fuelOfYear.times(fuel.price));
         nightShare(year, nightOfYear);
         Line unknown = year.line(

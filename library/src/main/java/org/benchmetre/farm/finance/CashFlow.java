@@ -118,8 +118,6 @@ public final class CashFlow {
                 "Start-up: parts in whole packs, installation, plants",
                 MONEY,
                 p.takeOff().purchase.plus(first.ofWay(first.wayLabour)).plus(first.plants));
-        Line charges = single.line(
-                "charges_cash", "Insurance and property tax", Unit.parse("money/a"), first.ofWay(owned.wayCharges));
         Line residual = single.line(
                 "residual_value",
                 "Left at the end of the plan",
@@ -141,8 +139,11 @@ public final class CashFlow {
                 MONEY,
                 eachYear(harvest.yieldCosts).times(ramp));
         Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));
-        Line kept =
-                flow.line("cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
+        Line kept = flow.line(
+                "cash_repairs",
+                "Repairs, insurance, property tax",
+                MONEY,
+                eachYear(owned.repairsTotal.plus(owned.chargesTotal)));
         Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
         Line plants = flow.line(
                 "cash_plants",

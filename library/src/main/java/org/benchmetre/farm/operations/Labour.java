@@ -125,8 +125,8 @@ public final class Labour {
                 "Inputs",
                 MONEY_A_YEAR.over(DRIVER),
                 sumWhere(work.inputsADriver, work.tasks.driver, work.drivers.key, work.tasks.axis));
-        inputs = y.line(
-                "inputs_cost_total", "Inputs", MONEY_A_YEAR, sumProduct(inputsOf, work.drivers.amount, drivers));
+        inputs =
+                y.line("inputs_cost_total", "Inputs", MONEY_A_YEAR, sumProduct(inputsOf, work.drivers.amount, drivers));
         tasksPerKg = ofFruit(general.driver)
                 .times(wages.generalRate)
                 .plus(ofFruit(skilled.driver).times(wages.skilledRate))

@@ -35,8 +35,7 @@ public final class PickingWork {
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit MONEY_A_KG = Unit.parse("money/kg");
     private static final Unit KG_AN_HOUR = Unit.parse("kg/h");
-    private static final String HOURS =
-            "fruit over rate plus passes times bench over pace: common practice, no source";
+    private static final String HOURS = "fruit over rate plus passes times bench over pace: common practice, no source";
     private static final Bounds PASSES = new Bounds(0, true, 62, false);
     private static final Unit A_MONTH = Unit.parse("1/mo");
 

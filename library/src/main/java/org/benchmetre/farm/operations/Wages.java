@@ -39,7 +39,8 @@ public final class Wages {
     static final String OF_FAMILY =
             "family work at what it would earn elsewhere, and no cash: Commodity Costs and Returns Estimation Handbook, 2000";
 
-    private static final String METHOD = "wage, and what the employer pays on top of it: Commodity Costs and Returns Estimation Handbook, 2000";
+    private static final String METHOD =
+            "wage, and what the employer pays on top of it: Commodity Costs and Returns Estimation Handbook, 2000";
 
     /** An hour of general work, with on-costs, money/h. */
     final Line generalRate;

@@ -74,12 +74,20 @@ public final class OperatingInterest {
                                 .times(financed),
                         "share outstanding times rate times time: USDA course material for beginning farmers");
         ScheduleBuilder y = b.schedule(Sheets.BUDGET, "Interest on operating capital, chosen way to water");
-        Line alike = y.line("operating_expense_alike", "Expense that is the same for every way", YEARLY, before.alike());
-        expense = y.line("operating_expense", "Expense before harvest", YEARLY, before.chosen().plus(alike));
+        Line alike =
+                y.line("operating_expense_alike", "Expense that is the same for every way", YEARLY, before.alike());
+        expense = y.line(
+                "operating_expense",
+                "Expense before harvest",
+                YEARLY,
+                before.chosen().plus(alike));
         interest = y.line("operating_interest", "Interest on operating capital", YEARLY, expense.times(factor));
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by way to water");
-        Line ofWay =
-                s.line("way_operating_expense", "Expense before harvest", YEARLY, ways.whereFilled(before.byWay().plus(alike)));
+        Line ofWay = s.line(
+                "way_operating_expense",
+                "Expense before harvest",
+                YEARLY,
+                ways.whereFilled(before.byWay().plus(alike)));
         byWay = s.line("way_operating_interest", "Interest on operating capital", YEARLY, ofWay.times(factor));
     }
 }

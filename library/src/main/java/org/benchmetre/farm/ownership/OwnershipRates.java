@@ -38,7 +38,8 @@ public final class OwnershipRates {
     private static final String HANDBOOK = "Commodity Costs and Returns Estimation Handbook, 2000";
 
     /** Where {@link #ofCost} and {@link #ofSalvage} come from, as a note of a line. */
-    static final String RECOVERED = "capital recovery, or (cost - salvage) / life + (cost + salvage) / 2 rate: " + HANDBOOK;
+    static final String RECOVERED =
+            "capital recovery, or (cost - salvage) / life + (cost + salvage) / 2 rate: " + HANDBOOK;
 
     /** Where {@link #charges} come from, as a note of a line. */
     static final String CHARGED = "shares of average value, half of cost and salvage: " + HANDBOOK;
@@ -92,7 +93,10 @@ public final class OwnershipRates {
      */
     Formula ofCost(Line life) {
         Formula straight = one().over(life).plus(halfRate());
-        return when(method.is(STRAIGHT), straight, recovery(rate, life, MONEY_OF_ONE, NO_MONEY).counting(PER_YEAR));
+        return when(
+                method.is(STRAIGHT),
+                straight,
+                recovery(rate, life, MONEY_OF_ONE, NO_MONEY).counting(PER_YEAR));
     }
 
     /**
@@ -103,7 +107,8 @@ public final class OwnershipRates {
      */
     Formula ofSalvage(Line life) {
         Formula straight = one().over(life).minus(halfRate());
-        Formula recovered = none(PER_YEAR).minus(recovery(rate, life, NO_MONEY, MONEY_OF_ONE).counting(PER_YEAR));
+        Formula recovered = none(PER_YEAR)
+                .minus(recovery(rate, life, NO_MONEY, MONEY_OF_ONE).counting(PER_YEAR));
         return when(method.is(STRAIGHT), straight, recovered);
     }
 
