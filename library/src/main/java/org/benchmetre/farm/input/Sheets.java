@@ -22,12 +22,14 @@ public final class Sheets {
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash flow";
 
-    /** Margin over steps of price and yield. */
-    public static final String WHAT_IF = "What-if";
+    /** Returns over steps of two entries, and how far the usual range of each moves them. */
+    public static final String WHAT_IF = "What if";
+    /** Lines that are repeated for each case of a table or a swing; always last. */
+    public static final String CASES = "Cases";
 
     /** All of them, in reading order. */
     public static final List<String> IN_ORDER =
-            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, WHAT_IF);
+            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, WHAT_IF, CASES);
 
     private Sheets() {}
 }
