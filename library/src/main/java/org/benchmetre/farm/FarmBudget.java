@@ -15,6 +15,7 @@ import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.crop.StockGrowth;
@@ -28,7 +29,10 @@ import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
+import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.OrderWords;
+import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
@@ -61,6 +65,7 @@ import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.TakeOff;
+import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.scenario.ScenarioReader;
 
 /** Puts the sections together into one budget. */
@@ -107,7 +112,9 @@ public final class FarmBudget {
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
-        Line wage = Rates.declare(choices, entries);
+        Rates shared = new Rates(choices, entries);
+        Line wage = shared.installWage;
+        CropYear cropYear = new CropYear(b, entries, months, shared.planYear);
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -169,18 +176,6 @@ public final class FarmBudget {
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
-        new BudgetMonths(
-                b,
-                months,
-                new BudgetMonths.Parts(
-                        harvest,
-                        operations.labour.costInMonth,
-                        operations.labour.inputsInMonth,
-                        energy.cost().byMonth,
-                        new BudgetMonths.Water(
-                                first.ofWay(watering.givenByMonth),
-                                first.ofWay(watering.given),
-                                first.ofWay(watering.cost.running))));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         MostOfTotal most = new MostOfTotal(b);
@@ -230,7 +225,26 @@ public final class FarmBudget {
                         .ofWays(clogging.failed(), slopes)
                         .add(wage, entries.range(b, choices, wage), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
-        new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        BudgetMonths cash = new BudgetMonths(
+                b,
+                months,
+                new BudgetMonths.Parts(
+                        harvest,
+                        operations.labour.cashInMonth,
+                        operations.labour.inputsInMonth,
+                        energy.cost().byMonth,
+                        new BudgetMonths.Water(
+                                first.ofWay(watering.givenByMonth),
+                                first.ofWay(watering.given),
+                                first.ofWay(watering.cost.running))),
+                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
+                running.withoutMonth.plus(flow.repairs).plus(flow.charges));
+        SeasonCash season =
+                new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
+        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
+        new ToBuy(b, materials, takeOff, groups);
+        new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
         WhatIf.table(
                 b,
                 Sheets.WHAT_IF,

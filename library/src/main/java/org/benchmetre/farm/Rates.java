@@ -10,13 +10,15 @@ import org.benchmetre.farm.input.FarmEntries;
 /** Rates that several sections share. */
 final class Rates {
 
-    private Rates() {}
+    /** Year of the plan. */
+    final Line planYear;
+    /** Wage of installation labour, money/h. */
+    final Line installWage;
 
-    /** Declares the rates and answers the wage of installation labour. */
-    static Line declare(ScheduleBuilder s, FarmEntries entries) {
-        entries.add(
+    Rates(ScheduleBuilder s, FarmEntries entries) {
+        planYear = entries.add(
                 s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
-        return entries.add(
+        installWage = entries.add(
                 s.entry("install_wage", "Installing and care of lines, wage with on-costs", Unit.parse("money/h"))
                         .from(0, 1_000_000));
     }

@@ -57,6 +57,9 @@ public final class Heating {
     /** Fuel in a year, fuel_unit/a. */
     public final Line fuelOfYear;
 
+    /** Months that are heated and have no climate. */
+    public final Line monthsUnknown;
+
     private final Climate climate;
     private final Months months;
 
@@ -118,12 +121,12 @@ public final class Heating {
         fuelOfYear = ofYear(year, "fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), burnt);
         costOfYear = ofYear(year, "heating_cost_total", "Cost of fuel", MONEY_A_YEAR, cost);
         nightShare(year, ofYear(year, "night_heat_total", "Heat by night", ENERGY_A_YEAR, night));
-        Line unknown = year.line(
+        monthsUnknown = year.line(
                 "months_without_climate", "Months heated without a climate", ONE, sum(climate.unknown, months.axis));
         year.warning(
                 "heating_warning",
                 "Climate of the heated months",
-                unknown.isPositive(),
+                monthsUnknown.isPositive(),
                 "No climate is given for months that are heated, so their heat is not counted: give day_temperature, "
                         + "night_temperature and day_hours in months.csv, or heated of 0 where nothing is heated.");
         fuel.watch(year, heatOfYear);

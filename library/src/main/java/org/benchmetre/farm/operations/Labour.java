@@ -34,8 +34,8 @@ public final class Labour {
 
     /** Hours in each month, h/mo. */
     public final Line hoursInMonth;
-    /** Cost of work in each month, family work included, money/mo. */
-    public final Line costInMonth;
+    /** Cash for work in each month, money/mo. */
+    public final Line cashInMonth;
     /** Inputs in each month, money/mo. */
     public final Line inputsInMonth;
     /** Hours a year, h/a. */
@@ -48,6 +48,11 @@ public final class Labour {
     public final Line inputs;
     /** Work and inputs of the tasks that are counted by fruit, money/a: with what one more kg picked and packed costs, all that moves with it. */
     public final Line movesWithYield;
+
+    /** People needed in each month. */
+    public final Line people;
+    /** People in the month with most work. */
+    public final Line peakPeople;
 
     private final Tasks tasks;
     private final TaskWork work;
@@ -89,12 +94,12 @@ public final class Labour {
                 ofClass(m, "general_hours", "Hours hired, general work", Wages.GENERAL)
                         .plus(ofClass(m, "skilled_hours", "Hours hired, skilled work", Wages.SKILLED)));
         Line family = ofClass(m, "family_hours", "Hours of the family", Wages.FAMILY);
-        costInMonth = m.line(
+        m.line(
                 "labour_cost_in_month",
                 "Cost of work, family work included",
                 MONEY_A_MONTH,
                 costOf(work.wage, fruit.picking.wage(), fruit.packing.wage()));
-        m.line(
+        cashInMonth = m.line(
                 "labour_cash_in_month",
                 "Cash for work",
                 MONEY_A_MONTH,
@@ -124,7 +129,10 @@ public final class Labour {
                 countedByFruit(work.cost).plus(countedByFruit(work.inputs)),
                 "moves with yield, as picking and packing do");
         perMetre(y, benchMetres);
-        people(m, y, entries, months);
+        people = people(m, y, entries);
+        peakPeople =
+                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(people, months.axis));
+        y.line("people_at_peak_whole", "The same in whole people", PERSON, peakPeople.wholeUp());
     }
 
     private Line ofClass(ScheduleBuilder m, String id, String label, String wageClass) {
@@ -159,18 +167,15 @@ public final class Labour {
         y.line("labour_cost_per_metre", "Cost of work per metre of bench", moneyAMetre, cost.over(benchMetres));
     }
 
-    private void people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
+    private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries) {
         Line each = entries.add(
                 y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
                         .above(0, 744));
-        Line needed = m.line(
+        return m.line(
                 "people_in_month",
                 "People needed",
                 PERSON,
                 hoursInMonth.over(each),
                 "hours over the hours of one person: common practice, no source");
-        Line exact =
-                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(needed, months.axis));
-        y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());
     }
 }
