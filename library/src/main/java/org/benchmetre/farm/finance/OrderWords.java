@@ -72,7 +72,8 @@ public final class OrderWords {
                 ONE,
                 weeks.in(month).counting(ONE).wholeUp(),
                 "whole months, so that the weeks fit in before the month of planting begins: common practice, no source");
-        Formula back = ahead.plus(number(MONTHS, ONE)).minus(year.plantingNumber).over(number(MONTHS, ONE));
+        Formula back =
+                ahead.plus(number(MONTHS, ONE)).minus(year.plantingNumber).over(number(MONTHS, ONE));
         Line years = s.line(
                 "order_years_before",
                 "Years before that of planting",
