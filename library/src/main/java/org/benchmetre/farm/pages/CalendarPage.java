@@ -4,7 +4,7 @@ import static org.benchmetre.farm.pages.Placed.cell;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Optional;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
@@ -13,19 +13,19 @@ import org.benchmetre.page.Chart;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentence;
 import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
-import org.benchmetre.page.Words;
 
 /** When: the year from the month of planting on, in fruit, labour, water, heat and cash. */
 final class CalendarPage {
 
     private static final List<Integer> MONTHS = List.of(8, 7, 9, 9, 8, 9, 11, 11, 11, 11);
-    private static final List<Integer> CASH = List.of(40, 12);
+    private static final List<Integer> CASH = List.of(36, 9, 9);
     private static final int CHART_ROWS = 18;
 
     private CalendarPage() {}
@@ -42,7 +42,7 @@ final class CalendarPage {
                 .right(
                         CASH,
                         cash(budget),
-                        new Words("", "Before loans and tax. Worn parts: see the plan's years.", Tone.FAINT))
+                        new FixedWords("", "Before loans and tax. Worn parts: see the plan's years.", Tone.FAINT))
                 .foot(
                         new Sentences(List.of(sentence(budget, "calendar_evenly", Tone.FAINT))),
                         chart(
@@ -66,7 +66,6 @@ final class CalendarPage {
     private static Table months(Budget budget) {
         Line name = budget.line("season_month_name");
         Axis axis = name.axes().get(0);
-        String money = ", " + budget.currency();
         List<CellRef> total = Arrays.asList(
                 null,
                 null,
@@ -83,14 +82,14 @@ final class CalendarPage {
                 axis,
                 Column.of("Month", name),
                 Column.of("Year", budget.line("season_year")),
-                Column.of("Fruit, kg", budget.line("season_fruit")),
-                Column.of("Labour, h", budget.line("season_hours")),
+                Column.of("Fruit", budget.line("season_fruit")),
+                Column.of("Labour", budget.line("season_hours")),
                 Column.of("People", budget.line("season_people")),
-                Column.of("Water, m³", budget.line("season_water")),
-                Column.of("Heat, kWh", budget.line("season_heat")),
-                Column.of("Cash in" + money, budget.line("season_receipts")),
-                Column.of("Cash out" + money, budget.line("season_cash_out")),
-                Column.of("Cash so far" + money, budget.line("season_cash_so_far")));
+                Column.of("Water", budget.line("season_water")),
+                Column.of("Heat", budget.line("season_heat")),
+                Column.of("Cash in", budget.line("season_receipts")),
+                Column.of("Cash out", budget.line("season_cash_out")),
+                Column.of("Cash so far", budget.line("season_cash_so_far")));
         return table.rows(
                 Placed.with(table.rows(), TableRow.single("Year", total).total()));
     }
@@ -114,7 +113,7 @@ final class CalendarPage {
     private static Chart chart(Budget budget, String sentence, String alternative, String... ids) {
         List<Line> values = Arrays.stream(ids).map(budget::line).toList();
         Axis axis = values.get(0).axes().get(0);
-        List<Integer> order = IntStream.range(0, axis.size()).boxed().toList();
-        return new Chart(budget.line(sentence), Chart.Shape.COLUMNS, values, axis, order, CHART_ROWS, alternative);
+        return new Chart(
+                budget.line(sentence), Chart.Shape.COLUMNS, values, axis, Optional.empty(), CHART_ROWS, alternative);
     }
 }

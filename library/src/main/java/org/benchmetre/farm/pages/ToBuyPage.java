@@ -14,13 +14,13 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentence;
 import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
-import org.benchmetre.page.Words;
 
 /** What to order now, in whole packs and plants, and what start-up takes. */
 final class ToBuyPage {
@@ -42,12 +42,11 @@ final class ToBuyPage {
                         plants(budget),
                         startUp(budget),
                         leftOver(budget),
-                        new Words("", "Packs × price + freight and tax = money.", Tone.FAINT));
+                        new FixedWords("", "Packs × price + freight and tax = money.", Tone.FAINT));
     }
 
     private static Table parts(Budget budget) {
         Line name = budget.line("material_label");
-        String money = budget.currency();
         List<CellRef> added = singles(budget, "added_freight_tax", "added_purchase_cost", "added_left_value");
         List<CellRef> all = singles(budget, "freight_tax_total", "purchase_cost", "leftover_value");
         Axis axis = name.axes().get(0);
@@ -63,7 +62,7 @@ final class ToBuyPage {
                         Column.of("Freight, tax", budget.line("material_freight_tax")),
                         Column.of("Money", budget.line("material_purchase_cost")),
                         Column.of("Left over", budget.line("material_left")),
-                        Column.of("Left, " + money, budget.line("material_left_value")),
+                        Column.of("Value left", budget.line("material_left_value")),
                         Column.of("Supplier", budget.line("material_supplier")))
                 .rows(Placed.with(
                         byGroup(budget, axis),
