@@ -22,7 +22,7 @@ final class CompareCsv {
         this.comparison = comparison;
         this.values = new ComparedValues(comparison);
         this.measure = comparison.per().toString();
-        this.unit = values.unit(values.line("cause_value"));
+        this.unit = values.fileUnit(values.line("cause_value"));
     }
 
     static String of(Comparison comparison) {
@@ -45,7 +45,7 @@ final class CompareCsv {
     private void beside(int i, String by, Beside figure) {
         Line value = figure.value();
         String difference = values.difference(figure.difference(), i);
-        csv.row(values.name(i), by, figure.key(), values.text(value.id(), i), difference, values.unit(value));
+        csv.row(values.name(i), by, figure.key(), values.text(value.id(), i), difference, values.fileUnit(value));
     }
 
     /** The rows of a table of money, its lines named {@code cause_value} and {@code cause_difference}. */

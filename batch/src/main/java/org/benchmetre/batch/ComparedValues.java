@@ -71,6 +71,10 @@ final class ComparedValues {
         return line.unit().display(figures.budget().currency());
     }
 
+    String fileUnit(Line line) {
+        return line.unit().inFiles(figures.budget().currency());
+    }
+
     static String signed(double number) {
         String shown = PriceReport.two(number);
         return number > 0 && !shown.equals("0.00") ? "+" + shown : shown;

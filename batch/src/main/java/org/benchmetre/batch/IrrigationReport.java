@@ -74,7 +74,7 @@ final class IrrigationReport {
                 + reasons()
                 + heading("Side by side")
                 + sideBySide()
-                + heading("Yearly cost per metre of bench by cause, " + money + "/(m a)")
+                + heading("Yearly cost per metre of bench by cause, " + money + "/m/yr")
                 + causes()
                 + heading("Partial budget, " + money + "/(m a), of changing from the way chosen to: " + rival())
                 + boxes()

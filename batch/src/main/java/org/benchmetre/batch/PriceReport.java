@@ -31,7 +31,7 @@ final class PriceReport {
                 + costs("first")
                 + heading("Parts to buy, for the chosen way to water")
                 + purchase()
-                + heading("Yearly cost per metre of bench, " + money + "/(m a)")
+                + heading("Yearly cost per metre of bench, " + money + "/m/yr")
                 + new GroupTable(figures, "yearly")
                 + heading("Yearly cost")
                 + costs("yearly")

@@ -1,7 +1,6 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sum;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -71,18 +70,13 @@ final class BudgetPage {
                         "kWh",
                         o.energy().electricity().energyOfYear,
                         o.energy().electricity().costOfYear)
-                .operating(
-                        "repairs",
-                        "Repairs",
-                        "a year",
-                        one(),
-                        sum(owned.repairs, owned.repairs.axes().get(0)))
+                .operating("repairs", "Repairs", "a year", one(), owned.repairsTotal)
                 .operating(
                         "operating_interest",
                         "Interest on operating capital",
                         "expense",
-                        n.chosen(running.interest.expense),
-                        n.chosen(running.interest.byWay));
+                        running.interest.expense,
+                        running.interest.interest);
         return items.ownership(
                         n.first().groups,
                         n.first().groupLabel,
@@ -90,6 +84,19 @@ final class BudgetPage {
                         n.chosen(owned.wayLabour),
                         n.chosen(owned.wayCharges),
                         n.first().parts.house().benchMetres)
-                .overhead(o.overhead());
+                .overhead(o.overhead())
+                .adding(new BudgetItems.Sums(
+                        o.moves()
+                                .harvest
+                                .yieldCosts
+                                .plus(n.yearly().plants)
+                                .plus(o.labour().cost)
+                                .plus(o.labour().inputs)
+                                .plus(running.watering)
+                                .plus(o.energy().cost().total)
+                                .plus(owned.repairsTotal)
+                                .plus(running.interest.interest),
+                        owned.recoveryTotal.plus(n.chosen(owned.wayLabour)).plus(n.chosen(owned.wayCharges)),
+                        o.overhead().total));
     }
 }

@@ -36,6 +36,7 @@ import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
@@ -97,6 +98,7 @@ public final class FarmBudget {
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
+        Levels levels = new Levels(b, entries);
         Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
         Containers containers = new Containers(b, entries, house);
@@ -105,16 +107,16 @@ public final class FarmBudget {
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways);
-        PlantStock stock = new PlantStock(b, entries, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting, levels);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(ways.key)
                 .usually(firstKey(ways.axis), "first way of the list"));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
-        Rates shared = new Rates(choices, entries);
-        Line wage = shared.installWage;
-        CropYear cropYear = new CropYear(b, entries, months, shared.planYear);
+        Rates wages = Rates.declare(choices, entries, levels.wages);
+        Line wage = wages.install();
+        CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -126,7 +128,7 @@ public final class FarmBudget {
                 watering.headerLength,
                 wayChoice);
         Materials materials = new Materials(b, drivers, ways);
-        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
+        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
@@ -150,15 +152,11 @@ public final class FarmBudget {
                 b,
                 entries,
                 months,
-                new Operations.Grounds(house, containers, planting, trough),
+                new Operations.Grounds(house, containers, planting, trough, levels.wages),
                 crop,
                 watering.cropShare);
         MovesWithYield moves = new MovesWithYield(
-                b,
-                harvest,
-                operations.fruit.pickingMoves,
-                operations.fruit.packingMoves,
-                operations.labour.movesWithYield);
+                b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         Overhead overhead = new Overhead(b, entries, house, materials.driver);
@@ -206,7 +204,7 @@ public final class FarmBudget {
                 ways,
                 new CostSlopes.Parts(materials, takeOff, owned),
                 new CostSlopes.Upkeep(clogging, running.interest),
-                new CostSlopes.Fruit(harvest, crop.priceLevel),
+                new CostSlopes.Levers(harvest, crop.priceLevel, levels),
                 house.benchMetres);
         compared.compare(
                 entries,
@@ -223,7 +221,7 @@ public final class FarmBudget {
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
-                        .add(wage, entries.range(b, choices, wage), slopes.ofWage)
+                        .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
         CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
         BudgetMonths cash = new BudgetMonths(
@@ -239,7 +237,7 @@ public final class FarmBudget {
                                 first.ofWay(watering.given),
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
-                running.withoutMonth.plus(flow.repairs).plus(flow.charges));
+                running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
         SeasonCash season =
                 new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
@@ -259,12 +257,12 @@ public final class FarmBudget {
     static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
-        Climate climate = new Climate(b, months);
+        Climate climate = new Climate(b, entries, months);
         Fuel fuel = new Fuel(b, entries);
         new DesignNight(b, entries, loss, climate, fuel, house.houseArea);
         Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
-        EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+        EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);
     }
 

@@ -190,7 +190,7 @@ final class BlockPlanner implements BlockVisitor<Void> {
         if (ref == null) {
             boolean first = place == 0;
             plan.add(words(place, first ? each.label() : "", first ? label(each.tone()) : number(each.tone())));
-        } else if (plan.isEntry(ref.line())) {
+        } else if (block.columns().get(place).typed()) {
             plan.add(PageCell.of(row, column(place), new PageCell.Typed(ref), Look.Role.ENTRY));
             plan.scattered(ref, row, column(place));
         } else {

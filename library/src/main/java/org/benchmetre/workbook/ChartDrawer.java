@@ -13,6 +13,7 @@ import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
@@ -32,10 +33,17 @@ import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.page.Chart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrData;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrVal;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 
 /** Draws the charts of pages, with the engine's values cached in them. A title is the cell of its sentence and changes with it. */
 final class ChartDrawer {
 
+    private static final int TITLE_SIZE = 1000;
+    private static final int AXIS_SIZE = 900;
     /** From here on the labels of the axis need no decimals. */
     private static final double WHOLE_LABELS = 10;
 
@@ -70,15 +78,39 @@ final class ChartDrawer {
         XSSFChart chart = drawing.createChart(
                 new XSSFClientAnchor(0, 0, 0, 0, placed.column(), placed.row(), placed.last() + 1, placed.end()));
         Spot sentence = plan.spot(wanted.sentence(), 0);
-        chart.setTitleText(figures.text(wanted.sentence(), 0));
         chart.setTitleFormula(sentence.quoted());
         chart.setTitleOverlay(false);
+        title(chart.getCTChart().getTitle(), figures.text(wanted.sentence(), 0));
         ChartData data = new ChartData(plan, page, figures);
         int series = wanted.shape() == Chart.Shape.CURVES ? curves(chart, wanted, data) : bars(chart, wanted, data);
         if (series > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
         }
+        chart.getCTChart().getPlotArea().getValAxList().forEach(axis -> letters(axis.getTitle()));
         describe(drawing, wanted.alternative());
+    }
+
+    /** The words of a title as cached, and its letters. */
+    private static void title(CTTitle title, String words) {
+        CTStrData cache = title.getTx().getStrRef().addNewStrCache();
+        cache.addNewPtCount().setVal(1);
+        CTStrVal value = cache.addNewPt();
+        value.setIdx(0);
+        value.setV(words);
+        CTTextBody body = title.addNewTxPr();
+        body.addNewBodyPr();
+        CTTextCharacterProperties letters = body.addNewP().addNewPPr().addNewDefRPr();
+        letters.setSz(TITLE_SIZE);
+        letters.setB(true);
+    }
+
+    /** Sets size and language of a title, which would otherwise be the language of the machine. */
+    private static void letters(CTTitle title) {
+        CTTextCharacterProperties letters =
+                title.getTx().getRich().getPArray(0).getRArray(0).getRPr();
+        letters.setLang("en");
+        letters.setSz(AXIS_SIZE);
+        letters.setB(false);
     }
 
     private static void describe(XSSFDrawing drawing, String words) {
@@ -143,6 +175,7 @@ final class ChartDrawer {
         XDDFCategoryAxis names = chart.createCategoryAxis(AxisPosition.BOTTOM);
         XDDFValueAxis numbers = numberAxis(chart, AxisPosition.LEFT, wanted);
         XDDFLineChartData curves = (XDDFLineChartData) chart.createData(ChartTypes.LINE, names, numbers);
+        curves.setGrouping(Grouping.STANDARD);
         curves.setVaryColors(false);
         int order = 0;
         for (Line line : wanted.values()) {

@@ -34,7 +34,9 @@ final class EntryTablePlanner {
 
     /** Answers the first row below the table. */
     int place(EntryTable block) {
-        List<Run> runs = runs(block.columns());
+        List<Run> runs = runs(block.columns().stream()
+                .filter(column -> !plan.isHomedElsewhere(column.line()))
+                .toList());
         if (Layout.runsAcross(block.axis())) {
             periods(block.axis(), runs);
         } else {

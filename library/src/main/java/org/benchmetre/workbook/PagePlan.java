@@ -255,10 +255,6 @@ final class PagePlan {
         return homes.has(line);
     }
 
-    boolean isEntry(Line line) {
-        return budget.entry(line).isPresent();
-    }
-
     boolean isText(Line line) {
         return line.kind() == Kind.TEXT;
     }
@@ -353,7 +349,8 @@ final class PagePlan {
         return IntStream.range(0, block.columns().size())
                 .mapToObj(place -> cell(block, row, place))
                 .filter(Objects::nonNull)
-                .filter(ref -> ref.line().kind() != Kind.TEXT && !isEntry(ref.line()))
+                .filter(ref -> ref.line().kind() != Kind.TEXT
+                        && budget.entry(ref.line()).isEmpty())
                 .allMatch(ref ->
                         figures.hasReason(ref.line(), ref.cell()) || figures.number(ref.line(), ref.cell()) == 0);
     }

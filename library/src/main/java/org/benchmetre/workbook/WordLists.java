@@ -31,6 +31,7 @@ final class WordLists {
                 sheet.grid().text(i, column, words.get(i));
             }
         });
+        sheet.enableLocking();
         workbook.setSheetHidden(workbook.getSheetIndex(NAME), true);
     }
 }

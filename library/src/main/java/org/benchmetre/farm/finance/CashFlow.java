@@ -48,8 +48,6 @@ public final class CashFlow {
 
     /** What the start takes. */
     public final StartUp startUp;
-    /** Repairs, money/a. */
-    public final Line repairs;
     /** Insurance and property tax, money/a. */
     public final Line charges;
 
@@ -121,7 +119,6 @@ public final class CashFlow {
                 "material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)), Wear.AGAIN);
 
         startUp = new StartUp(single, first);
-        repairs = single.line("repairs_cash", "Repairs", Unit.parse("money/a"), sum(owned.repairs, p.materials().axis));
         charges = single.line(
                 "charges_cash", "Insurance and property tax", Unit.parse("money/a"), first.ofWay(owned.wayCharges));
         Line residual = single.line(
@@ -145,8 +142,8 @@ public final class CashFlow {
                 MONEY,
                 eachYear(harvest.yieldCosts).times(ramp));
         Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));
-        Line kept =
-                flow.line("cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(repairs.plus(charges)));
+        Line kept = flow.line(
+                "cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
         Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
         Line plants = flow.line(
                 "cash_plants",

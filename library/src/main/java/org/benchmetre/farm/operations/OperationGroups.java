@@ -37,8 +37,6 @@ public final class OperationGroups {
     public final Line hours;
     /** Cost of work a year, family work included, money/a. */
     public final Line cost;
-    /** Cash cost of work a year, money/a. */
-    public final Line cash;
     /** Inputs a year, money/a. */
     public final Line inputs;
 
@@ -80,7 +78,6 @@ public final class OperationGroups {
         PickingWork.Year pack = fruit.packing.year();
         hours = s.line("operation_hours", "Hours", hoursAYear, rows(work.hours, pick.hours(), pack.hours()));
         cost = s.line("operation_cost", "Cost of work", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
-        cash = s.line("operation_cash_cost", "Cash for work", moneyAYear, rows(work.cash, pick.cash(), pack.cash()));
         inputs = s.line("operation_input_cost", "Inputs", moneyAYear, rows(work.inputs));
     }
 

@@ -16,6 +16,17 @@ public final class BudgetItems {
     private final BudgetRows owning = new BudgetRows().section(BudgetRow.OWNERSHIP);
     private final BudgetRows overheads = new BudgetRows().section(BudgetRow.OVERHEAD);
     private final MovesWithYield moves;
+    private Sums sums;
+
+    /**
+     * The sums of the sections, each over the sums that other sections keep of the same amounts, so that what moves one amount moves
+     * few cells on its way to the total. The rows add up to them.
+     *
+     * @param operating operating costs, money/a
+     * @param ownership ownership costs, money/a
+     * @param overhead overhead, money/a
+     */
+    public record Sums(Formula operating, Formula ownership, Formula overhead) {}
 
     /**
      * Starts with receipts and what selling takes.
@@ -107,6 +118,22 @@ public final class BudgetItems {
         return this;
     }
 
+    /**
+     * Says what the sections add up to.
+     *
+     * @param all the sum of each
+     * @return this
+     */
+    public BudgetItems adding(Sums all) {
+        sums = all;
+        return this;
+    }
+
+    /** What the sections add up to. */
+    Sums sums() {
+        return sums;
+    }
+
     MovesWithYield moves() {
         return moves;
     }
@@ -122,7 +149,7 @@ public final class BudgetItems {
     /** Costs added up so far, and what receipts leave above them. */
     record Sum(Line costs, Line returnsAbove) {}
 
-    List<BudgetRow> withTotals(Line sales, Sum running, Line owned, Line overhead, Sum all) {
+    List<BudgetRow> withTotals(Line sales, Sum running, Line owned, Formula overhead, Sum all) {
         List<BudgetRow> rows = new ArrayList<>(receipts.all());
         rows.addAll(new BudgetRows()
                 .total("total_receipts", "Total receipts", sales)

@@ -1,12 +1,10 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
@@ -75,13 +73,13 @@ public final class YearlyCost {
         ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
         Line stockLife = years(b, p.stock(), harvest);
-        byStock = owned.rates.recovered(
-                b.schedule(Sheets.CROP, "Plant stock: yearly cost"),
-                "stock_yearly_cost",
-                "Recovered over their life",
-                stockLife,
-                p.stock().firstCost,
-                none(MONEY));
+        byStock = b.schedule(Sheets.CROP, "Plant stock: yearly cost")
+                .line(
+                        "stock_yearly_cost",
+                        "Recovered over their life",
+                        YEARLY,
+                        p.stock().firstCost.times(owned.rates.ofCost(stockLife)),
+                        OwnershipRates.RECOVERED);
         ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
         plantsLife = plantYears.line(
                 "plants_life_years",

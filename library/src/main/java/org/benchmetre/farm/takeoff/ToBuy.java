@@ -1,16 +1,15 @@
 package org.benchmetre.farm.takeoff;
 
-import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
-import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
@@ -42,20 +41,20 @@ public final class ToBuy {
                 "Freight and sales tax",
                 MONEY,
                 t.packs.times(m.price).times(m.freight.plus(m.salesTax)));
-        Line added = list.line(
-                "material_is_added",
-                "Added below the list (1 for yes)",
-                ONE,
-                new Rows(
-                        m.axis,
-                        IntStream.range(0, m.axis.size())
-                                .<Formula>mapToObj(row -> number(m.axis.isSpare(row) ? 1 : 0, ONE))
-                                .toList()));
         byGroup(b, m, t, costs);
-        below.line("added_freight_tax", "Freight and sales tax", MONEY, sumProduct(onPrice, added, m.axis));
-        below.line("added_purchase_cost", "Whole packs", MONEY, sumProduct(t.bought, added, m.axis));
-        below.line("added_left_value", "Value left over", MONEY, sumProduct(t.leftValue, added, m.axis));
+        below.line("added_freight_tax", "Freight and sales tax", MONEY, below(onPrice, m.axis));
+        below.line("added_purchase_cost", "Whole packs", MONEY, below(t.bought, m.axis));
+        below.line("added_left_value", "Value left over", MONEY, below(t.leftValue, m.axis));
         below.line("freight_tax_total", "All parts, freight and sales tax", MONEY, sum(onPrice, m.axis));
+    }
+
+    /** Sum over the spare rows alone. */
+    private static Formula below(Line byPart, Axis parts) {
+        return IntStream.range(0, parts.size())
+                .filter(parts::isSpare)
+                .<Formula>mapToObj(row -> new Element(byPart, parts, row))
+                .reduce(Formula::plus)
+                .orElse(none(MONEY));
     }
 
     private static void byGroup(BudgetBuilder b, Materials m, TakeOff t, CostGroups costs) {
