@@ -40,8 +40,7 @@ final class PriceReport {
                 + heading("Returns and break-evens")
                 + margin()
                 + "\n"
-                + TextTable.wrapped(figures.text("left_out_house"))
-                + TextTable.wrapped(figures.text("left_out_management"))
+                + TextTable.wrapped(figures.text("left_out_sentence"))
                 + heading("Work, heat and electricity of a year")
                 + season()
                 + heading("Plant stock compared, each as if it were chosen; few yields are published by stock")

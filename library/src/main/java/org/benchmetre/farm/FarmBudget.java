@@ -51,7 +51,9 @@ import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
+import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
+import org.benchmetre.farm.ownership.HouseByArea;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
@@ -65,8 +67,13 @@ import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.PartBlocks;
 import org.benchmetre.farm.takeoff.TakeOff;
 import org.benchmetre.farm.takeoff.ToBuy;
+import org.benchmetre.farm.whole.Accounts;
+import org.benchmetre.farm.whole.AnswerSentences;
+import org.benchmetre.farm.whole.LeftOut;
+import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
 
 /** Puts the sections together into one budget. */
@@ -129,13 +136,20 @@ public final class FarmBudget {
                 wayChoice);
         Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
-        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
-        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
-        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
-        FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
+        PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
+        Overhead overhead = new Overhead(b, entries, house, blocks.house);
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
+        YearlyCost.Owned owning = new YearlyCost.Owned(
+                owned,
+                new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
+                new Contingency(b, entries, takeOff.exactTotal, owned.recoveryTotal));
+        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
+        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
+        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
+        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().cost);
+        FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
                 b,
@@ -159,7 +173,6 @@ public final class FarmBudget {
                 b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
-        Overhead overhead = new Overhead(b, entries, house, materials.driver);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
@@ -167,15 +180,31 @@ public final class FarmBudget {
                 b,
                 yearly,
                 first,
-                owned,
+                owning,
                 harvest,
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        new Margin(margin, harvest, yearlyCost, moves, house, planting);
+        Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
+        Accounts accounts = new Accounts(
+                b,
+                new Accounts.Year(
+                        harvest.receipts, page.operating, page.owning, overhead.total, page.total, page.aboveTotal),
+                leftOut,
+                house,
+                planting,
+                harvest.yield);
+        new AnswerSentences(
+                b,
+                first.perMetre,
+                accounts,
+                leftOut,
+                new AnswerSentences.Evens(left.breakEvenPrice, left.breakEvenYield),
+                new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",

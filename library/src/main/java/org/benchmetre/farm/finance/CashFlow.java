@@ -118,14 +118,19 @@ public final class CashFlow {
         Line changes = replaced.line(
                 "material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)), Wear.AGAIN);
 
-        startUp = new StartUp(single, first);
+        startUp = new StartUp(single, first, yearly.house.cost, yearly.contingency.cost);
         charges = single.line(
-                "charges_cash", "Insurance and property tax", Unit.parse("money/a"), first.ofWay(owned.wayCharges));
+                "charges_cash",
+                "Insurance and property tax",
+                Unit.parse("money/a"),
+                first.ofWay(owned.wayCharges).plus(yearly.house.charges));
         Line residual = single.line(
                 "residual_value",
                 "Left at the end of the plan",
                 MONEY,
-                sum(left, p.materials().axis).plus(w.residual(yearly.plantsLife, first.plants, none(MONEY))),
+                sum(left, p.materials().axis)
+                        .plus(w.residual(yearly.plantsLife, first.plants, none(MONEY)))
+                        .plus(w.residual(yearly.house.life, yearly.house.cost, none(MONEY))),
                 Wear.LEFT);
 
         Line ramp = flow.line(
@@ -144,7 +149,12 @@ public final class CashFlow {
         Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));
         Line kept = flow.line(
                 "cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
-        Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
+        Line parts = flow.line(
+                "cash_replacements",
+                "Parts and house by area replaced",
+                MONEY,
+                sum(changes, p.materials().axis).plus(w.ended(yearly.house.life).times(yearly.house.cost)),
+                Wear.AGAIN);
         Line plants = flow.line(
                 "cash_plants",
                 "Plants replaced",

@@ -3,6 +3,7 @@ package org.benchmetre.farm.finance;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
@@ -53,9 +54,25 @@ public final class OrderWords {
                         set,
                         text("; with "),
                         money(startUp.labour),
-                        text(" of installing labour start-up takes "),
+                        text(" of installing labour"),
+                        when(
+                                startUp.lumps.isPositive(),
+                                joined(text(" and "), money(startUp.lumps), text(" for house and contingency")),
+                                text("")),
+                        text(" start-up takes "),
                         money(startUp.cash),
                         text(".")));
+        Line level = takeOff.priceLevel;
+        s.textLine(
+                "order_price_level",
+                "Level of prices of parts",
+                when(
+                        or(level.exceeds(one()), one().exceeds(level)),
+                        joined(
+                                text("Prices of parts are counted "),
+                                shown(level, 2),
+                                text(" times those listed; freight and tax too.")),
+                        text("")));
         lead(s.line("plants_lead_weeks", "Lead time of plants", Unit.parse("wk"), stock.leadWeeks()), year);
     }
 

@@ -34,7 +34,8 @@ final class ToBuyPage {
         return Page.answer("To buy", "What has to be ordered now?")
                 .head(new Sentences(List.of(
                         new Sentence(budget.line("order_now"), Tone.LEAD),
-                        new Sentence(budget.line("order_plants_by"), Tone.PLAIN))))
+                        new Sentence(budget.line("order_plants_by"), Tone.PLAIN),
+                        new Sentence(budget.line("order_price_level"), Tone.WARNING))))
                 .left(PARTS, parts(budget))
                 .right(
                         SUMS,
@@ -136,6 +137,7 @@ final class ToBuyPage {
                         FigureRow.of("Parts, whole packs", budget.line("purchase_cost")),
                         FigureRow.of("Plants, whole", budget.line("plants_order_cost")),
                         FigureRow.of("Installing labour", budget.line("startup_labour")),
+                        FigureRow.of("House, contingency", budget.line("startup_lumps")),
                         FigureRow.total("Start-up cash", budget.line("startup_cash"))));
     }
 

@@ -48,6 +48,8 @@ public final class TakeOff {
     public final Line bought;
     /** Value of what is left over of each part, money. */
     public final Line leftValue;
+    /** Cost of the exact quantity of all parts, for the chosen way, money. */
+    public final Line exactTotal;
     /** Cost of all parts in whole packs, for the chosen way, money. */
     public final Line purchase;
     /** Packs of all parts, for the chosen way. */
@@ -140,7 +142,7 @@ public final class TakeOff {
                 "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
         leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
 
-        totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
+        exactTotal = totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
         purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
         totals.line(
                 "leftover_value",
