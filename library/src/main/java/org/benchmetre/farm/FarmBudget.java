@@ -14,6 +14,7 @@ import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.crop.StockGrowth;
@@ -27,7 +28,10 @@ import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
+import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.OrderWords;
+import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
@@ -68,6 +72,7 @@ import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.PartBlocks;
 import org.benchmetre.farm.takeoff.TakeOff;
+import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.farm.whole.Accounts;
 import org.benchmetre.farm.whole.AnswerSentences;
 import org.benchmetre.farm.whole.LeftOut;
@@ -126,6 +131,7 @@ public final class FarmBudget {
                 .usually(firstKey(stock.axis), "first stock of the list"));
         Rates wages = Rates.declare(choices, entries, levels.wages);
         Line wage = wages.install();
+        CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -189,18 +195,6 @@ public final class FarmBudget {
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
-        new BudgetMonths(
-                b,
-                months,
-                new BudgetMonths.Parts(
-                        harvest,
-                        operations.labour.costInMonth,
-                        operations.labour.inputsInMonth,
-                        energy.cost().byMonth,
-                        new BudgetMonths.Water(
-                                first.ofWay(watering.givenByMonth),
-                                first.ofWay(watering.given),
-                                first.ofWay(watering.cost.running))));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
@@ -266,7 +260,26 @@ public final class FarmBudget {
                         .ofWays(clogging.failed(), slopes)
                         .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
-        new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        BudgetMonths cash = new BudgetMonths(
+                b,
+                months,
+                new BudgetMonths.Parts(
+                        harvest,
+                        operations.labour.cashInMonth,
+                        operations.labour.inputsInMonth,
+                        energy.cost().byMonth,
+                        new BudgetMonths.Water(
+                                first.ofWay(watering.givenByMonth),
+                                first.ofWay(watering.given),
+                                first.ofWay(watering.cost.running))),
+                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
+                running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
+        SeasonCash season =
+                new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
+        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
+        new ToBuy(b, materials, takeOff, groups);
+        new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
         LeverList levers = new LeverList(b, entries);
         new WhatIfTables(b, levers, page.aboveTotalPerArea)
                 .first(crop.yieldPerPlant, crop.priceLevel, harvest.pricePerKg);
