@@ -101,6 +101,6 @@ final class CompareCsv {
     }
 
     private String unit(Line line) {
-        return line.unit().display(figures.budget().currency());
+        return line.unit().inFiles(figures.budget().currency());
     }
 }

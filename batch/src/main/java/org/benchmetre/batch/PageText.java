@@ -10,7 +10,7 @@ import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.BlockVisitor;
 import org.benchmetre.page.CaseTable;
-import org.benchmetre.page.Cautions;
+import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
@@ -18,12 +18,12 @@ import org.benchmetre.page.Evidence;
 import org.benchmetre.page.EvidenceCount;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Levers;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.Tone;
-import org.benchmetre.page.Words;
 
 /**
  * Draws pages as text of at most 100 columns, one block below the other. Charts are not drawn, only the sentence that says what they
@@ -61,7 +61,7 @@ final class PageText implements BlockVisitor<String> {
 
     /** Cautions below pages none of which has its own. */
     String cautionsBelow(List<Page> pages) {
-        boolean have = pages.stream().flatMap(page -> page.blocks().stream()).anyMatch(Cautions.class::isInstance);
+        boolean have = pages.stream().flatMap(page -> page.blocks().stream()).anyMatch(CautionList.class::isInstance);
         return have || budget.cautions().isEmpty() ? "" : "\n" + cautions(budget.cautions(), cautionsInFull);
     }
 
@@ -134,7 +134,7 @@ final class PageText implements BlockVisitor<String> {
     }
 
     @Override
-    public String words(Words block) {
+    public String words(FixedWords block) {
         return titled(block.title(), TextTable.wrapped(block.text()));
     }
 
@@ -149,7 +149,7 @@ final class PageText implements BlockVisitor<String> {
     }
 
     @Override
-    public String cautions(Cautions block) {
+    public String cautions(CautionList block) {
         boolean inFull = block.inFull() || cautionsInFull;
         return titled(inFull ? block.title() : "", cautions(block.all(), inFull));
     }

@@ -12,7 +12,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
-import org.benchmetre.page.Cautions;
+import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.Page;
@@ -71,7 +71,7 @@ final class ComparisonPages {
     private Page answer(ComparisonBudget built) {
         Page page = Page.answer("Comparison", "Which returns more, and where does the difference come from?")
                 .head(new Sentences(sentences()));
-        Block cautions = new Cautions("", budget.cautions(), false);
+        Block cautions = new CautionList("", budget.cautions(), false);
         return page.left(
                         widths(),
                         sections(),

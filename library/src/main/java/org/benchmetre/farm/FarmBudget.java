@@ -32,6 +32,7 @@ import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
@@ -46,7 +47,9 @@ import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
+import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
+import org.benchmetre.farm.ownership.HouseByArea;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
@@ -60,7 +63,12 @@ import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.PartBlocks;
 import org.benchmetre.farm.takeoff.TakeOff;
+import org.benchmetre.farm.whole.Accounts;
+import org.benchmetre.farm.whole.AnswerSentences;
+import org.benchmetre.farm.whole.LeftOut;
+import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
 
 /** Puts the sections together into one budget. */
@@ -92,6 +100,7 @@ public final class FarmBudget {
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
+        Levels levels = new Levels(b, entries);
         Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
         Containers containers = new Containers(b, entries, house);
@@ -100,14 +109,15 @@ public final class FarmBudget {
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways);
-        PlantStock stock = new PlantStock(b, entries, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting, levels);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(ways.key)
                 .usually(firstKey(ways.axis), "first way of the list"));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
-        Line wage = Rates.declare(choices, entries);
+        Rates wages = Rates.declare(choices, entries, levels.wages);
+        Line wage = wages.install();
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -119,14 +129,21 @@ public final class FarmBudget {
                 watering.headerLength,
                 wayChoice);
         Materials materials = new Materials(b, drivers, ways);
-        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
-        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
-        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
-        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
-        FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
+        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
+        PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
+        Overhead overhead = new Overhead(b, entries, house, blocks.house);
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
+        YearlyCost.Owned owning = new YearlyCost.Owned(
+                owned,
+                new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
+                new Contingency(b, entries, takeOff.exactTotal, owned.recoveryTotal));
+        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
+        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
+        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
+        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().cost);
+        FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
                 b,
@@ -143,18 +160,13 @@ public final class FarmBudget {
                 b,
                 entries,
                 months,
-                new Operations.Grounds(house, containers, planting, trough),
+                new Operations.Grounds(house, containers, planting, trough, levels.wages),
                 crop,
                 watering.cropShare);
         MovesWithYield moves = new MovesWithYield(
-                b,
-                harvest,
-                operations.fruit.pickingMoves,
-                operations.fruit.packingMoves,
-                operations.labour.movesWithYield);
+                b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
-        Overhead overhead = new Overhead(b, entries, house, materials.driver);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
@@ -162,12 +174,12 @@ public final class FarmBudget {
                 b,
                 yearly,
                 first,
-                owned,
+                owning,
                 harvest,
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        new Margin(margin, harvest, yearlyCost, moves, house, planting);
+        Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
         new BudgetMonths(
                 b,
@@ -183,6 +195,22 @@ public final class FarmBudget {
                                 first.ofWay(watering.cost.running))));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
+        Accounts accounts = new Accounts(
+                b,
+                new Accounts.Year(
+                        harvest.receipts, page.operating, page.owning, overhead.total, page.total, page.aboveTotal),
+                leftOut,
+                house,
+                planting,
+                harvest.yield);
+        new AnswerSentences(
+                b,
+                first.perMetre,
+                accounts,
+                leftOut,
+                new AnswerSentences.Evens(left.breakEvenPrice, left.breakEvenYield),
+                new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",
@@ -211,7 +239,7 @@ public final class FarmBudget {
                 ways,
                 new CostSlopes.Parts(materials, takeOff, owned),
                 new CostSlopes.Upkeep(clogging, running.interest),
-                new CostSlopes.Fruit(harvest, crop.priceLevel),
+                new CostSlopes.Levers(harvest, crop.priceLevel, levels),
                 house.benchMetres);
         compared.compare(
                 entries,
@@ -228,7 +256,7 @@ public final class FarmBudget {
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
-                        .add(wage, entries.range(b, choices, wage), slopes.ofWage)
+                        .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
         new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
         WhatIf.table(
@@ -245,12 +273,12 @@ public final class FarmBudget {
     static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
-        Climate climate = new Climate(b, months);
+        Climate climate = new Climate(b, entries, months);
         Fuel fuel = new Fuel(b, entries);
         new DesignNight(b, entries, loss, climate, fuel, house.houseArea);
         Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
-        EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+        EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);
     }
 

@@ -3,10 +3,13 @@ package org.benchmetre.workbook;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 
 /** Writes cells of one sheet, and makes rows tall enough for the texts that wrap in them. */
@@ -93,13 +96,38 @@ final class Pen {
         reserve(row, text, width(column));
     }
 
-    /** Hides what a cell shows while a condition holds. */
-    void hideWhen(int row, int column, String condition) {
+    /** Makes a cell lead to another one. */
+    void link(int row, int column, Spot target) {
+        XSSFHyperlink link = sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+        link.setAddress(target.quotedRelative());
+        link.setFirstRow(row);
+        link.setLastRow(row);
+        link.setFirstColumn(column);
+        link.setLastColumn(column);
+        sheet.addHyperlink(link);
+    }
+
+    /** Puts rows into a group that opens and closes at the margin. */
+    void group(int first, int last, boolean folded) {
+        for (int row = first; row <= last; row++) {
+            grid.group(row, folded);
+        }
+    }
+
+    /** Marks cells of a rectangle while a condition, written for its first cell, holds. */
+    void mark(CellRangeAddress cells, String condition, Consumer<XSSFConditionalFormattingRule> dress) {
         XSSFSheetConditionalFormatting rules = sheet.getSheetConditionalFormatting();
         XSSFConditionalFormattingRule rule = rules.createConditionalFormattingRule(condition);
-        rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.getIndex());
-        CellRangeAddress[] cells = {new CellRangeAddress(row, row, column, column)};
-        rules.addConditionalFormatting(cells, rule);
+        dress.accept(rule);
+        rules.addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
+    }
+
+    /** Hides what a cell shows while a condition holds. */
+    void hideWhen(int row, int column, String condition) {
+        mark(
+                new CellRangeAddress(row, row, column, column),
+                condition,
+                rule -> rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.getIndex()));
     }
 
     private void cell(int row, int column, Look look) {
@@ -134,6 +162,12 @@ final class Pen {
             used = needed > letters ? needed % letters : needed;
         }
         return lines;
+    }
+
+    /** Makes a row at least so tall. */
+    void atLeast(int row, double points) {
+        int lines = linesOfRow.getOrDefault(row, 1);
+        height(row, Math.max(points, lines * LINE_POINTS + 2));
     }
 
     void height(int row, double points) {

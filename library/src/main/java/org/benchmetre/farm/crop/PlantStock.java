@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
@@ -74,8 +75,9 @@ public final class PlantStock {
      * @param entries gives entries their values
      * @param house floor and benches
      * @param planting plants
+     * @param levels of wages and of the prices of plants
      */
-    public PlantStock(BudgetBuilder b, FarmEntries entries, House house, Planting planting) {
+    public PlantStock(BudgetBuilder b, FarmEntries entries, House house, Planting planting, Levels levels) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
         columns = Columns.of(b, FarmTable.PLANT_STOCK, s);
         axis = columns.axis();
@@ -95,8 +97,8 @@ public final class PlantStock {
         setOut = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet), LOSSES);
         bought = s.line("stock_plants_bought", "Plants to buy", PLANT, setOut.over(one().minus(culls)), LOSSES);
 
-        Line growing = new PreGrowing(b, entries, columns, house).perPlant;
-        Line price = new StockPrices(b, key, listPrice, bought).paid;
+        Line growing = new PreGrowing(b, entries, columns, house, levels.wages).perPlant;
+        Line price = new StockPrices(b, key, listPrice, bought, levels.plants).paid;
         ScheduleBuilder cost = b.schedule(Sheets.CROP, "Plant stock: cost of the first plants");
         Line delivered = cost.line(
                 "stock_delivered_cost",

@@ -45,8 +45,9 @@ public final class StockPrices {
      * @param kind keys of the kinds of plant stock
      * @param listPrice price of a plant without a break
      * @param bought plants bought of each kind
+     * @param level all prices of plants against those entered
      */
-    public StockPrices(BudgetBuilder b, Line kind, Line listPrice, Line bought) {
+    public StockPrices(BudgetBuilder b, Line kind, Line listPrice, Line bought, Line level) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: price breaks by quantity");
         s.note(
                 "The largest quantity reached sets the price of all plants of its kind. Without a break the list price holds.");
@@ -81,7 +82,7 @@ public final class StockPrices {
                 "stock_price_paid",
                 "Price of a plant at the quantity bought",
                 PER_PLANT,
-                when(largest.isPositive(), greatest(set, axis), listPrice),
+                level.times(when(largest.isPositive(), greatest(set, axis), listPrice)),
                 "the largest quantity reached sets the price of every plant: common practice, no source");
     }
 

@@ -115,18 +115,26 @@ public final class CashFlow {
 
         Line startUp = single.line(
                 "startup_cash",
-                "Start-up: parts in whole packs, installation, plants",
+                "Start-up: parts in whole packs, installation, plants, house by area, contingency",
                 MONEY,
-                p.takeOff().purchase.plus(first.ofWay(first.wayLabour)).plus(first.plants));
-        Line repairs =
-                single.line("repairs_cash", "Repairs", Unit.parse("money/a"), sum(owned.repairs, p.materials().axis));
+                p.takeOff()
+                        .purchase
+                        .plus(first.ofWay(first.wayLabour))
+                        .plus(first.plants)
+                        .plus(yearly.house.cost)
+                        .plus(yearly.contingency.cost));
         Line charges = single.line(
-                "charges_cash", "Insurance and property tax", Unit.parse("money/a"), first.ofWay(owned.wayCharges));
+                "charges_cash",
+                "Insurance and property tax",
+                Unit.parse("money/a"),
+                first.ofWay(owned.wayCharges).plus(yearly.house.charges));
         Line residual = single.line(
                 "residual_value",
                 "Left at the end of the plan",
                 MONEY,
-                sum(left, p.materials().axis).plus(w.residual(yearly.plantsLife, first.plants, none(MONEY))),
+                sum(left, p.materials().axis)
+                        .plus(w.residual(yearly.plantsLife, first.plants, none(MONEY)))
+                        .plus(w.residual(yearly.house.life, yearly.house.cost, none(MONEY))),
                 Wear.LEFT);
 
         Line ramp = flow.line(
@@ -143,9 +151,14 @@ public final class CashFlow {
                 MONEY,
                 eachYear(harvest.yieldCosts).times(ramp));
         Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));
-        Line kept =
-                flow.line("cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(repairs.plus(charges)));
-        Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
+        Line kept = flow.line(
+                "cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
+        Line parts = flow.line(
+                "cash_replacements",
+                "Parts and house by area replaced",
+                MONEY,
+                sum(changes, p.materials().axis).plus(w.ended(yearly.house.life).times(yearly.house.cost)),
+                Wear.AGAIN);
         Line plants = flow.line(
                 "cash_plants",
                 "Plants replaced",

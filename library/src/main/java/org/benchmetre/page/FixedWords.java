@@ -7,7 +7,7 @@ package org.benchmetre.page;
  * @param text a sentence or two
  * @param tone how loud
  */
-public record Words(String title, String text, Tone tone) implements Block {
+public record FixedWords(String title, String text, Tone tone) implements Block {
 
     @Override
     public <R> R show(BlockVisitor<R> visitor) {

@@ -10,10 +10,10 @@ import org.benchmetre.budget.Caution;
  * @param all the cautions
  * @param inFull whole sentences, or the topics alone
  */
-public record Cautions(String title, List<Caution> all, boolean inFull) implements Block {
+public record CautionList(String title, List<Caution> all, boolean inFull) implements Block {
 
     /** Keeps the list as it is. */
-    public Cautions {
+    public CautionList {
         all = List.copyOf(all);
     }
 
