@@ -32,7 +32,7 @@ final class CaseText {
     @Override
     public String toString() {
         List<String> header = new ArrayList<>(List.of(named(block.nowDown())));
-        header.addAll(edge(block.across()));
+        edge(block.across()).forEach(step -> header.add(step + " "));
         TextTable text = new TextTable(header, 1);
         IntStream.range(0, header.size()).forEach(text::right);
         Decimals decimals = cells.decimals(all(block.values()));
@@ -51,14 +51,14 @@ final class CaseText {
         return (marked ? "In brackets: the plan as entered. " : "") + "A minus is a loss.\n";
     }
 
-    /** A value; brackets stand around the plan as entered, and room for them around the others. */
+    /** A value; brackets stand around the plan as entered, and room for one behind all others. */
     private String value(int row, int column, Decimals decimals) {
         Position at = Position.NONE.with(downwards, row).with(sideways, column);
         CellRef cell = new CellRef(block.values(), block.values().cellAt(at));
         String shown = cells.shown(cell, decimals);
         boolean now = isNow(block.down(), row, block.nowDown()) && isNow(block.across(), column, block.nowAcross());
         marked |= now;
-        return now ? "[" + shown + "]" : " " + shown + " ";
+        return now ? "[" + shown + "]" : shown + " ";
     }
 
     private boolean isNow(Line steps, int step, Line now) {

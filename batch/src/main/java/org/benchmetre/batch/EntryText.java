@@ -1,5 +1,7 @@
 package org.benchmetre.batch;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -22,6 +24,9 @@ import org.benchmetre.page.EvidenceCount;
  * @param figures the budget, computed
  */
 record EntryText(Figures figures) {
+
+    /** Figures of a range that count, since it may be converted from another unit. */
+    private static final MathContext CONVERTED = new MathContext(4);
 
     Given given(CellRef cell) {
         return budget().given(cell.line()).get(cell.cell());
@@ -65,8 +70,12 @@ record EntryText(Figures figures) {
     }
 
     private String end(CellRef cell, double bound) {
+        if (Double.isNaN(bound)) {
+            return "";
+        }
         Unit typedIn = given(cell).typedIn();
-        return Double.isNaN(bound) ? "" : exact(typedIn, cell.line().unit().convertLevel(bound, typedIn));
+        double converted = cell.line().unit().convertLevel(bound, typedIn);
+        return exact(typedIn, new BigDecimal(converted).round(CONVERTED).doubleValue());
     }
 
     private static String exact(Unit unit, double typed) {

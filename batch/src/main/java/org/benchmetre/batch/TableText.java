@@ -45,10 +45,12 @@ final class TableText {
             if (isFolded(row)) {
                 continue;
             }
-            if (!heading.isEmpty()) {
+            boolean heads = !heading.isEmpty()
+                    && (row.tone() != Tone.TOTAL || !row.heading().isEmpty());
+            if (heads) {
                 text.heading(heading);
-                heading = "";
             }
+            heading = "";
             List<String> words =
                     columns().mapToObj(column -> words(row, column)).toList();
             if (row.tone() == Tone.TOTAL) {

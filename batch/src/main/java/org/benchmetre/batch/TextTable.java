@@ -218,6 +218,9 @@ final class TextTable {
     }
 
     static List<String> lines(String text, int width) {
+        if (text.length() <= width) {
+            return List.of(text);
+        }
         List<String> lines = new ArrayList<>();
         String rest = text.strip();
         while (rest.length() > width) {

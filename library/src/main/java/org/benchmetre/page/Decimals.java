@@ -17,8 +17,8 @@ import org.benchmetre.budget.unit.Unit;
  *   <li>money for a unit: the currency's decimals; 4 where all are below 0.10, 6 where all are below 0.001; a currency without decimals,
  *       such as the yen, keeps 2 where all are below 10
  *   <li>plain shares, by {@link #ofShares}: per cent, three significant figures
- *   <li>all else: none where all are whole numbers; else three significant figures of the typical value, which is the middle one in
- *       size, and at most six of the largest
+ *   <li>all else: none where all are whole numbers; else three significant figures of the typical value, the middle one in
+ *       size, of two the smaller, and at most six of the largest
  *   <li>what is typed in, by {@link #exact}: as many as the longest needs
  * </ul>
  *
@@ -124,7 +124,7 @@ public record Decimals(int count, boolean thousands, boolean percent) {
         if (Arrays.stream(sizes).allMatch(size -> size == Math.rint(size))) {
             return 0;
         }
-        int typical = SIGNIFICANT - digitsBefore(sizes[sizes.length / 2]);
+        int typical = SIGNIFICANT - digitsBefore(sizes[(sizes.length - 1) / 2]);
         int most = MOST_SIGNIFICANT - digitsBefore(sizes[sizes.length - 1]);
         return Math.max(0, Math.min(typical, most));
     }

@@ -15,7 +15,7 @@ public enum EvidenceKind {
     /** A published source: a year of our time, or a word that such sources go by. */
     PUBLISHED(
             "Published",
-            "\\b(19|20)\\d\\d\\b|\\b(published|handbook|course|proceedings|extension|measured|usda|nrcs|fact sheet|catalogue)\\b"
+            "\\b(19|20)\\d\\d\\b|\\b(published|handbook|course|proceedings|extension|usda|nrcs|sare|fact sheet|catalogue)\\b"
                     + "|et al|horticultur|uf/ifas|greenhouse grower"),
     /** What growers do, without a source. */
     COMMON_PRACTICE("Common practice, no source", "common practice"),
