@@ -104,10 +104,10 @@ final class BudgetPage {
                                 .plus(owned.repairsTotal)
                                 .plus(running.interest.interest),
                         owned.recoveryTotal
-.plus(owned.labourTotal)
-.plus(owned.chargesTotal.plus(n.yearly().house.charges))
-.plus(n.yearly().house.recovery)
-.plus(n.yearly().contingency.recovery),
+                                .plus(owned.labourTotal)
+                                .plus(owned.chargesTotal.plus(n.yearly().house.charges))
+                                .plus(n.yearly().house.recovery)
+                                .plus(n.yearly().contingency.recovery),
                         o.overhead().total));
     }
 }

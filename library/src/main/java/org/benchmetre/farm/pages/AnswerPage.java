@@ -1,14 +1,16 @@
 package org.benchmetre.farm.pages;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
-import org.benchmetre.page.Cautions;
+import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.Column;
+import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Levers;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentence;
@@ -16,7 +18,6 @@ import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
-import org.benchmetre.page.Words;
 
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
@@ -48,8 +49,8 @@ final class AnswerPage {
                                 "Change here", LEVERS.stream().map(budget::line).toList()))
                 .right(RIGHT, matrix(budget), chart(budget))
                 .foot(
-                        new Cautions("Cautions", budget.cautions(), false),
-                        new Words(
+                        new CautionList("Cautions", budget.cautions(), false),
+                        new FixedWords(
                                 "",
                                 "Prices carry their year and source: replace invented ones by quotations before money is spent "
                                         + "or lent. Cautions in full: Sources and safety.",
@@ -118,7 +119,7 @@ final class AnswerPage {
                 Chart.Shape.STACKED_BARS,
                 List.of(money),
                 money.axes().get(1),
-                List.of(),
+                Optional.empty(),
                 CHART_ROWS,
                 "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money.");
     }

@@ -1,7 +1,8 @@
 package org.benchmetre.farm.pages;
 
+import java.util.List;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.page.Cautions;
+import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Evidence;
 import org.benchmetre.page.Page;
 
@@ -12,7 +13,9 @@ final class SourcesPage {
 
     static Page of(Budget budget) {
         return Page.answer("Sources and safety", "Where do the figures come from, and what can hurt?")
-                .head(new Evidence("Entries by where they come from"))
-                .foot(new Cautions("Cautions", budget.cautions(), true));
+                .left(
+                        List.of(30, 12, 100),
+                        new CautionList("Cautions", budget.cautions(), true),
+                        new Evidence("Entries by where they come from"));
     }
 }
