@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
@@ -215,6 +216,23 @@ class PageTextTest {
                         "Pump         1.500",
                         "Clip         0.085",
                         "Film         0.000");
+    }
+
+    @Test
+    void an_entry_table_whose_first_column_is_a_number_names_its_rows() {
+        EntryTable table = new EntryTable("", farm.parts, List.of(Column.of("Price", farm.partPrice)));
+
+        assertThat(drawn(table).lines()).startsWith("Part  Price, USD/m").contains("Clip         0.085");
+    }
+
+    @Test
+    void a_unit_that_the_words_say_is_not_said_again() {
+        CellText cells = new CellText(farm.figures());
+
+        assertThat(cells.withUnit("Packs", Unit.parse("pack"))).isEqualTo("Packs");
+        assertThat(cells.withUnit("Length", SmallFarm.METRE)).isEqualTo("Length, m");
+        assertThat(cells.withUnit("", SmallFarm.METRE)).isEqualTo("m");
+        assertThat(cells.withUnit("Share", Unit.ONE)).isEqualTo("Share");
     }
 
     @Test
