@@ -5,10 +5,10 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
-import org.benchmetre.budget.Line;
 import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
@@ -20,6 +20,9 @@ import org.benchmetre.page.Decimals;
  * @param figures the budget, computed
  */
 record CellText(Figures figures) {
+
+    /** Letters of the longest unit that is a symbol and no word. */
+    private static final int SYMBOL = 3;
 
     /** A cell with the decimals of its column; a null stands for no cell. */
     String shown(CellRef cell, Decimals decimals) {
@@ -50,15 +53,13 @@ record CellText(Figures figures) {
         return unit.equals(Unit.ONE) ? "" : unit.display(figures.budget().currency());
     }
 
-    /** Words with the unit behind them, where there is one. */
+    /** Words with the unit behind them, where there is one that they do not say already, as {@code Packs} does of {@code pack}. */
     String withUnit(String words, Unit unit) {
         String shown = unit(unit);
-        return shown.isEmpty() || words.isEmpty() ? words + shown : words + ", " + shown;
-    }
-
-    /** Decimals of a single cell. */
-    Decimals decimals(Line line, int cell) {
-        return decimals(List.of(new CellRef(line, cell)));
+        boolean said = shown.chars().allMatch(Character::isLetter)
+                && shown.length() > SYMBOL
+                && words.toLowerCase(Locale.ROOT).contains(shown.toLowerCase(Locale.ROOT));
+        return said || shown.isEmpty() || words.isEmpty() ? words + (said ? "" : shown) : words + ", " + shown;
     }
 
     /**

@@ -81,6 +81,17 @@ record EntryTables(EntryText entries, CellText cells) {
                         .toList());
     }
 
+    /** What the rows are called, for tables whose first column does not say so. */
+    private List<String> names(Axis axis, List<Integer> rows) {
+        Optional<Line> names = cells.figures().budget().rowName(axis);
+        return with(
+                axis.title(),
+                rows.stream()
+                        .map(row -> names.map(line -> cells.figures().text(line, row))
+                                .orElse(axis.keys().get(row)))
+                        .toList());
+    }
+
     private static List<String> with(String heading, List<String> cells) {
         List<String> all = new ArrayList<>(List.of(heading));
         all.addAll(cells);

@@ -7,16 +7,16 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.entry.Quoted;
 import org.benchmetre.page.Levers;
 
-/** Levers in two columns side by side, read down the first and then down the second: label, value, unit. */
+/** Levers in two columns side by side, read down the first and then down the second: label, then value with its unit. */
 final class LeverText {
 
     private static final int GAP = 4;
+    private static final int BETWEEN = 2;
     private static final int HALF = (TextTable.WIDTH - GAP) / 2;
-    private static final int WIDEST_UNIT = 12;
-    private static final int NARROWEST_LABEL = 12;
+    private static final int WIDEST_LABEL = 28;
 
     /** A lever in words. */
-    private record Lever(String label, String value, String unit, boolean isText) {}
+    private record Lever(String label, String value) {}
 
     private final List<Lever> levers;
 
@@ -24,11 +24,13 @@ final class LeverText {
         this.levers = block.entries().stream()
                 .map(line -> new CellRef(line, 0))
                 .map(cell -> new Lever(
-                        Quoted.visible(cell.line().label()),
-                        Quoted.visible(entries.value(cell)),
-                        cell.line().kind() == Kind.TEXT ? "" : entries.unit(cell),
-                        cell.line().kind() == Kind.TEXT))
+                        Quoted.visible(cell.line().label()), Quoted.visible(entries.value(cell) + unit(entries, cell))))
                 .toList();
+    }
+
+    private static String unit(EntryText entries, CellRef cell) {
+        String unit = cell.line().kind() == Kind.TEXT ? "" : entries.unit(cell);
+        return unit.isEmpty() ? "" : " " + unit;
     }
 
     @Override
@@ -38,39 +40,33 @@ final class LeverText {
         List<String> second = column(levers.subList(rows, levers.size()));
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
-            String left = i < first.size() ? first.get(i) : "";
-            String right = i < second.size() ? second.get(i) : "";
-            String padded = left + " ".repeat(HALF + GAP - left.length()) + right;
-            text.append(padded.stripTrailing()).append('\n');
+            String line = padded(at(first, i), HALF + GAP) + at(second, i);
+            text.append(line.stripTrailing()).append('\n');
         }
         return text.toString();
     }
 
-    /** Lines of at most half a page; numbers end in one column, their units follow, choices end at the right edge. */
+    /** Lines of at most half a page; values begin below each other. */
     private static List<String> column(List<Lever> levers) {
-        int units = levers.stream()
-                .mapToInt(lever -> lever.unit().length())
-                .filter(length -> length <= WIDEST_UNIT)
-                .max()
-                .orElse(0);
-        return levers.stream().flatMap(lever -> lines(lever, units).stream()).toList();
+        int widest =
+                levers.stream().mapToInt(lever -> lever.label().length()).max().orElse(0);
+        int labels = Math.min(widest, WIDEST_LABEL);
+        List<String> all = new ArrayList<>();
+        for (Lever lever : levers) {
+            List<String> label = TextTable.lines(lever.label(), labels);
+            List<String> value = TextTable.lines(lever.value(), HALF - labels - BETWEEN);
+            for (int i = 0; i < Math.max(label.size(), value.size()); i++) {
+                all.add(padded(at(label, i), labels + BETWEEN) + at(value, i));
+            }
+        }
+        return all;
     }
 
-    private static List<String> lines(Lever lever, int units) {
-        int behind = lever.isText() || units == 0
-                ? 0
-                : Math.max(0, units - lever.unit().length());
-        String unit = lever.unit().isEmpty() ? "" : " " + lever.unit();
-        boolean inColumn = !lever.isText() && units > 0 && unit.isEmpty();
-        String value = lever.value() + unit + " ".repeat(behind + (inColumn ? 1 : 0));
-        int room = HALF - 2 - value.length();
-        if (room < NARROWEST_LABEL) {
-            return TextTable.lines(lever.label() + ": " + value.strip(), HALF);
-        }
-        List<String> label = TextTable.lines(lever.label(), room);
-        String first = label.get(0) + " ".repeat(HALF - label.get(0).length() - value.length()) + value;
-        List<String> all = new ArrayList<>(label);
-        all.set(0, first);
-        return all;
+    private static String at(List<String> lines, int line) {
+        return line < lines.size() ? lines.get(line) : "";
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(width - text.length());
     }
 }

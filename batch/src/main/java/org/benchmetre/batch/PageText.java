@@ -52,11 +52,21 @@ final class PageText implements BlockVisitor<String> {
         StringBuilder text = new StringBuilder();
         text.append(TextTable.wrapped(page.name() + ": " + page.question()));
         text.append(TextTable.wrapped(budget.title() + "; " + prices()));
+        boolean afterWords = false;
         for (Block block : page.blocks()) {
             String drawn = block.show(this);
-            text.append(drawn.isEmpty() ? "" : "\n" + drawn);
+            if (!drawn.isEmpty()) {
+                text.append(afterWords && isWords(block) ? "" : "\n").append(drawn);
+                afterWords = isWords(block);
+            }
         }
         return text.toString();
+    }
+
+    /** Whether a block is a sentence or two, between which there is no empty line. */
+    private static boolean isWords(Block block) {
+        boolean kind = block instanceof Chart || block instanceof FixedWords || block instanceof CautionList;
+        return kind && block.title().isEmpty();
     }
 
     /** Cautions below pages none of which has its own. */
@@ -161,7 +171,7 @@ final class PageText implements BlockVisitor<String> {
                     .collect(Collectors.joining());
         }
         String topics = all.stream().map(Caution::topic).distinct().collect(Collectors.joining(", "));
-        return TextTable.wrapped("Cautions, in full with --cautions: " + topics + ".");
+        return TextTable.wrapped("Cautions (in full: --cautions): " + topics + ".");
     }
 
     @Override

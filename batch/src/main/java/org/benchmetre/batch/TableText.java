@@ -74,7 +74,7 @@ final class TableText {
 
     /** The title, with the unit where all columns of numbers have the same one. */
     private String title() {
-        boolean named = one.isEmpty() || table.title().contains(cells.unit(one.get()));
+        boolean named = one.isEmpty() || names(one.get());
         String title = named ? table.title() : cells.withUnit(table.title(), one.get());
         return title.isEmpty() ? "" : TextTable.wrapped(title);
     }
@@ -82,7 +82,15 @@ final class TableText {
     private String heading(int column) {
         String words = table.columns().get(column).heading();
         List<Unit> units = units(column);
-        return one.isEmpty() && units.size() == 1 ? cells.withUnit(words, units.get(0)) : words;
+        boolean wanted = one.isEmpty() && units.size() == 1 && !names(units.get(0));
+        return wanted ? cells.withUnit(words, units.get(0)) : words;
+    }
+
+    /** Whether the title tells a unit already: it has its words, or the currency and the unit is of money. */
+    private boolean names(Unit unit) {
+        String currency = cells.figures().budget().currency();
+        return table.title().contains(cells.unit(unit))
+                || unit.hasMoney() && table.title().contains(currency);
     }
 
     /** The unit of all numbers, where there are several columns of them. */

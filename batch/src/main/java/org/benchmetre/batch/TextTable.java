@@ -96,7 +96,8 @@ final class TextTable {
             appendRule(text, part, widths);
         }
         for (Row row : rows) {
-            if (row.ruled()) {
+            boolean first = row == rows.get(0) && !header.isEmpty();
+            if (row.ruled() && !first) {
                 appendRule(text, part, widths);
             }
             if (row.heading()) {

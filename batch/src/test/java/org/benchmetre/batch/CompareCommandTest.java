@@ -177,7 +177,7 @@ class CompareCommandTest {
                 .containsPattern("(?m)^Plant stock +Tray plants +Plugs$")
                 .contains("money in USD", "In short, per m² of floor", "Sum of all rows", "Plants per m² of floor")
                 .containsPattern("(?m)^Containers +– +-[0-9]+\\.[0-9]{2} +-[0-9]+\\.[0-9]{2}$")
-                .contains("Largest differences in cost: ", "Cautions, in full with --cautions: ");
+                .contains("Largest differences in cost: ", "Cautions (in full: --cautions): ");
         assertThat(Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--cautions").out())
                 .contains("licensed engineer");
     }
@@ -325,7 +325,7 @@ class CompareCommandTest {
                 .startsWith("More than in the first (cause_difference[own_mulch;container_house]) = 0.0");
         assertThat(ran.out())
                 .contains(
-                        "(house_area[trough_house]) = 230.4 m2",
+                        "(house_area[trough_house]) = 230.4 m²",
                         "entry, trough-house, budget_value[own_mulch]; source: a figure of this scenario",
                         "blank entry, container-house, no such row");
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));

@@ -6,10 +6,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
-import org.benchmetre.page.Cautions;
+import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
@@ -18,6 +19,7 @@ import org.benchmetre.page.EntryTable;
 import org.benchmetre.page.Evidence;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Levers;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentence;
@@ -25,7 +27,6 @@ import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
-import org.benchmetre.page.Words;
 import org.junit.jupiter.api.Test;
 
 /** One page of every kind of block. Prices are 1.50, 0.085 and 0 USD/m, the bench 1,200 m, so that parts cost 1,800, 102 and 0 USD. */
@@ -48,9 +49,9 @@ class PageTextTest {
         Page page = Page.answer("Answer", "What does it cost?")
                 .head(new Sentences(
                         List.of(new Sentence(farm.sentence, Tone.LEAD), new Sentence(farm.silence, Tone.PLAIN))))
-                .foot(new Words("", "At the end.", Tone.FAINT))
-                .right(List.of(20), new Words("Second", "To the right.", Tone.PLAIN))
-                .left(List.of(20), new Words("First", "To the left.", Tone.PLAIN));
+                .foot(new FixedWords("", "At the end.", Tone.FAINT))
+                .right(List.of(20), new FixedWords("Second", "To the right.", Tone.PLAIN))
+                .left(List.of(20), new FixedWords("First", "To the left.", Tone.PLAIN));
 
         assertThat(new PageText(farm.figures(), false).of(page))
                 .isEqualTo("Answer: What does it cost?\nA small farm; money in USD\n\nAll parts cost 1,902 USD.\n\n"
@@ -64,8 +65,8 @@ class PageTextTest {
         assertThat(drawn(levers).lines())
                 .containsExactly(
                         "Change here",
-                        "Length of a bench                       1,200 m     Main part                                   Clip",
-                        "Spacing                                     6 in    Title                                  Own house");
+                        "Length of a bench  1,200 m                          Main part  Clip",
+                        "Spacing            6 in                             Title      Own house");
     }
 
     @Test
@@ -183,7 +184,7 @@ class PageTextTest {
     @Test
     void of_a_chart_its_sentence_is_printed() {
         Chart chart = new Chart(
-                farm.sentence, Chart.Shape.BARS, List.of(farm.partCost), farm.parts, List.of(0, 1, 2), 10, "Bars.");
+                farm.sentence, Chart.Shape.BARS, List.of(farm.partCost), farm.parts, Optional.empty(), 10, "Bars.");
 
         assertThat(drawn(chart)).isEqualTo("All parts cost 1,902 USD.\n");
     }
@@ -218,6 +219,23 @@ class PageTextTest {
     }
 
     @Test
+    void an_entry_table_whose_first_column_is_a_number_names_its_rows() {
+        EntryTable table = new EntryTable("", farm.parts, List.of(Column.of("Price", farm.partPrice)));
+
+        assertThat(drawn(table).lines()).startsWith("Part  Price, USD/m").contains("Clip         0.085");
+    }
+
+    @Test
+    void a_unit_that_the_words_say_is_not_said_again() {
+        CellText cells = new CellText(farm.figures());
+
+        assertThat(cells.withUnit("Packs", Unit.parse("pack"))).isEqualTo("Packs");
+        assertThat(cells.withUnit("Length", SmallFarm.METRE)).isEqualTo("Length, m");
+        assertThat(cells.withUnit("", SmallFarm.METRE)).isEqualTo("m");
+        assertThat(cells.withUnit("Share", Unit.ONE)).isEqualTo("Share");
+    }
+
+    @Test
     void columns_that_do_not_fit_follow_in_bands_that_repeat_the_names_of_the_rows() {
         Column wide = Column.of("A heading that is long enough for a band", farm.partLabel);
         EntryTable table =
@@ -230,12 +248,12 @@ class PageTextTest {
 
     @Test
     void cautions_are_topics_in_short_and_sentences_in_full() {
-        Cautions inShort = new Cautions("Cautions", farm.budget.cautions(), false);
+        CautionList inShort = new CautionList("Cautions", farm.budget.cautions(), false);
 
-        assertThat(drawn(inShort)).isEqualTo("Cautions, in full with --cautions: Loads, Money.\n");
+        assertThat(drawn(inShort)).isEqualTo("Cautions (in full: --cautions): Loads, Money.\n");
         assertThat(inShort.show(new PageText(farm.figures(), true)))
                 .isEqualTo("Cautions\nLoads: Have benches confirmed.\nMoney: Replace what is invented.\n");
-        assertThat(drawn(new Cautions("Cautions", farm.budget.cautions(), true)))
+        assertThat(drawn(new CautionList("Cautions", farm.budget.cautions(), true)))
                 .contains("Have benches confirmed.");
     }
 
@@ -261,7 +279,7 @@ class PageTextTest {
             assertThat(shelf.drawn(name, drawer))
                     .hasValueSatisfying(text -> assertThat(text)
                             .startsWith("To buy: What to order?")
-                            .endsWith("Cautions, in full with --cautions: Loads, Money.\n")
+                            .endsWith("Cautions (in full: --cautions): Loads, Money.\n")
                             .doesNotContain("typed"));
         }
         assertThat(shelf.drawn("all", drawer))
@@ -270,6 +288,6 @@ class PageTextTest {
         assertThat(shelf.drawn("tobuy", drawer)).isEqualTo(Optional.empty());
         assertThat(shelf.missing("tobuy"))
                 .isEqualTo("There is no page \"tobuy\", did you mean to-buy? Pages: to-buy, entries, all.");
-        assertThat(shelf.others("to buy")).isEqualTo("Other pages, with --page: entries, all. Every digit: --csv.\n");
+        assertThat(shelf.others("to buy")).isEqualTo("Other pages (--page NAME): entries, all. Every digit: --csv.\n");
     }
 }

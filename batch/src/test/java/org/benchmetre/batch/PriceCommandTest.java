@@ -72,7 +72,7 @@ class PriceCommandTest {
             assertThat(ran.outLines())
                     .as(name)
                     .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
-            assertThat(ran.out()).contains("Other pages, with --page: ").doesNotContain("spare_", " a)");
+            assertThat(ran.out()).contains("Other pages (--page NAME): ").doesNotContain("spare_", " a)");
         }
         assertThat(Ran.with("price", Ran.SAMPLE, "--page", "all").out())
                 .contains(Ran.with("price", Ran.SAMPLE, "--page", "answer")
