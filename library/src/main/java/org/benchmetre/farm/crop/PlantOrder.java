@@ -19,16 +19,8 @@ public final class PlantOrder {
     public final Line exact;
     /** Whole plants to order. */
     public final Line plants;
-    /** Price of a plant with freight, money/plant. */
-    public final Line price;
-    /** Growing on of what is set out, money. */
-    public final Line growing;
     /** What is paid for whole plants, growing on included, money. */
     public final Line cost;
-    /** Part of a plant that is ordered and not needed. */
-    public final Line left;
-    /** What that costs, money. */
-    public final Line leftValue;
 
     /**
      * Declares the lines.
@@ -43,18 +35,25 @@ public final class PlantOrder {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plants to order, of the chosen stock");
         Formula needed = lookup(stock.bought, stock.key, choice);
         plants = s.line("plants_ordered", "Plants to order, whole", PLANT, needed.wholeUp());
-        price = s.line(
+        Line price = s.line(
                 "plants_order_price",
-                "Price of a plant, with freight",
+                "Price of a plant at that quantity",
                 Unit.parse("money/plant"),
-                lookup(stock.price, stock.key, choice).times(one().plus(lookup(stock.freight, stock.key, choice))));
-        growing = s.line("plants_growing_on", "Growing on", MONEY, lookup(stock.growing, stock.key, choice));
+                lookup(stock.price, stock.key, choice));
+        Formula share = lookup(stock.freight, stock.key, choice);
+        Line freight = s.line(
+                "plants_order_freight", "Freight", MONEY, plants.times(price).times(share));
+        Line growing = s.line("plants_growing_on", "Growing on", MONEY, lookup(stock.growing, stock.key, choice));
         cost = s.line(
                 "plants_order_cost",
                 "Plants to order",
                 MONEY,
-                plants.times(price).plus(growing));
-        left = s.line("plants_order_left", "Ordered beyond what is needed", PLANT, plants.minus(needed));
-        leftValue = s.line("plants_order_left_value", "Value of that", MONEY, left.times(price));
+                plants.times(price).plus(freight).plus(growing));
+        Line left = s.line("plants_order_left", "Ordered beyond what is needed", PLANT, plants.minus(needed));
+        s.line(
+                "plants_order_left_value",
+                "Value of that",
+                MONEY,
+                left.times(price).times(one().plus(share)));
     }
 }

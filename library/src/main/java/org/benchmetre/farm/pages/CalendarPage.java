@@ -91,7 +91,7 @@ final class CalendarPage {
                 Column.of("Cash out", budget.line("season_cash_out")),
                 Column.of("Cash so far", budget.line("season_cash_so_far")));
         return table.rows(
-                Placed.with(table.rows(), TableRow.single("Year", total).total()));
+                Placed.with(table.rows(), TableRow.single("All year", total).total()));
     }
 
     private static FigureList cash(Budget budget) {

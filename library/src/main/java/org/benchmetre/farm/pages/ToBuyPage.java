@@ -2,11 +2,8 @@ package org.benchmetre.farm.pages;
 
 import static org.benchmetre.farm.pages.Placed.cell;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
@@ -28,15 +25,21 @@ final class ToBuyPage {
     private static final List<Integer> PARTS = List.of(27, 7, 6, 6, 9, 6, 9, 10, 8, 9, 15);
     private static final List<Integer> SUMS = List.of(22, 9, 9);
 
+    /** Rows that the sums beside the parts take. */
+    private static final int SUM_ROWS = 31;
+
     private ToBuyPage() {}
 
     static Page of(Budget budget) {
-        return Page.answer("To buy", "What has to be ordered now?")
+        Axis parts = budget.line("material_label").axes().get(0);
+        PartRows rows = new PartRows(budget, parts);
+        boolean below = rows.height() >= SUM_ROWS;
+        Page page = Page.answer("To buy", "What has to be ordered now?")
                 .head(new Sentences(List.of(
                         new Sentence(budget.line("order_now"), Tone.LEAD),
                         new Sentence(budget.line("order_plants_by"), Tone.PLAIN),
                         new Sentence(budget.line("order_price_level"), Tone.WARNING))))
-                .left(PARTS, parts(budget))
+                .left(PARTS, needed(budget, parts, below ? rows.all() : rows.needed()))
                 .right(
                         SUMS,
                         groups(budget),
@@ -44,17 +47,36 @@ final class ToBuyPage {
                         startUp(budget),
                         leftOver(budget),
                         new FixedWords("", "Packs × price + freight and tax = money.", Tone.FAINT));
+        return below || rows.ofOthers().isEmpty() ? page : page.foot(ofOthers(budget, parts, rows));
     }
 
-    private static Table parts(Budget budget) {
-        Line name = budget.line("material_label");
+    private static Table needed(Budget budget, Axis parts, List<TableRow> rows) {
         List<CellRef> added = singles(budget, "added_freight_tax", "added_purchase_cost", "added_left_value");
         List<CellRef> all = singles(budget, "freight_tax_total", "purchase_cost", "leftover_value");
-        Axis axis = name.axes().get(0);
+        return table(
+                "Parts, in whole packs",
+                budget,
+                parts,
+                Placed.with(
+                        rows,
+                        TableRow.single("Parts added below the list", added),
+                        TableRow.single("All parts", all).total()));
+    }
+
+    /** Rows that fold away, below both panels where the list is short: a folded row takes what stands beside it along. */
+    private static Table ofOthers(Budget budget, Axis parts, PartRows rows) {
+        return table(
+                "Parts of the other irrigation systems, folded away while none is bought",
+                budget,
+                parts,
+                rows.ofOthers());
+    }
+
+    private static Table table(String title, Budget budget, Axis parts, List<TableRow> rows) {
         return Table.of(
-                        "Parts, in whole packs",
-                        axis,
-                        Column.of("Part", name),
+                        title,
+                        parts,
+                        Column.of("Part", budget.line("material_label")),
                         Column.of("Pack of", budget.line("material_pack")),
                         Column.of("Unit", budget.line("material_unit")),
                         Column.of("Packs", budget.line("material_packs")),
@@ -65,10 +87,7 @@ final class ToBuyPage {
                         Column.of("Left over", budget.line("material_left")),
                         Column.of("Value left", budget.line("material_left_value")),
                         Column.of("Supplier", budget.line("material_supplier")))
-                .rows(Placed.with(
-                        byGroup(budget, axis),
-                        TableRow.single("Parts added below the list", added),
-                        TableRow.single("All parts", all).total()));
+                .rows(rows);
     }
 
     private static List<CellRef> singles(Budget budget, String freight, String cost, String left) {
@@ -86,25 +105,6 @@ final class ToBuyPage {
                 null);
     }
 
-    /** Parts of a group together, groups in the order of first use, as written. */
-    private static List<TableRow> byGroup(Budget budget, Axis parts) {
-        Map<String, List<Integer>> members = new LinkedHashMap<>();
-        Line group = budget.line("material_group");
-        for (int row = 0; row < parts.filled(); row++) {
-            String key = budget.given(group).get(row).text();
-            members.computeIfAbsent(key, any -> new ArrayList<>()).add(row);
-        }
-        List<TableRow> rows = new ArrayList<>();
-        members.forEach((key, all) -> {
-            String heading = budget.entry(group).orElseThrow().form().shown(key);
-            all.forEach(row -> {
-                TableRow part = TableRow.at(row).ifAny();
-                rows.add(row.equals(all.get(0)) ? part.under(heading) : part);
-            });
-        });
-        return rows;
-    }
-
     private static Table groups(Budget budget) {
         Line label = budget.line("buy_group_label");
         Axis axis = label.axes().get(0);
@@ -114,9 +114,9 @@ final class ToBuyPage {
                 Column.of("Group", label),
                 Column.of("Money", budget.line("buy_group_cost")),
                 Column.of("Left over", budget.line("buy_group_left_value")));
-        List<TableRow> any = table.rows().stream().map(TableRow::ifAny).toList();
         List<CellRef> total = Arrays.asList(null, cell(budget, "purchase_cost"), cell(budget, "leftover_value"));
-        return table.rows(Placed.with(any, TableRow.single("All parts", total).total()));
+        return table.rows(
+                Placed.with(table.rows(), TableRow.single("All parts", total).total()));
     }
 
     private static FigureList plants(Budget budget) {
@@ -125,7 +125,8 @@ final class ToBuyPage {
                 List.of(
                         FigureRow.of("Plants that stand", budget.line("plant_count")),
                         FigureRow.of("To order, with losses", budget.line("plants_ordered")),
-                        FigureRow.of("Price, with freight", budget.line("plants_order_price")),
+                        FigureRow.of("Price of a plant", budget.line("plants_order_price")),
+                        FigureRow.of("Freight", budget.line("plants_order_freight")),
                         FigureRow.of("Growing on", budget.line("plants_growing_on")),
                         FigureRow.total("Plants, whole", budget.line("plants_order_cost"))));
     }
