@@ -82,8 +82,15 @@ final class BudgetPage {
                         n.first().groupLabel,
                         n.first().groups.ofParts(owned.recovery),
                         owned.labourTotal,
-                        owned.chargesTotal,
+                        owned.chargesTotal.plus(n.yearly().house.charges),
                         n.first().parts.house().benchMetres)
+                .owning(
+                        "own_house_by_area",
+                        "House, by area",
+                        "m² of floor",
+                        n.yearly().house.floor,
+                        n.yearly().house.recovery)
+                .owning("own_contingency", "Contingency on parts", "a year", one(), n.yearly().contingency.recovery)
                 .overhead(o.overhead())
                 .adding(new BudgetItems.Sums(
                         o.moves()
@@ -96,7 +103,11 @@ final class BudgetPage {
                                 .plus(o.energy().cost().total)
                                 .plus(owned.repairsTotal)
                                 .plus(running.interest.interest),
-                        owned.recoveryTotal.plus(owned.labourTotal).plus(owned.chargesTotal),
+                        owned.recoveryTotal
+                                .plus(owned.labourTotal)
+                                .plus(owned.chargesTotal.plus(n.yearly().house.charges))
+                                .plus(n.yearly().house.recovery)
+                                .plus(n.yearly().contingency.recovery),
                         o.overhead().total));
     }
 }

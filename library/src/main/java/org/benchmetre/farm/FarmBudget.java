@@ -14,6 +14,7 @@ import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.crop.StockGrowth;
@@ -27,7 +28,10 @@ import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
+import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.OrderWords;
+import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
@@ -50,7 +54,9 @@ import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
+import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
+import org.benchmetre.farm.ownership.HouseByArea;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
@@ -64,7 +70,13 @@ import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.PartBlocks;
 import org.benchmetre.farm.takeoff.TakeOff;
+import org.benchmetre.farm.takeoff.ToBuy;
+import org.benchmetre.farm.whole.Accounts;
+import org.benchmetre.farm.whole.AnswerSentences;
+import org.benchmetre.farm.whole.LeftOut;
+import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
 
 /** Puts the sections together into one budget. */
@@ -119,6 +131,7 @@ public final class FarmBudget {
                 .usually(firstKey(stock.axis), "first stock of the list"));
         Rates wages = Rates.declare(choices, entries, levels.wages);
         Line wage = wages.install();
+        CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -131,13 +144,20 @@ public final class FarmBudget {
                 wayChoice);
         Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
-        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
-        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
-        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
-        FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
+        PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
+        Overhead overhead = new Overhead(b, entries, house, blocks.house);
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
+        YearlyCost.Owned owning = new YearlyCost.Owned(
+                owned,
+                new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
+                new Contingency(b, entries, takeOff.exactTotal, owned.recoveryTotal));
+        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
+        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
+        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
+        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().cost);
+        FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
                 b,
@@ -161,7 +181,6 @@ public final class FarmBudget {
                 b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
-        Overhead overhead = new Overhead(b, entries, house, materials.driver);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
@@ -169,27 +188,31 @@ public final class FarmBudget {
                 b,
                 yearly,
                 first,
-                owned,
+                owning,
                 harvest,
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        new Margin(margin, harvest, yearlyCost, moves, house, planting);
+        Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
-        new BudgetMonths(
-                b,
-                months,
-                new BudgetMonths.Parts(
-                        harvest,
-                        operations.labour.costInMonth,
-                        operations.labour.inputsInMonth,
-                        energy.cost().byMonth,
-                        new BudgetMonths.Water(
-                                first.ofWay(watering.givenByMonth),
-                                first.ofWay(watering.given),
-                                first.ofWay(watering.cost.running))));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
+        Accounts accounts = new Accounts(
+                b,
+                new Accounts.Year(
+                        harvest.receipts, page.operating, page.owning, overhead.total, page.total, page.aboveTotal),
+                leftOut,
+                house,
+                planting,
+                harvest.yield);
+        new AnswerSentences(
+                b,
+                first.perMetre,
+                accounts,
+                leftOut,
+                new AnswerSentences.Evens(left.breakEvenPrice, left.breakEvenYield),
+                new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",
@@ -237,7 +260,26 @@ public final class FarmBudget {
                         .ofWays(clogging.failed(), slopes)
                         .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
-        new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        BudgetMonths cash = new BudgetMonths(
+                b,
+                months,
+                new BudgetMonths.Parts(
+                        harvest,
+                        operations.labour.cashInMonth,
+                        operations.labour.inputsInMonth,
+                        energy.cost().byMonth,
+                        new BudgetMonths.Water(
+                                first.ofWay(watering.givenByMonth),
+                                first.ofWay(watering.given),
+                                first.ofWay(watering.cost.running))),
+                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
+                running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
+        SeasonCash season =
+                new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
+        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
+        new ToBuy(b, materials, takeOff, groups);
+        new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
         LeverList levers = new LeverList(b, entries);
         new WhatIfTables(b, levers, page.aboveTotalPerArea)
                 .first(crop.yieldPerPlant, crop.priceLevel, harvest.pricePerKg);

@@ -1,9 +1,11 @@
 package org.benchmetre.workbook;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -11,6 +13,7 @@ import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.page.Decimals;
 
 /** Chooses the number format of a line by its kind, its unit and how small its figures are. */
 final class NumberFormats {
@@ -48,6 +51,30 @@ final class NumberFormats {
         return budget.entry(line).map(Entry::bounds).filter(Bounds::whole).isPresent()
                 ? whole(line.unit())
                 : measured(line);
+    }
+
+    /** One format for several cells of one unit: one number of decimals, zero as a dash. */
+    String of(List<CellRef> refs) {
+        if (refs.isEmpty()) {
+            return Look.GENERAL;
+        }
+        Line first = refs.get(0).line();
+        if (first.kind() == Kind.TRUTH || first.kind() == Kind.TEXT) {
+            return of(first);
+        }
+        double[] values = refs.stream()
+                .filter(ref -> !figures.hasReason(ref.line(), ref.cell()))
+                .mapToDouble(ref -> figures.number(ref.line(), ref.cell()))
+                .toArray();
+        return of(Decimals.of(first.unit(), values, MinorUnit.decimals(budget.currency())));
+    }
+
+    /** A format of a number of decimals. */
+    static String of(Decimals decimals) {
+        String digits = (decimals.thousands() ? "#,##0" : "0")
+                + (decimals.count() == 0 ? "" : "." + "0".repeat(decimals.count()))
+                + (decimals.percent() ? "%" : "");
+        return digits + ";-" + digits + ";\"" + Decimals.DASH + "\";@";
     }
 
     /** The same without its zeros, for rows that nobody has filled yet. */

@@ -104,6 +104,21 @@ public final class BudgetItems {
     }
 
     /**
+     * A further ownership cost.
+     *
+     * @param key of its row
+     * @param label what a reader sees
+     * @param unit unit of the quantity, in words
+     * @param quantity a year
+     * @param amount money a year
+     * @return this
+     */
+    public BudgetItems owning(String key, String label, String unit, Formula quantity, Formula amount) {
+        owning.row(key, label, unit, quantity, amount);
+        return this;
+    }
+
+    /**
      * Overhead.
      *
      * @param o management, office, land, house

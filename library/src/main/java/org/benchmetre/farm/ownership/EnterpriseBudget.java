@@ -38,6 +38,8 @@ public final class EnterpriseBudget {
     public final Line aboveTotalPerArea;
     /** Operating costs, money/a. */
     public final Line operating;
+    /** Ownership costs, money/a. */
+    public final Line owning;
     /** All costs, money/a. */
     public final Line total;
     /** Each cost, money/a; 0 for receipts. */
@@ -76,9 +78,10 @@ public final class EnterpriseBudget {
                 "operating_cost_total", "Operating costs", YEARLY, items.sums().operating());
         aboveOperating = sums.line(
                 "returns_above_operating", "Returns above operating costs", YEARLY, receipts.minus(operating));
-        Line owning = sums.line(
+        owning = sums.line(
                 "ownership_cost_total", "Ownership costs", YEARLY, items.sums().ownership());
-        Formula overhead = items.sums().overhead();
+        Line overhead =
+                sums.line("budget_overhead", "Overhead", YEARLY, items.sums().overhead());
         total = sums.line(
                 "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
         aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(total));

@@ -44,6 +44,19 @@ public final class YearlyCost {
     public final Line plantsLife;
     /** What parts cost in a year. */
     public final PartsYearly owned;
+    /** The house by area. */
+    public final HouseByArea house;
+    /** Contingency on parts. */
+    public final Contingency contingency;
+
+    /**
+     * What is owned beside the plants.
+     *
+     * @param parts what parts cost in a year
+     * @param house the house by area
+     * @param contingency contingency on parts
+     */
+    public record Owned(PartsYearly parts, HouseByArea house, Contingency contingency) {}
 
     /**
      * What it takes to run.
@@ -59,13 +72,15 @@ public final class YearlyCost {
      * @param b where schedules are added
      * @param s the schedule of results for a reader
      * @param first first cost, what it is made of and what was chosen
-     * @param owned what parts cost in a year
+     * @param all what is owned beside the plants
      * @param harvest crops a year and fruit
      * @param running what it takes to run
      */
     public YearlyCost(
-            BudgetBuilder b, ScheduleBuilder s, FirstCost first, PartsYearly owned, Harvest harvest, Running running) {
-        this.owned = owned;
+            BudgetBuilder b, ScheduleBuilder s, FirstCost first, Owned all, Harvest harvest, Running running) {
+        owned = all.parts();
+        house = all.house();
+        contingency = all.contingency();
         FirstCost.Parts p = first.parts;
         FirstCost.Choices chosen = first.chosen;
         CostGroups groups = first.groups;
@@ -99,9 +114,12 @@ public final class YearlyCost {
                         YEARLY,
                         groups.rows(
                                 owned.wayParts,
-                                p.ways().whereFilled(plants),
-                                owned.wayLabour,
-                                owned.wayCharges,
+                                List.of(
+                                        p.ways().whereFilled(plants),
+                                        owned.wayLabour,
+                                        p.ways().whereFilled(house.recovery),
+                                        p.ways().whereFilled(contingency.recovery),
+                                        p.ways().whereFilled(owned.wayCharges.plus(house.charges))),
                                 running.groups().stream()
                                         .map(cost ->
                                                 cost.axes().isEmpty() ? p.ways().whereFilled(cost) : cost)
