@@ -91,8 +91,8 @@ final class TableText {
     /** Whether the title tells a unit already: it has its words, or the currency and the unit is of money. */
     private boolean names(Unit unit) {
         String currency = cells.figures().budget().currency();
-        return table.title().contains(cells.unit(unit))
-                || unit.hasMoney() && table.title().contains(currency);
+        List<String> words = List.of(table.title().split("[ ,;:()]+"));
+        return words.contains(cells.unit(unit)) || unit.hasMoney() && words.contains(currency);
     }
 
     /** The unit of all numbers, where there are several columns of them. */
