@@ -8,13 +8,13 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
-import org.benchmetre.budget.WhatIf;
 import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.crop.StockGrowth;
@@ -28,7 +28,10 @@ import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
+import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.OrderWords;
+import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
@@ -45,6 +48,10 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.levers.FirstDoubt;
+import org.benchmetre.farm.levers.LeverList;
+import org.benchmetre.farm.levers.Swings;
+import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.Contingency;
@@ -65,6 +72,7 @@ import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.PartBlocks;
 import org.benchmetre.farm.takeoff.TakeOff;
+import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.farm.whole.Accounts;
 import org.benchmetre.farm.whole.AnswerSentences;
 import org.benchmetre.farm.whole.LeftOut;
@@ -78,7 +86,12 @@ public final class FarmBudget {
 
     /** Reads scenarios of a farm. */
     public static final ScenarioReader READER = new ScenarioReader(
-            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
+            FarmTables.FORMS,
+            FarmBudget::of,
+            FarmTable.MATERIALS.file(),
+            USUAL_CROP,
+            CropProfile::exists,
+            LeverList.CHOICES);
 
     private FarmBudget() {}
 
@@ -118,6 +131,7 @@ public final class FarmBudget {
                 .usually(firstKey(stock.axis), "first stock of the list"));
         Rates wages = Rates.declare(choices, entries, levels.wages);
         Line wage = wages.install();
+        CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -181,18 +195,6 @@ public final class FarmBudget {
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
-        new BudgetMonths(
-                b,
-                months,
-                new BudgetMonths.Parts(
-                        harvest,
-                        operations.labour.costInMonth,
-                        operations.labour.inputsInMonth,
-                        energy.cost().byMonth,
-                        new BudgetMonths.Water(
-                                first.ofWay(watering.givenByMonth),
-                                first.ofWay(watering.given),
-                                first.ofWay(watering.cost.running))));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
         LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
@@ -258,14 +260,30 @@ public final class FarmBudget {
                         .ofWays(clogging.failed(), slopes)
                         .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
-        new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
-        WhatIf.table(
+        CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        BudgetMonths cash = new BudgetMonths(
                 b,
-                Sheets.WHAT_IF,
-                "Returns above total cost in a year, over steps of price and yield",
-                page.aboveTotal,
-                new WhatIf.Steps(crop.yieldPerPlant, "yield", "Fruit per plant", 0.7, 0.85, 1, 1.15, 1.3),
-                new WhatIf.Steps(crop.priceLevel, "price", "Price level", 0.8, 0.9, 1, 1.1, 1.2));
+                months,
+                new BudgetMonths.Parts(
+                        harvest,
+                        operations.labour.cashInMonth,
+                        operations.labour.inputsInMonth,
+                        energy.cost().byMonth,
+                        new BudgetMonths.Water(
+                                first.ofWay(watering.givenByMonth),
+                                first.ofWay(watering.given),
+                                first.ofWay(watering.cost.running))),
+                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
+                running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
+        SeasonCash season =
+                new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
+        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
+        new ToBuy(b, materials, takeOff, groups);
+        new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
+        LeverList levers = new LeverList(b, entries);
+        new WhatIfTables(b, levers, page.aboveTotalPerArea)
+                .first(crop.yieldPerPlant, crop.priceLevel, harvest.pricePerKg);
+        new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));
         Cautions.add(b);
         return b.build();
     }

@@ -65,6 +65,8 @@ final class RunningCosts {
     final Line watering;
     /** What the year takes in cash beside selling, repairs, insurance and property tax. */
     final Line cash;
+    /** Of that, what has no month: care of the lines, planting again, overhead. */
+    final Formula withoutMonth;
 
     private final Owners o;
     private final Ways ways;
@@ -89,13 +91,18 @@ final class RunningCosts {
         s.note(
                 "Family work, management and land of one's own cost no cash. Work is counted in full in years of learning too.");
         Unit yearly = Unit.parse("money/a");
+        Line care = s.line(
+                "care_cash",
+                "Care of the lines, planting again",
+                yearly,
+                lookup(o.clogging().care().careCost, ways.key, choice)
+                        .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
+        withoutMonth = care.plus(o.overhead().cash);
         watering = s.line(
                 "watering_cash",
                 "Water, feed, pumping, care of the lines, planting again",
                 yearly,
-                lookup(o.watering().cost.running, ways.key, choice)
-                        .plus(lookup(o.clogging().care().careCost, ways.key, choice))
-                        .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
+                lookup(o.watering().cost.running, ways.key, choice).plus(care));
         Formula alike = o.labour()
                 .cost
                 .plus(o.labour().inputs)

@@ -78,7 +78,7 @@ final class Drawing {
             return;
         }
         cells.shown(pen, new Spot(page.name(), 1, middle), new CellRef(heading, 0), Look.Role.ASIDE, Look.GENERAL);
-        pen.spread(1, middle, last, cells.text(heading), Look.Role.ASIDE);
+        pen.spread(1, middle, last, cells.text(heading));
     }
 
     /** Where to look: every other page with its question, below all else. */

@@ -25,6 +25,7 @@ import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.EntryList;
+import org.benchmetre.page.EntryTable;
 import org.benchmetre.page.EvidenceCount;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Panel;
@@ -91,11 +92,12 @@ final class PagePlan {
     }
 
     private void place() {
-        boolean free = page.left().widths().isEmpty();
+        boolean free =
+                page.blocks().stream().anyMatch(block -> block instanceof EntryList || block instanceof EntryTable);
         if (free && page.blocks().stream().anyMatch(block -> block instanceof EntryList)) {
             EntryListPlanner.WIDTHS.forEach(widths::add);
         }
-        List<Integer> left = take(page.left());
+        List<Integer> left = free ? List.of() : take(page.left());
         List<Integer> right = List.of();
         if (!page.right().widths().isEmpty()) {
             widths.add(GAP);

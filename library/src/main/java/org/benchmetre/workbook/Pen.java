@@ -39,8 +39,11 @@ final class Pen {
         widths.remove(column);
     }
 
+    /** A text; where there is none, a cell only where its fill is seen. */
     void words(int row, int column, String text, Look.Role role) {
-        cell(row, column, Look.text(role, text));
+        if (!text.isEmpty() || role.isFilled()) {
+            cell(row, column, Look.text(role, text));
+        }
         if (!text.isEmpty()) {
             grid.text(row, column, text);
             reserve(row, text, width(column));
@@ -49,28 +52,19 @@ final class Pen {
 
     /** A text over several columns. */
     void across(int row, int first, int last, String text, Look.Role role) {
-        double total = 0;
-        for (int column = first; column <= last; column++) {
-            cell(row, column, Look.text(role, text));
-            total += width(column);
-        }
+        Integer before = linesOfRow.get(row);
         words(row, first, text, role);
-        linesOfRow.remove(row);
-        reserve(row, text, total);
+        restore(row, before);
+        reserve(row, text, width(first, last));
         if (last > first) {
             sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
         }
     }
 
     /** Spreads a cell that is written over further columns. */
-    void spread(int row, int first, int last, String text, Look.Role role) {
-        double total = 0;
-        for (int column = first; column <= last; column++) {
-            cell(row, column, Look.text(role, text));
-            total += width(column);
-        }
+    void spread(int row, int first, int last, String text) {
         linesOfRow.remove(row);
-        reserve(row, text, total);
+        reserve(row, text, width(first, last));
         sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
     }
 
@@ -136,6 +130,22 @@ final class Pen {
 
     private double width(int column) {
         return widths.computeIfAbsent(column, wanted -> sheet.getColumnWidth(wanted) / WIDTH_PARTS);
+    }
+
+    private double width(int first, int last) {
+        double total = 0;
+        for (int column = first; column <= last; column++) {
+            total += width(column);
+        }
+        return total;
+    }
+
+    private void restore(int row, Integer lines) {
+        if (lines == null) {
+            linesOfRow.remove(row);
+        } else {
+            linesOfRow.put(row, lines);
+        }
     }
 
     private void reserve(int row, String text, double width) {

@@ -57,6 +57,9 @@ public final class Heating {
     /** Fuel in a year, fuel_unit/a. */
     public final Line fuelOfYear;
 
+    /** Months that are heated and have no climate. */
+    public final Line monthsUnknown;
+
     private final Climate climate;
     private final Months months;
 
@@ -122,12 +125,12 @@ public final class Heating {
                 year.line("fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), fuel.fuelFor(heatOfYear), Fuel.SOURCE);
         costOfYear = year.line("heating_cost_total", "Cost of fuel", MONEY_A_YEAR, fuelOfYear.times(fuel.price));
         nightShare(year, nightOfYear);
-        Line unknown = year.line(
+        monthsUnknown = year.line(
                 "months_without_climate", "Months heated without a climate", ONE, sum(climate.unknown, months.axis));
         year.warning(
                 "heating_warning",
                 "Climate of the heated months",
-                unknown.isPositive(),
+                monthsUnknown.isPositive(),
                 "No climate is given for months that are heated, so their heat is not counted: give day_temperature, "
                         + "night_temperature and day_hours in months.csv, or heated of 0 where nothing is heated.");
         fuel.watch(year, heatOfYear);

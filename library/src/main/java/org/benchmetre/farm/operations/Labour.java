@@ -35,8 +35,8 @@ public final class Labour {
 
     /** Hours in each month, h/mo. */
     public final Line hoursInMonth;
-    /** Cost of work in each month, family work included, money/mo. */
-    public final Line costInMonth;
+    /** Cash for work in each month, money/mo. */
+    public final Line cashInMonth;
     /** Inputs in each month, money/mo. */
     public final Line inputsInMonth;
     /** Hours a year, h/a. */
@@ -49,6 +49,11 @@ public final class Labour {
     public final Line inputs;
     /** Work and inputs of the tasks that are counted by fruit, for a kilogram, money/kg. */
     public final Formula tasksPerKg;
+
+    /** People needed in each month. */
+    public final Line people;
+    /** People in the month with most work. */
+    public final Line peakPeople;
 
     private final TaskWork work;
     private final PickingWork fruit;
@@ -85,7 +90,7 @@ public final class Labour {
         Class family = ofClass(t, d, m, y, new Named(Wages.FAMILY, "family_hours", "Hours of the family"));
         Line hired = m.line("hired_hours", "Hours hired", HOURS_A_MONTH, general.month.plus(skilled.month));
         hoursInMonth = m.line("hours_in_month", "Hours of work", HOURS_A_MONTH, hired.plus(family.month));
-        Line cashInMonth = m.line(
+        cashInMonth = m.line(
                 "labour_cash_in_month",
                 "Cash for work",
                 MONEY_A_MONTH,
@@ -93,7 +98,7 @@ public final class Labour {
                         .times(wages.generalRate)
                         .plus(skilled.month.times(wages.skilledRate))
                         .in(MONEY_A_MONTH));
-        costInMonth = m.line(
+        m.line(
                 "labour_cost_in_month",
                 "Cost of work, family work included",
                 MONEY_A_MONTH,
@@ -134,7 +139,10 @@ public final class Labour {
                 .plus(ofFruit(inputsOf))
                 .counting(MONEY_A_KG);
         perMetre(y, benchMetres);
-        people(m, y, entries, months);
+        people = people(m, y, entries);
+        peakPeople =
+                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(people, months.axis));
+        y.line("people_at_peak_whole", "The same in whole people", PERSON, peakPeople.wholeUp());
     }
 
     /** A wage class, its lines and what they are called. */
@@ -190,18 +198,15 @@ public final class Labour {
         y.line("labour_cost_per_metre", "Cost of work per metre of bench", moneyAMetre, cost.over(benchMetres));
     }
 
-    private void people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
+    private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries) {
         Line each = entries.add(
                 y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
                         .above(0, 744));
-        Line needed = m.line(
+        return m.line(
                 "people_in_month",
                 "People needed",
                 PERSON,
                 hoursInMonth.over(each),
                 "hours over the hours of one person: common practice, no source");
-        Line exact =
-                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(needed, months.axis));
-        y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());
     }
 }

@@ -17,6 +17,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
@@ -47,6 +48,9 @@ public final class FirstCost {
 
     /** First cost of the plants of the chosen stock, money. */
     public final Line plants;
+
+    /** Plants of the chosen stock as they are ordered. */
+    public final PlantOrder order;
 
     /** First cost, money. */
     public final Line total;
@@ -135,7 +139,8 @@ public final class FirstCost {
                 HOUR,
                 sumProduct(p.takeOff().wayAmount, hoursPerDriver, m.axis));
         wayLabour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
-        plants = firstPlants(b, p.stock(), chosen.stock());
+        order = new PlantOrder(b, p.stock(), chosen.stock());
+        plants = order.exact;
 
         Formula byPart = costs.rows(
                 p.takeOff().wayCost,
@@ -174,11 +179,6 @@ public final class FirstCost {
      */
     public Formula ofWay(Line byWay) {
         return lookup(byWay, parts.ways().key, chosen.way());
-    }
-
-    private static Line firstPlants(BudgetBuilder b, PlantStock stock, Line choice) {
-        return b.schedule(Sheets.CROP, "First plants, of the chosen stock")
-                .line("plants_first_cost", "First plants", MONEY, lookup(stock.firstCost, stock.key, choice));
     }
 
     private Line results(ScheduleBuilder s, Parts p) {

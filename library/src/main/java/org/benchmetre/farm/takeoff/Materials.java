@@ -112,6 +112,7 @@ public final class Materials {
         freight = c.numbers("freight", "material_freight", "Freight, share", ONE, SHARE, 0);
         salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
         c.words("source", "material_source", "Source");
+        c.words("supplier", "material_supplier", "Supplier");
         Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
         life = l.documented("life", "material_life", "Life", ONE, Columns.POSITIVE);
         lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");

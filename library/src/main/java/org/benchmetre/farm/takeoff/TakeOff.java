@@ -42,10 +42,18 @@ public final class TakeOff {
     public final Line quantity;
     /** Cost of the exact quantity of each part, for the chosen way, money. */
     public final Line exact;
+    /** Whole packs of each part, for the chosen way. */
+    public final Line packs;
+    /** Cost of each part in whole packs, for the chosen way, money. */
+    public final Line bought;
+    /** Value of what is left over of each part, money. */
+    public final Line leftValue;
     /** Cost of the exact quantity of all parts, for the chosen way, money. */
     public final Line exactTotal;
     /** Cost of all parts in whole packs, for the chosen way, money. */
     public final Line purchase;
+    /** Packs of all parts, for the chosen way. */
+    public final Line packCount;
     /** Units in a pack, one where blank, item/pack. */
     public final Line packSize;
     /** Delivered price of a unit, money/item. */
@@ -126,14 +134,13 @@ public final class TakeOff {
                 DRIVER,
                 when(belongs(m.option, settings.way()), driverAmount, none(DRIVER)));
         quantity = list.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
-        list.textLine("purchase_unit", "Unit", m.unit);
-        Line packs = list.line(
+        packs = list.line(
                 "material_packs", "Whole packs", PACK, quantity.over(packSize).wholeUp());
         exact = list.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
-        Line bought = list.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
+        bought = list.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
         Line left = list.line(
                 "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
-        Line leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
+        leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
 
         exactTotal = totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
         purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
@@ -143,7 +150,7 @@ public final class TakeOff {
                 MONEY,
                 sum(leftValue, m.axis),
                 "the whole difference between whole packs and exact quantity");
-        totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
+        packCount = totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
     }
 
     /**
