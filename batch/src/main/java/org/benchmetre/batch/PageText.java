@@ -63,10 +63,16 @@ final class PageText implements BlockVisitor<String> {
         return text.toString();
     }
 
-    /** Whether a block is a sentence or two, between which there is no empty line. */
-    private static boolean isWords(Block block) {
-        boolean kind = block instanceof Chart || block instanceof FixedWords || block instanceof CautionList;
-        return kind && block.title().isEmpty();
+    /** Whether a block is a sentence or two without a title, between which there is no empty line. */
+    private boolean isWords(Block block) {
+        if (block instanceof CautionList cautions) {
+            return !isInFull(cautions);
+        }
+        return block.title().isEmpty() && (block instanceof Chart || block instanceof FixedWords);
+    }
+
+    private boolean isInFull(CautionList block) {
+        return block.inFull() || cautionsInFull;
     }
 
     /** Cautions below pages none of which has its own. */
@@ -160,7 +166,7 @@ final class PageText implements BlockVisitor<String> {
 
     @Override
     public String cautions(CautionList block) {
-        boolean inFull = block.inFull() || cautionsInFull;
+        boolean inFull = isInFull(block);
         return titled(inFull ? block.title() : "", cautions(block.all(), inFull));
     }
 

@@ -222,7 +222,13 @@ class PageTextTest {
     void an_entry_table_whose_first_column_is_a_number_names_its_rows() {
         EntryTable table = new EntryTable("", farm.parts, List.of(Column.of("Price", farm.partPrice)));
 
-        assertThat(drawn(table).lines()).startsWith("Part  Price, USD/m").contains("Clip         0.085");
+        assertThat(drawn(table).lines())
+                .containsExactly(
+                        "Part  Price, USD/m",
+                        "------------------",
+                        "Pump         1.500",
+                        "Clip         0.085",
+                        "Film         0.000");
     }
 
     @Test
