@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.entry.Quoted;
+import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.Levers;
 
 /** Levers in two columns side by side, read down the first and then down the second: label, then value with its unit. */
@@ -22,11 +23,12 @@ final class LeverText {
     private final List<Lever> levers;
 
     LeverText(EntryText entries, Levers block) {
-        this.levers = block.entries().stream()
-                .map(line -> new CellRef(line, 0))
-                .map(cell -> new Lever(
-                        Quoted.visible(cell.line().label()), Quoted.visible(entries.value(cell) + unit(entries, cell))))
-                .toList();
+        this.levers = block.rows().stream().map(row -> lever(entries, row)).toList();
+    }
+
+    private static Lever lever(EntryText entries, FigureRow row) {
+        CellRef cell = new CellRef(row.line(), 0);
+        return new Lever(Quoted.visible(row.label()), Quoted.visible(entries.value(cell) + unit(entries, cell)));
     }
 
     private static String unit(EntryText entries, CellRef cell) {

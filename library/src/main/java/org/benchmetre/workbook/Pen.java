@@ -15,8 +15,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 /** Writes cells of one sheet, and makes rows tall enough for the texts that wrap in them. */
 final class Pen {
 
-    private static final double LINE_POINTS = 13.2;
-    private static final double LETTERS_PER_WIDTH = 1.25;
+    private static final double LINE_POINTS = 12.9;
+    private static final double LETTERS_PER_WIDTH = 1.15;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
 
@@ -183,6 +183,12 @@ final class Pen {
     void height(int row, double points) {
         grid.height(row, points);
         linesOfRow.remove(row);
+    }
+
+    /** How tall a row is. */
+    double pointsOf(int row) {
+        double set = grid.height(row);
+        return Double.isNaN(set) ? LINE_POINTS : set;
     }
 
     /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */

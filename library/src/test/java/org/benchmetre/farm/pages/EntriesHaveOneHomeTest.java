@@ -45,7 +45,7 @@ class EntriesHaveOneHomeTest {
     private static List<Line> levers(Budget budget) {
         return blocks(budget)
                 .filter(Levers.class::isInstance)
-                .flatMap(block -> ((Levers) block).entries().stream())
+                .flatMap(block -> ((Levers) block).rows().stream().map(row -> row.line()))
                 .toList();
     }
 
