@@ -8,6 +8,16 @@ import org.benchmetre.budget.run.Figures;
 /** The enterprise budget, a row a line: quantity, price, value, per metre of bench and per square metre of floor. */
 final class BudgetTable {
 
+    /** Where the totals stand, in their order. */
+    private static final List<String> SUMS = List.of(
+            "budget_receipts",
+            "operating_cost_total",
+            "returns_above_operating",
+            "ownership_cost_total",
+            "budget_overhead",
+            "total_cost",
+            "returns_above_total");
+
     private final Figures figures;
     private final Budget budget;
 
@@ -23,23 +33,29 @@ final class BudgetTable {
                 .right(1, 3, 4, 5, 6);
         Line label = budget.line("budget_label");
         for (int row = 0; row < label.size(); row++) {
-            boolean total = figures.text(budget.line("budget_kind"), row).equals("total");
-            if (total || value("budget_value", row) != 0) {
+            if (figures.number(budget.line("budget_value"), row) != 0) {
                 table.row(List.of(
                         figures.text(label, row),
-                        total ? "" : shown("budget_quantity", row),
-                        total ? "" : figures.text(budget.line("budget_unit"), row),
-                        total ? "" : shown("budget_price", row),
+                        shown("budget_quantity", row),
+                        figures.text(budget.line("budget_unit"), row),
+                        shown("budget_price", row),
                         shown("budget_value", row),
                         shown("budget_per_metre", row),
                         shown("budget_per_area", row)));
             }
         }
+        Line total = budget.line("budget_total_label");
+        for (int row = 0; row < total.size(); row++) {
+            table.row(List.of(
+                    figures.text(total, row),
+                    "",
+                    "",
+                    "",
+                    shown(SUMS.get(row), 0),
+                    shown("budget_total_per_metre", row),
+                    shown("budget_total_per_area", row)));
+        }
         return table.toString();
-    }
-
-    private double value(String id, int row) {
-        return figures.number(budget.line(id), row);
     }
 
     private String shown(String id, int row) {

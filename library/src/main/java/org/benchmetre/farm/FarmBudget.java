@@ -46,6 +46,7 @@ import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
+import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
@@ -55,6 +56,7 @@ import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.ownership.YieldRange;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
@@ -107,7 +109,8 @@ public final class FarmBudget {
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
-        Line wage = Rates.declare(choices, entries);
+        Rates shared = Rates.declare(choices, entries);
+        Line wage = shared.installWage();
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -168,7 +171,8 @@ public final class FarmBudget {
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         new Margin(margin, harvest, yearlyCost, moves, house, planting);
-        BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
+        BudgetContents.Needs needs =
+                new BudgetContents.Needs(first, yearlyCost, crop.chosen.bought(), operations.labour.paidAndNot);
         new BudgetMonths(
                 b,
                 months,
@@ -181,8 +185,15 @@ public final class FarmBudget {
                                 first.ofWay(watering.givenByMonth),
                                 first.ofWay(watering.given),
                                 first.ofWay(watering.cost.running))));
+        YieldRange yields = new YieldRange(b, entries, crop.yieldPerPlant);
         EnterpriseBudget page = new EnterpriseBudget(
-                b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+                b,
+                budgetPage,
+                BudgetContents.items(owners, running, needs, structure.currency()),
+                new EnterpriseBudget.Grounds(house, planting, harvest.yield),
+                yields);
+        new BudgetSentences(
+                b, page, yields, new BudgetSentences.Cited(structure.title(), shared.year(), Release.VERSION));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",

@@ -7,17 +7,21 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 
-/** Rates that several sections share. */
-final class Rates {
+/**
+ * Rates that several sections share.
+ *
+ * @param year the plan's year, which its prices are of
+ * @param installWage wage of installation labour, money/h
+ */
+record Rates(Line year, Line installWage) {
 
-    private Rates() {}
-
-    /** Declares the rates and answers the wage of installation labour. */
-    static Line declare(ScheduleBuilder s, FarmEntries entries) {
-        entries.add(
+    /** Declares the entries. */
+    static Rates declare(ScheduleBuilder s, FarmEntries entries) {
+        Line year = entries.add(
                 s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
-        return entries.add(
+        Line wage = entries.add(
                 s.entry("install_wage", "Installing and care of lines, wage with on-costs", Unit.parse("money/h"))
                         .from(0, 1_000_000));
+        return new Rates(year, wage);
     }
 }

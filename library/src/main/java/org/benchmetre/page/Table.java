@@ -15,9 +15,16 @@ import org.benchmetre.budget.Line;
  * @param rows which rows, in order
  * @param largestFirst a number line along the axis whose size decides the order of the rows, as written; empty for the order given
  * @param note a sentence below, or the empty text
+ * @param product columns of which two multiplied give the third to the printed digits, if any do
  */
 public record Table(
-        String title, Axis axis, List<Column> columns, List<TableRow> rows, Optional<Line> largestFirst, String note)
+        String title,
+        Axis axis,
+        List<Column> columns,
+        List<TableRow> rows,
+        Optional<Line> largestFirst,
+        String note,
+        Optional<Product> product)
         implements Block {
 
     /** Keeps the lists as they are. */
@@ -41,7 +48,8 @@ public record Table(
                 List.of(columns),
                 IntStream.range(0, axis.filled()).mapToObj(TableRow::at).toList(),
                 Optional.empty(),
-                "");
+                "",
+                Optional.empty());
     }
 
     /**
@@ -51,7 +59,7 @@ public record Table(
      * @return the table
      */
     public Table rows(List<TableRow> chosen) {
-        return new Table(title, axis, columns, chosen, largestFirst, note);
+        return new Table(title, axis, columns, chosen, largestFirst, note, product);
     }
 
     /**
@@ -61,7 +69,7 @@ public record Table(
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, Optional.of(line), note);
+        return new Table(title, axis, columns, rows, Optional.of(line), note, product);
     }
 
     /**
@@ -71,7 +79,17 @@ public record Table(
      * @return the table
      */
     public Table note(String words) {
-        return new Table(title, axis, columns, rows, largestFirst, words);
+        return new Table(title, axis, columns, rows, largestFirst, words, product);
+    }
+
+    /**
+     * The same table, in each row of whose axis quantity times price is the value to the printed digits.
+     *
+     * @param law three of the table's columns
+     * @return the table
+     */
+    public Table product(Product law) {
+        return new Table(title, axis, columns, rows, largestFirst, note, Optional.of(law));
     }
 
     @Override

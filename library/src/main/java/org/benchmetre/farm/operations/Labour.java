@@ -49,6 +49,9 @@ public final class Labour {
     /** Work and inputs of the tasks that are counted by fruit, money/a: with what one more kg picked and packed costs, all that moves with it. */
     public final Line movesWithYield;
 
+    /** Hired work and work of the family, apart. */
+    public final PaidWork paidAndNot;
+
     private final Tasks tasks;
     private final TaskWork work;
     private final PickingWork fruit;
@@ -111,7 +114,7 @@ public final class Labour {
         Line ofFamily = year(y, "family_hours_total", "Hours of the family", family, months);
         cost = y.line("labour_cost_total", "Cost of work, family work included", MONEY_A_YEAR, sum(groups.cost, all));
         cash = y.line("labour_cash_total", "Cash for work", MONEY_A_YEAR, sum(groups.cash, all));
-        y.line(
+        Line unpaid = y.line(
                 "family_wage_total",
                 "What family work would earn, no cash",
                 MONEY_A_YEAR,
@@ -123,6 +126,7 @@ public final class Labour {
                 MONEY_A_YEAR,
                 countedByFruit(work.cost).plus(countedByFruit(work.inputs)),
                 "moves with yield, as picking and packing do");
+        paidAndNot = new PaidWork(b, groups, new PaidWork.Family(ofFamily, unpaid));
         perMetre(y, benchMetres);
         people(m, y, entries, months);
     }

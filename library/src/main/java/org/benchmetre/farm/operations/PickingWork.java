@@ -67,6 +67,9 @@ public final class PickingWork {
     /** What packing a kilogram costs, money/kg. */
     public final Line packingMoves;
 
+    /** Fruit picked in a year, kg/a. */
+    final Line picked;
+
     private final FarmEntries entries;
     private final Wages wages;
     private final Months months;
@@ -84,6 +87,7 @@ public final class PickingWork {
     public PickingWork(
             BudgetBuilder b, FarmEntries entries, Wages wages, Months months, Harvest harvest, Line benchMetres) {
         Line monthYield = harvest.monthYield;
+        picked = harvest.yield;
         this.entries = entries;
         this.wages = wages;
         this.months = months;
@@ -117,7 +121,7 @@ public final class PickingWork {
         ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Picking and packing in a year");
         picking = work(y, "picking", "Picking", pickers, pick);
         packing = work(y, "packing", "Packing", packers, pack);
-        averages(y, harvest.yield);
+        averages(y, picked);
         pickingMoves = y.line(
                 "picking_cost_of_one_more_kg",
                 "Picking, one more kg",

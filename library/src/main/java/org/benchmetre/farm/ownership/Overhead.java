@@ -41,6 +41,12 @@ public final class Overhead {
     final Line floor;
     /** The house by bench and week, a year; 0 where its parts are charged. */
     final Line houseCharge;
+    /** Management that costs cash, a year. */
+    final Formula managementCash;
+    /** Land that costs cash, a year. */
+    final Formula landCash;
+    /** The house by bench and week, where it costs cash. */
+    final Formula houseCash;
     /** All overhead, money/a. */
     public final Line total;
     /** Overhead that costs cash, money/a. */
@@ -91,13 +97,14 @@ public final class Overhead {
                 "Overhead",
                 YEARLY,
                 management.plus(office).plus(land).plus(houseCharge));
+        managementCash = unlessOwn(manager, management);
+        landCash = unlessOwn(owner, land);
+        houseCash = unlessOwn(houseOf, houseCharge);
         cash = s.line(
                 "overhead_cash",
                 "Of that, cash",
                 YEARLY,
-                office.plus(when(manager.is(OWN), none(YEARLY), management))
-                        .plus(when(owner.is(OWN), none(YEARLY), land))
-                        .plus(when(houseOf.is(OWN), none(YEARLY), houseCharge)),
+                office.plus(managementCash).plus(landCash).plus(houseCash),
                 "management, land and house of one's own cost no cash: Commodity Costs and Returns Estimation Handbook, 2000");
         Formula byWeeks = method.is(BY_BENCH_WEEK);
         Formula structure = countWhere(driver, text("house_area"), driver.axes().get(0));
@@ -123,5 +130,9 @@ public final class Overhead {
                         management.plus(office).isPositive(),
                         text("Management or office is in total cost."),
                         text("Total cost leaves out management and office: both entries are 0.")));
+    }
+
+    private static Formula unlessOwn(Line whose, Line cost) {
+        return when(whose.is(OWN), none(YEARLY), cost);
     }
 }
