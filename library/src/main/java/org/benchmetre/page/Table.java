@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 
 /**
@@ -90,6 +92,30 @@ public record Table(
      */
     public Table product(Product law) {
         return new Table(title, axis, columns, rows, largestFirst, note, Optional.of(law));
+    }
+
+    /**
+     * The cells that say whether a row is nothing. Of a product they leave out quantity and price, since a quantity that has no price
+     * is nothing either.
+     *
+     * @param row of this table
+     * @return numbers, which are all zero where the row is nothing
+     */
+    public List<CellRef> decisive(TableRow row) {
+        if (row.index() < 0) {
+            return row.cells().stream()
+                    .filter(cell -> cell != null && cell.line().kind() == Kind.NUMBER)
+                    .toList();
+        }
+        return columns.stream()
+                .filter(column -> column.line().kind() == Kind.NUMBER && !isFactor(column))
+                .map(column -> column.cell(axis, row.index()))
+                .toList();
+    }
+
+    private boolean isFactor(Column column) {
+        return product.filter(law -> column.equals(law.quantity()) || column.equals(law.price()))
+                .isPresent();
     }
 
     @Override
