@@ -34,6 +34,8 @@ public final class PartsYearly {
     public final Line recovery;
     /** Repairs of each part a year, for the chosen way, money/a. */
     public final Line repairs;
+    /** Capital recovery for each unit of the driver, money/(a driver). */
+    public final Line driverRecovery;
     /** Recovery and repairs of each part, money/a, by way to water. */
     public final Line wayParts;
     /** Installing and taking out, money/a, by way to water. */
@@ -78,6 +80,11 @@ public final class PartsYearly {
         repairs = table.line("material_repairs_yearly", "Repairs, chosen way", YEARLY, t.quantity.times(unitRepairs));
         recovery = table.line(
                 "material_recovery_yearly", "Capital recovery, chosen way", YEARLY, t.quantity.times(recovered));
+        driverRecovery = table.line(
+                "material_driver_recovery",
+                "Capital recovery, a driver",
+                YEARLY.over(DRIVER),
+                t.perDriver.times(recovered));
         driverCharges = table.line(
                 "material_driver_charges",
                 "Insurance and tax, a driver",

@@ -42,8 +42,6 @@ public final class TakeOff {
     public final Line quantity;
     /** Cost of the exact quantity of each part, for the chosen way, money. */
     public final Line exact;
-    /** Cost of the exact quantity of all parts, for the chosen way, money. */
-    public final Line exactTotal;
     /** Cost of all parts in whole packs, for the chosen way, money. */
     public final Line purchase;
     /** Units in a pack, one where blank, item/pack. */
@@ -123,7 +121,7 @@ public final class TakeOff {
                 "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
         Line leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
 
-        exactTotal = totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
+        totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
         purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
         totals.line(
                 "leftover_value",
