@@ -143,16 +143,14 @@ public final class ShownTable {
     }
 
     /**
-     * Whether a row that is left out while it is nothing is nothing: none of its cells has a number but zero.
+     * Whether a row that is left out while it is nothing is nothing: none of the cells that decide has a number but zero.
      *
      * @param row a row of the table
      * @return true for a row that is folded away
      */
     public boolean isFolded(TableRow row) {
         return row.hiddenWhileNothing()
-                && columns()
-                        .mapToObj(column -> cell(row, column))
-                        .noneMatch(cell -> cell != null && cells.isNumber(cell) && cells.number(cell) != 0);
+                && table.decisive(row).stream().noneMatch(cell -> cells.isNumber(cell) && cells.number(cell) != 0);
     }
 
     /** Rows of the axis by size where that decides, the largest first, at the places that such rows have; all others stay. */
