@@ -154,11 +154,11 @@ public final class FarmBudget {
         YearlyCost.Owned owning = new YearlyCost.Owned(
                 owned,
                 new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
-                new Contingency(b, entries, takeOff.exactTotal, owned.recoveryTotal));
+                new Contingency(b, entries, takeOff, owned));
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
-        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().cost);
+        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
@@ -253,7 +253,7 @@ public final class FarmBudget {
         CostSlopes slopes = new CostSlopes(
                 b,
                 ways,
-                new CostSlopes.Parts(materials, takeOff, owned),
+                new CostSlopes.Parts(materials, takeOff, owned, owning.contingency().share),
                 new CostSlopes.Upkeep(clogging, running.interest),
                 new CostSlopes.Levers(harvest, crop.priceLevel, levels),
                 house.benchMetres);
@@ -265,6 +265,7 @@ public final class FarmBudget {
                         new WaysCompared.Water(hydraulics, watering, clogging),
                         new WaysCompared.Costs(
                                 line,
+                                owning.contingency().wayRecovery,
                                 running.interest.byWay,
                                 first.wayPerMetre,
                                 yearlyCost.way,
