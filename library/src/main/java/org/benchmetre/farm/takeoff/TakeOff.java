@@ -142,7 +142,7 @@ public final class TakeOff {
                 "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
         leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
 
-        totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
+        exactTotal = totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
         purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
         totals.line(
                 "leftover_value",
