@@ -74,7 +74,7 @@ final class BudgetPage {
                         column("In cash", "budget_cash"),
                         column("Low yield", "budget_low"),
                         column("High yield", "budget_high"),
-                        column("Your own", "budget_own"),
+                        Column.typed("Your own", budget.line("budget_own")),
                         column("Difference", "budget_difference"))
                 .rows(parts())
                 .product(new Product(quantity, price, value));
