@@ -74,9 +74,13 @@ final class EntryTablePlanner {
         plan.headRow(row);
         row++;
         for (Run run : runs) {
+            boolean several = run.columns().size() > 1;
+            if (several) {
+                plan.add(PageCell.of(row++, 0, new PageCell.Plain(run.line().label()), Look.Role.SECTION));
+            }
             plan.home(run.line(), tablePlace(run.line(), periods, row, 2, false));
             for (Column column : run.columns()) {
-                plan.add(PageCell.of(row, 0, new PageCell.Plain(column.heading()), Look.Role.LABEL));
+                plan.add(PageCell.of(row, 0, several ? named(column, periods) : new PageCell.Plain(column.heading()), Look.Role.LABEL));
                 plan.add(PageCell.of(row, 1, new PageCell.Plain(plan.unit(run.line())), Look.Role.UNIT));
                 for (int i = 0; i < periods.size(); i++) {
                     entry(row, 2 + i, 2 + i, column.cell(periods, i));
@@ -84,6 +88,15 @@ final class EntryTablePlanner {
                 row++;
             }
         }
+    }
+
+    /** The name of the row of its other axis. */
+    private static PageCell.Content named(Column column, Axis periods) {
+        Axis other = column.line().axes().stream()
+                .filter(axis -> axis != periods)
+                .findFirst()
+                .orElseThrow();
+        return new PageCell.Named(other, column.fixed().on(other));
     }
 
     private TablePlace tablePlace(Line line, Axis axis, int top, int column, boolean down) {

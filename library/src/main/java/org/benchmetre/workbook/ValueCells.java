@@ -41,6 +41,12 @@ final class ValueCells {
         return figures.text(ref.line(), ref.cell());
     }
 
+    /** The text that is typed for a cell; empty for a number. */
+    String typedText(CellRef ref) {
+        String text = budget.given(ref.line()).get(ref.cell()).text();
+        return plan.homes().shown(ref.line(), text);
+    }
+
     /** Writes all cells of a line where the plan puts them. */
     void write(Pen pen, Line line) {
         for (int cell = 0; cell < line.size(); cell++) {
