@@ -16,6 +16,6 @@ public final class FarmPages {
      * @return answers first, entries after them
      */
     public static List<Page> of(Budget budget) {
-        return List.of();
+        return List.of(IrrigationPage.of(budget));
     }
 }
