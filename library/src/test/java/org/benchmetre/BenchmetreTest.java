@@ -93,7 +93,7 @@ class BenchmetreTest {
                 .isZero();
         assertThat(faults("bench_count="))
                 .containsExactly(
-                        "setting bench_count=: found nothing, expected a whole number from 1 to 10000 in bench for"
+                        "setting bench_count=: found nothing, expected a whole number from 1 to 10000 bench for"
                                 + " Benches (bench_count).");
     }
 
@@ -110,7 +110,7 @@ class BenchmetreTest {
                                 + " bench_count?",
                         "setting bench_metres=3: found \"bench_metres\", expected an entry; Bench metres follows from a"
                                 + " formula.",
-                        "setting bench_length=-1: found \"-1 m\", expected a number above 0 and of at most 500 in m for Length of one bench"
+                        "setting bench_length=-1: found \"-1 m\", expected a number above 0 and of at most 500 m for Length of one bench"
                                 + " (bench_length).",
                         "setting bench_width=2 kg: found \"kg\", expected a unit that converts to m for Width of one"
                                 + " bench (bench_width).",
@@ -182,7 +182,7 @@ class BenchmetreTest {
                         "prices.csv, row 2, column unit: found \"ft\", expected the unit of this part in the scenario,"
                                 + " \"m\".",
                         "prices.csv, row 3, column currency: found \"EUR\", expected the scenario's currency, USD.",
-                        "setting bench_count=0: found \"0 bench\", expected a whole number from 1 to 10000 in bench for Benches"
+                        "setting bench_count=0: found \"0 bench\", expected a whole number from 1 to 10000 bench for Benches"
                                 + " (bench_count).");
     }
 

@@ -45,6 +45,9 @@ record HasARule() implements Walk<Boolean> {
 
     @Override
     public Boolean call(Call call) {
+        if (call.function() == Function.SHOWN) {
+            return found(call.arguments().get(0));
+        }
         return RULES.contains(call.function()) || call.arguments().stream().anyMatch(this::found);
     }
 

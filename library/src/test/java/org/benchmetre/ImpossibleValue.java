@@ -23,7 +23,7 @@ enum ImpossibleValue {
             (budget, line) -> Given.number(Double.POSITIVE_INFINITY, line.unit())),
     /** A program has no such number: it has infinity. */
     LARGER_THAN_ANY_NUMBER("1e999", ImpossibleValue::isNumber, (budget, line) -> null),
-    OF_ANOTHER_DIMENSION("3 kg4", ImpossibleValue::isNumber, (budget, line) -> ofAnotherDimension(line)),
+    OF_ANOTHER_DIMENSION("3 kg⁴", ImpossibleValue::isNumber, (budget, line) -> ofAnotherDimension(line)),
     AN_UNKNOWN_KEY("no_such_key", ImpossibleValue::isChoice, (budget, line) -> Given.text("no_such_key")),
     /** Free text may be a number. */
     A_NUMBER_FOR_A_WORD("5", ImpossibleValue::isWord, (budget, line) -> Given.number(5, Unit.ONE)),

@@ -17,7 +17,7 @@ final class LineValues {
             if (figures.budget().isRepeated(line)) {
                 continue;
             }
-            String unit = line.unit().display(currency);
+            String unit = line.unit().inFiles(currency);
             for (int cell = 0; cell < line.size(); cell++) {
                 boolean words = line.kind() == Kind.TEXT || figures.hasReason(line, cell);
                 String value = figures.text(line, cell);

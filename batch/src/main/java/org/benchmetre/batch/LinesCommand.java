@@ -35,7 +35,7 @@ final class LinesCommand extends ScenarioCommand {
             csv.row(
                     line.id(),
                     line.label(),
-                    line.unit().display(budget.currency()),
+                    line.unit().inFiles(budget.currency()),
                     kind(entry),
                     entry.map(e -> known(e.plausible().low())).orElse(""),
                     entry.map(e -> typical(line, e)).orElse(""),

@@ -52,7 +52,7 @@ class FaultsTest {
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.errLines())
                 .containsExactly(
-                        "Fault: setting bench_count=0: found \"0 bench\", expected a whole number from 1 to 10000 in bench for"
+                        "Fault: setting bench_count=0: found \"0 bench\", expected a whole number from 1 to 10000 bench for"
                                 + " Benches (bench_count).",
                         "1 fault; nothing was written.");
     }

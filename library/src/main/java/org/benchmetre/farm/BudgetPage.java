@@ -1,7 +1,6 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sum;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -71,25 +70,44 @@ final class BudgetPage {
                         "kWh",
                         o.energy().electricity().energyOfYear,
                         o.energy().electricity().costOfYear)
-                .operating(
-                        "repairs",
-                        "Repairs",
-                        "a year",
-                        one(),
-                        sum(owned.repairs, owned.repairs.axes().get(0)))
+                .operating("repairs", "Repairs", "a year", one(), owned.repairsTotal)
                 .operating(
                         "operating_interest",
                         "Interest on operating capital",
                         "expense",
-                        n.chosen(running.interest.expense),
-                        n.chosen(running.interest.byWay));
+                        running.interest.expense,
+                        running.interest.interest);
         return items.ownership(
                         n.first().groups,
                         n.first().groupLabel,
                         n.first().groups.ofParts(owned.recovery),
-                        n.chosen(owned.wayLabour),
-                        n.chosen(owned.wayCharges),
+                        owned.labourTotal,
+                        owned.chargesTotal.plus(n.yearly().house.charges),
                         n.first().parts.house().benchMetres)
-                .overhead(o.overhead());
+                .owning(
+                        "own_house_by_area",
+                        "House, by area",
+                        "m² of floor",
+                        n.yearly().house.floor,
+                        n.yearly().house.recovery)
+                .owning("own_contingency", "Contingency on parts", "a year", one(), n.yearly().contingency.recovery)
+                .overhead(o.overhead())
+                .adding(new BudgetItems.Sums(
+                        o.moves()
+                                .harvest
+                                .yieldCosts
+                                .plus(n.yearly().plants)
+                                .plus(o.labour().cost)
+                                .plus(o.labour().inputs)
+                                .plus(running.watering)
+                                .plus(o.energy().cost().total)
+                                .plus(owned.repairsTotal)
+                                .plus(running.interest.interest),
+                        owned.recoveryTotal
+                                .plus(owned.labourTotal)
+                                .plus(owned.chargesTotal.plus(n.yearly().house.charges))
+                                .plus(n.yearly().house.recovery)
+                                .plus(n.yearly().contingency.recovery),
+                        o.overhead().total));
     }
 }

@@ -8,13 +8,13 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
-import org.benchmetre.budget.WhatIf;
 import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.crop.StockGrowth;
@@ -28,10 +28,14 @@ import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.feed.Feed;
+import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.OrderWords;
+import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
@@ -44,9 +48,15 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.levers.FirstDoubt;
+import org.benchmetre.farm.levers.LeverList;
+import org.benchmetre.farm.levers.Swings;
+import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
+import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
+import org.benchmetre.farm.ownership.HouseByArea;
 import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
@@ -60,7 +70,13 @@ import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
 import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
+import org.benchmetre.farm.takeoff.PartBlocks;
 import org.benchmetre.farm.takeoff.TakeOff;
+import org.benchmetre.farm.takeoff.ToBuy;
+import org.benchmetre.farm.whole.Accounts;
+import org.benchmetre.farm.whole.AnswerSentences;
+import org.benchmetre.farm.whole.LeftOut;
+import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
 
 /** Puts the sections together into one budget. */
@@ -70,7 +86,12 @@ public final class FarmBudget {
 
     /** Reads scenarios of a farm. */
     public static final ScenarioReader READER = new ScenarioReader(
-            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
+            FarmTables.FORMS,
+            FarmBudget::of,
+            FarmTable.MATERIALS.file(),
+            USUAL_CROP,
+            CropProfile::exists,
+            LeverList.CHOICES);
 
     private FarmBudget() {}
 
@@ -92,6 +113,7 @@ public final class FarmBudget {
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
+        Levels levels = new Levels(b, entries);
         Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
         Containers containers = new Containers(b, entries, house);
@@ -100,14 +122,16 @@ public final class FarmBudget {
         Substrate substrate = new Substrate(b, entries, trough);
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways);
-        PlantStock stock = new PlantStock(b, entries, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting, levels);
         Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
                 .keyOf(ways.key)
                 .usually(firstKey(ways.axis), "first way of the list"));
         Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
-        Line wage = Rates.declare(choices, entries);
+        Rates wages = Rates.declare(choices, entries, levels.wages);
+        Line wage = wages.install();
+        CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
         summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
@@ -119,14 +143,21 @@ public final class FarmBudget {
                 watering.headerLength,
                 wayChoice);
         Materials materials = new Materials(b, drivers, ways);
-        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, wayChoice);
-        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
-        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
-        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
-        FirstCost first = new FirstCost(b, summary, parts, chosen, groups);
+        TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
+        PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
+        Overhead overhead = new Overhead(b, entries, house, blocks.house);
         StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
+        YearlyCost.Owned owning = new YearlyCost.Owned(
+                owned,
+                new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
+                new Contingency(b, entries, takeOff.exactTotal, owned.recoveryTotal));
+        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
+        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
+        CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
+        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().cost);
+        FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
                 b,
@@ -143,18 +174,13 @@ public final class FarmBudget {
                 b,
                 entries,
                 months,
-                new Operations.Grounds(house, containers, planting, trough),
+                new Operations.Grounds(house, containers, planting, trough, levels.wages),
                 crop,
                 watering.cropShare);
         MovesWithYield moves = new MovesWithYield(
-                b,
-                harvest,
-                operations.fruit.pickingMoves,
-                operations.fruit.packingMoves,
-                operations.labour.movesWithYield);
+                b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
-        Overhead overhead = new Overhead(b, entries, house, materials.driver);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
@@ -162,27 +188,31 @@ public final class FarmBudget {
                 b,
                 yearly,
                 first,
-                owned,
+                owning,
                 harvest,
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        new Margin(margin, harvest, yearlyCost, moves, house, planting);
+        Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
-        new BudgetMonths(
-                b,
-                months,
-                new BudgetMonths.Parts(
-                        harvest,
-                        operations.labour.costInMonth,
-                        operations.labour.inputsInMonth,
-                        energy.cost().byMonth,
-                        new BudgetMonths.Water(
-                                first.ofWay(watering.givenByMonth),
-                                first.ofWay(watering.given),
-                                first.ofWay(watering.cost.running))));
         EnterpriseBudget page = new EnterpriseBudget(
                 b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+        LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
+        Accounts accounts = new Accounts(
+                b,
+                new Accounts.Year(
+                        harvest.receipts, page.operating, page.owning, overhead.total, page.total, page.aboveTotal),
+                leftOut,
+                house,
+                planting,
+                harvest.yield);
+        new AnswerSentences(
+                b,
+                first.perMetre,
+                accounts,
+                leftOut,
+                new AnswerSentences.Evens(left.breakEvenPrice, left.breakEvenYield),
+                new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",
@@ -211,7 +241,7 @@ public final class FarmBudget {
                 ways,
                 new CostSlopes.Parts(materials, takeOff, owned),
                 new CostSlopes.Upkeep(clogging, running.interest),
-                new CostSlopes.Fruit(harvest, crop.priceLevel),
+                new CostSlopes.Levers(harvest, crop.priceLevel, levels),
                 house.benchMetres);
         compared.compare(
                 entries,
@@ -228,16 +258,32 @@ public final class FarmBudget {
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
-                        .add(wage, entries.range(b, choices, wage), slopes.ofWage)
+                        .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
-        new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
-        WhatIf.table(
+        CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
+        BudgetMonths cash = new BudgetMonths(
                 b,
-                Sheets.WHAT_IF,
-                "Returns above total cost in a year, over steps of price and yield",
-                page.aboveTotal,
-                new WhatIf.Steps(crop.yieldPerPlant, "yield", "Fruit per plant", 0.7, 0.85, 1, 1.15, 1.3),
-                new WhatIf.Steps(crop.priceLevel, "price", "Price level", 0.8, 0.9, 1, 1.1, 1.2));
+                months,
+                new BudgetMonths.Parts(
+                        harvest,
+                        operations.labour.cashInMonth,
+                        operations.labour.inputsInMonth,
+                        energy.cost().byMonth,
+                        new BudgetMonths.Water(
+                                first.ofWay(watering.givenByMonth),
+                                first.ofWay(watering.given),
+                                first.ofWay(watering.cost.running))),
+                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
+                running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
+        SeasonCash season =
+                new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
+        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
+        new ToBuy(b, materials, takeOff, groups);
+        new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
+        LeverList levers = new LeverList(b, entries);
+        new WhatIfTables(b, levers, page.aboveTotalPerArea)
+                .first(crop.yieldPerPlant, crop.priceLevel, harvest.pricePerKg);
+        new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));
         Cautions.add(b);
         return b.build();
     }
@@ -245,12 +291,12 @@ public final class FarmBudget {
     static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
-        Climate climate = new Climate(b, months);
+        Climate climate = new Climate(b, entries, months);
         Fuel fuel = new Fuel(b, entries);
         new DesignNight(b, entries, loss, climate, fuel, house.houseArea);
         Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
-        EnergyCost cost = new EnergyCost(b, heating.cost, electricity.cost, months, house.houseArea);
+        EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);
     }
 

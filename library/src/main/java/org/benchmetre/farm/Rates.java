@@ -7,17 +7,31 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 
-/** Rates that several sections share. */
-final class Rates {
+/**
+ * Rates that several sections share.
+ *
+ * @param planYear year of the plan
+ * @param installWage wage of installing and care of lines as entered, money/h
+ * @param install what an hour of it costs, at the level of all wages, money/h
+ */
+record Rates(Line planYear, Line installWage, Line install) {
 
-    private Rates() {}
+    private static final Unit MONEY_AN_HOUR = Unit.parse("money/h");
 
-    /** Declares the rates and answers the wage of installation labour. */
-    static Line declare(ScheduleBuilder s, FarmEntries entries) {
-        entries.add(
+    /** Declares entries and lines. */
+    static Rates declare(ScheduleBuilder s, FarmEntries entries, Line wageLevel) {
+        Line planYear = entries.add(
                 s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
-        return entries.add(
-                s.entry("install_wage", "Installing and care of lines, wage with on-costs", Unit.parse("money/h"))
+        Line wage =
+                entries.add(s.entry("install_wage", "Installing and care of lines, wage with on-costs", MONEY_AN_HOUR)
                         .from(0, 1_000_000));
+        return new Rates(
+                planYear,
+                wage,
+                s.line(
+                        "install_rate",
+                        "An hour of installing and care of lines, at the level of wages",
+                        MONEY_AN_HOUR,
+                        wage.times(wageLevel)));
     }
 }

@@ -61,8 +61,12 @@ final class RunningCosts {
 
     /** Interest on operating capital. */
     final OperatingInterest interest;
+    /** Water, feed, pumping, care of the lines and planting again, with the way chosen. */
+    final Line watering;
     /** What the year takes in cash beside selling, repairs, insurance and property tax. */
     final Line cash;
+    /** Of that, what has no month: care of the lines, planting again, overhead. */
+    final Formula withoutMonth;
 
     private final Owners o;
     private final Ways ways;
@@ -83,20 +87,28 @@ final class RunningCosts {
                 .running
                 .plus(o.clogging().care().careCost)
                 .plus(o.clogging().dry().replanting);
-        Formula growing = o.labour().cost.plus(o.labour().inputs).minus(o.moves().work);
-        interest = new OperatingInterest(
-                b, entries, ways, byWay, growing.plus(o.energy().cost().total));
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Running in a full year");
         s.note(
                 "Family work, management and land of one's own cost no cash. Work is counted in full in years of learning too.");
         Unit yearly = Unit.parse("money/a");
-        Line watering = s.line(
+        Line care = s.line(
+                "care_cash",
+                "Care of the lines, planting again",
+                yearly,
+                lookup(o.clogging().care().careCost, ways.key, choice)
+                        .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
+        withoutMonth = care.plus(o.overhead().cash);
+        watering = s.line(
                 "watering_cash",
                 "Water, feed, pumping, care of the lines, planting again",
                 yearly,
-                lookup(o.watering().cost.running, ways.key, choice)
-                        .plus(lookup(o.clogging().care().careCost, ways.key, choice))
-                        .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
+                lookup(o.watering().cost.running, ways.key, choice).plus(care));
+        Formula alike = o.labour()
+                .cost
+                .plus(o.labour().inputs)
+                .minus(o.moves().work)
+                .plus(o.energy().cost().total);
+        interest = new OperatingInterest(b, entries, ways, new OperatingInterest.Expense(byWay, watering, alike));
         cash = s.line(
                 "running_cash",
                 "Running: water, work, inputs, energy, overhead",

@@ -9,10 +9,10 @@ public sealed interface Block
                 Across,
                 CaseTable,
                 Chart,
-                Words,
+                FixedWords,
                 EntryList,
                 EntryTable,
-                Cautions,
+                CautionList,
                 Evidence {
 
     /**

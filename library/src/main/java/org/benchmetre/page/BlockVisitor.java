@@ -29,7 +29,7 @@ public interface BlockVisitor<R> {
     R chart(Chart block);
 
     /** Words that never change. */
-    R words(Words block);
+    R words(FixedWords block);
 
     /** Single entries, one a row. */
     R entries(EntryList block);
@@ -38,7 +38,7 @@ public interface BlockVisitor<R> {
     R entryTable(EntryTable block);
 
     /** What can hurt. */
-    R cautions(Cautions block);
+    R cautions(CautionList block);
 
     /** How many entries come from which kind of source. */
     R evidence(Evidence block);

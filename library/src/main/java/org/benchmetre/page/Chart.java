@@ -1,6 +1,7 @@
 package org.benchmetre.page;
 
 import java.util.List;
+import java.util.Optional;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -23,7 +24,7 @@ public record Chart(
         Shape shape,
         List<Line> values,
         Axis categories,
-        List<Integer> order,
+        Optional<Line> largestFirst,
         int rows,
         String alternative)
         implements Block {

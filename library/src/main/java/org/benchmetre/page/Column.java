@@ -8,13 +8,14 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 
 /**
- * A column of a table: a line along the rows of the table, or one row of its other axis. An entry has its home here.
+ * A column of a table: a line along the rows of the table, or one row of its other axis.
  *
  * @param heading words above, without the unit, which whoever draws it adds where all cells have one
  * @param line along the rows of the table
  * @param fixed where the other axis of the line stands, if it has one
+ * @param typed whether the line is an entry that has its home here
  */
-public record Column(String heading, Line line, Position fixed) {
+public record Column(String heading, Line line, Position fixed, boolean typed) {
 
     /**
      * A column of a line.
@@ -24,7 +25,18 @@ public record Column(String heading, Line line, Position fixed) {
      * @return the column
      */
     public static Column of(String heading, Line line) {
-        return new Column(heading, line, Position.NONE);
+        return new Column(heading, line, Position.NONE, false);
+    }
+
+    /**
+     * A column of an entry that is typed here and nowhere else.
+     *
+     * @param heading words above, without the unit
+     * @param line an entry along the rows of the table alone
+     * @return the column
+     */
+    public static Column typed(String heading, Line line) {
+        return new Column(heading, line, Position.NONE, true);
     }
 
     /**
@@ -37,7 +49,7 @@ public record Column(String heading, Line line, Position fixed) {
      * @return the column
      */
     public static Column of(String heading, Line line, Axis other, int index) {
-        return new Column(heading, line, Position.NONE.with(other, index));
+        return new Column(heading, line, Position.NONE.with(other, index), false);
     }
 
     /**

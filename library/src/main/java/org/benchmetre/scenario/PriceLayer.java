@@ -15,6 +15,7 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Quoted;
 import org.benchmetre.budget.entry.Typed;
+import org.benchmetre.budget.entry.UnitWord;
 
 /**
  * A price list that several scenarios may share, as a layer over the parts of one: {@code item,pack,unit,price,price_year,source} and,
@@ -129,7 +130,7 @@ public final class PriceLayer {
 
     private void checkUnit(Row row, int index) {
         String unit = below.over(budget, entry(UNIT), index).text();
-        if (!Phrases.folded(unit).equals(Phrases.folded(row.text(UNIT)))) {
+        if (!UnitWord.isSame(unit, row.text(UNIT))) {
             String expected = "the unit of this part in the scenario, " + Quoted.text(unit);
             faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);
         }

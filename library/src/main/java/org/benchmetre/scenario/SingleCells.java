@@ -23,6 +23,7 @@ final class SingleCells {
         if (!budget.structure().kind().isEmpty()) {
             row(HeadingReader.CROP, budget.structure().kind());
         }
+        budget.structure().choices().forEach(this::row);
     }
 
     private Map<String, String> row(String line, String value) {
@@ -52,7 +53,7 @@ final class SingleCells {
         if (!FileLayer.isNumber(line)) {
             return;
         }
-        row.put(SingleRows.UNIT, given.filled() ? given.typedIn().display(budget.currency()) : "");
+        row.put(SingleRows.UNIT, given.filled() ? given.typedIn().inFiles(budget.currency()) : "");
         row.put(SingleRows.LOW, end(line, given, given.range().low()));
         row.put(SingleRows.HIGH, end(line, given, given.range().high()));
     }
@@ -63,7 +64,7 @@ final class SingleCells {
             return "";
         }
         boolean own = given.typedIn().equals(line.unit());
-        return Numbers.plain(end) + (own ? "" : " " + line.unit().display(budget.currency()));
+        return Numbers.plain(end) + (own ? "" : " " + line.unit().inFiles(budget.currency()));
     }
 
     String text() {

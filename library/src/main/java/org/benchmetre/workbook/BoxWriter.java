@@ -25,6 +25,7 @@ final class BoxWriter {
     void write(Box box) {
         Schedule schedule = box.schedule();
         pen.words(box.top(), 0, schedule.title(), Look.Role.HEADING);
+        plan.pageOf(schedule).ifPresent(page -> pen.link(box.top(), 0, new Spot(page, 0, 0)));
         pen.height(box.top(), 20);
         if (!schedule.note().isEmpty()) {
             pen.across(box.top() + 1, 0, sheet.lastColumnWithin(READING_WIDTH), schedule.note(), Look.Role.NOTE);

@@ -1,10 +1,7 @@
 package org.benchmetre.workbook;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javax.xml.namespace.QName;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
@@ -12,41 +9,40 @@ import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.Grouping;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
-import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFLineChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFGraphicFrame;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.xmlbeans.XmlCursor;
-import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.page.Chart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
-import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrData;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrVal;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
-import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 
-/** Draws charts under the tables of their sheets, with the engine's values cached in them. */
+/** Draws the charts of pages, with the engine's values cached in them. A title is the cell of its sentence and changes with it. */
 final class ChartDrawer {
 
-    private static final double WIDTH = 100;
-    /** Rows of a table that leave no room for a chart on the same page; a shorter one begins a page together with its chart. */
-    private static final int LONG_TABLE = 30;
-
-    private static final int TITLE_SIZE = 1200;
+    private static final int TITLE_SIZE = 1000;
     private static final int AXIS_SIZE = 900;
     /** From here on the labels of the axis need no decimals. */
     private static final double WHOLE_LABELS = 10;
@@ -58,71 +54,115 @@ final class ChartDrawer {
 
     private final WorkbookPlan plan;
     private final Figures figures;
-    private final Budget budget;
     private final XSSFWorkbook workbook;
-    private final ChartData data;
-    private final Map<String, Integer> nextRow = new HashMap<>();
 
     ChartDrawer(WorkbookPlan plan, Figures figures, XSSFWorkbook workbook) {
         this.plan = plan;
         this.figures = figures;
-        this.budget = figures.budget();
         this.workbook = workbook;
-        this.data = new ChartData(plan, figures);
     }
 
-    void draw(Chart wanted) {
-        XSSFChart chart = frame(wanted);
-        chart.setTitleText(wanted.title());
+    void draw(PagePlan page) {
+        page.charts().stream().filter(placed -> showsSomething(placed.chart())).forEach(placed -> draw(page, placed));
+    }
+
+    private boolean showsSomething(Chart chart) {
+        return chart.values().stream()
+                .anyMatch(line -> IntStream.range(0, line.size()).anyMatch(cell -> figures.number(line, cell) != 0));
+    }
+
+    private void draw(PagePlan page, PlacedChart placed) {
+        Chart wanted = placed.chart();
+        XSSFSheet sheet = workbook.getSheet(page.name());
+        XSSFDrawing drawing = sheet.createDrawingPatriarch();
+        XSSFChart chart = drawing.createChart(
+                new XSSFClientAnchor(0, 0, 0, 0, placed.column(), placed.row(), placed.last() + 1, placed.end()));
+        Spot sentence = plan.spot(wanted.sentence(), 0);
+        chart.setTitleFormula(sentence.quoted());
         chart.setTitleOverlay(false);
-        int series = wanted instanceof BarChart bars ? bars(chart, bars) : curves(chart, (LineChart) wanted);
+        title(chart.getCTChart().getTitle(), figures.text(wanted.sentence(), 0));
+        ChartData data = new ChartData(plan, page, figures);
+        int series = wanted.shape() == Chart.Shape.CURVES ? curves(chart, wanted, data) : bars(chart, wanted, data);
         if (series > 1) {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
         }
-        letters(chart.getCTChart().getTitle(), TITLE_SIZE);
-        CTPlotArea area = chart.getCTChart().getPlotArea();
-        Stream.concat(
-                        area.getCatAxList().stream().map(axis -> axis.getTitle()),
-                        area.getValAxList().stream().map(CTValAx::getTitle))
-                .forEach(title -> letters(title, AXIS_SIZE));
+        chart.getCTChart().getPlotArea().getValAxList().forEach(axis -> letters(axis.getTitle()));
+        describe(drawing, wanted.alternative());
     }
 
-    private int bars(XSSFChart chart, BarChart wanted) {
-        boolean upright = wanted.shape() == BarChart.Shape.COLUMNS;
-        boolean stacked = wanted.shape() == BarChart.Shape.STACKED_BARS;
+    /** The words of a title as cached, and its letters. */
+    private static void title(CTTitle title, String words) {
+        CTStrData cache = title.getTx().getStrRef().addNewStrCache();
+        cache.addNewPtCount().setVal(1);
+        CTStrVal value = cache.addNewPt();
+        value.setIdx(0);
+        value.setV(words);
+        CTTextBody body = title.addNewTxPr();
+        body.addNewBodyPr();
+        CTTextCharacterProperties letters = body.addNewP().addNewPPr().addNewDefRPr();
+        letters.setSz(TITLE_SIZE);
+        letters.setB(true);
+    }
+
+    /** Sets size and language of a title, which would otherwise be the language of the machine. */
+    private static void letters(CTTitle title) {
+        CTTextCharacterProperties letters =
+                title.getTx().getRich().getPArray(0).getRArray(0).getRPr();
+        letters.setLang("en");
+        letters.setSz(AXIS_SIZE);
+        letters.setB(false);
+    }
+
+    private static void describe(XSSFDrawing drawing, String words) {
+        XSSFGraphicFrame last = null;
+        for (var shape : drawing.getShapes()) {
+            if (shape instanceof XSSFGraphicFrame frame) {
+                last = frame;
+            }
+        }
+        if (last != null) {
+            last.getCTGraphicalObjectFrame().getNvGraphicFramePr().getCNvPr().setDescr(words);
+        }
+    }
+
+    private static boolean isUpright(Chart.Shape shape) {
+        return shape == Chart.Shape.COLUMNS || shape == Chart.Shape.STACKED_COLUMNS;
+    }
+
+    private static boolean isStacked(Chart.Shape shape) {
+        return shape == Chart.Shape.STACKED_BARS || shape == Chart.Shape.STACKED_COLUMNS;
+    }
+
+    private int bars(XSSFChart chart, Chart wanted, ChartData data) {
+        boolean upright = isUpright(wanted.shape());
         XDDFCategoryAxis names = chart.createCategoryAxis(upright ? AxisPosition.BOTTOM : AxisPosition.LEFT);
         names.setOrientation(upright ? AxisOrientation.MIN_MAX : AxisOrientation.MAX_MIN);
-        names.setTitle(wanted.categories().title());
-        XDDFValueAxis numbers = numberAxis(chart, upright ? AxisPosition.LEFT : AxisPosition.BOTTOM, wanted.values());
+        XDDFValueAxis numbers = numberAxis(chart, upright ? AxisPosition.LEFT : AxisPosition.BOTTOM, wanted);
         numbers.setCrosses(upright ? AxisCrosses.AUTO_ZERO : AxisCrosses.MAX);
         XDDFBarChartData bars = (XDDFBarChartData) chart.createData(ChartTypes.BAR, names, numbers);
         bars.setBarDirection(upright ? BarDirection.COL : BarDirection.BAR);
-        bars.setBarGrouping(stacked ? BarGrouping.STACKED : BarGrouping.CLUSTERED);
+        bars.setBarGrouping(isStacked(wanted.shape()) ? BarGrouping.STACKED : BarGrouping.CLUSTERED);
         bars.setVaryColors(false);
         bars.setGapWidth(60);
         int order = 0;
         for (Line line : wanted.values()) {
             for (Position position : data.series(line, wanted.categories())) {
-                XDDFChartData.Series series = bars.addSeries(
-                        data.categories(wanted), data.numbers(line, position, wanted.categories(), wanted.shown()));
-                series.setTitle(
-                        data.name(
-                                line,
-                                position,
-                                wanted.categories(),
-                                wanted.values().size() > 1),
-                        null);
+                XDDFChartData.Series series =
+                        bars.addSeries(data.categories(wanted), data.numbers(wanted, line, position));
+                series.setTitle(data.name(wanted, line, position), null);
                 series.setFillProperties(fill(COLOURS[order++ % COLOURS.length]));
             }
         }
         chart.plot(bars);
-        if (stacked) {
+        boolean swings = wanted.shape() == Chart.Shape.SWINGS;
+        if (isStacked(wanted.shape()) || swings) {
             layOnOneAnother(chart.getCTChart().getPlotArea().getBarChartArray(0));
         }
+        names.setTickLabelPosition(AxisTickLabelPosition.LOW);
         return order;
     }
 
-    /** Full overlap, so that stacked bars lie on one another; the small schema library has no type for it. */
+    /** Full overlap, so that bars of one group lie on one line; the small schema library has no type for it. */
     private static void layOnOneAnother(CTBarChart bars) {
         try (XmlCursor cursor = bars.getGapWidth().newCursor()) {
             cursor.toNextSibling();
@@ -131,23 +171,18 @@ final class ChartDrawer {
         }
     }
 
-    private int curves(XSSFChart chart, LineChart wanted) {
-        XDDFValueAxis across = numberAxis(chart, AxisPosition.BOTTOM, List.of(wanted.across()));
-        XDDFValueAxis up = numberAxis(chart, AxisPosition.LEFT, wanted.values());
-        XDDFScatterChartData curves = (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
-        curves.setStyle(ScatterStyle.LINE_MARKER);
+    private int curves(XSSFChart chart, Chart wanted, ChartData data) {
+        XDDFCategoryAxis names = chart.createCategoryAxis(AxisPosition.BOTTOM);
+        XDDFValueAxis numbers = numberAxis(chart, AxisPosition.LEFT, wanted);
+        XDDFLineChartData curves = (XDDFLineChartData) chart.createData(ChartTypes.LINE, names, numbers);
+        curves.setGrouping(Grouping.STANDARD);
         curves.setVaryColors(false);
         int order = 0;
         for (Line line : wanted.values()) {
-            for (Position position : data.series(line, wanted.points())) {
-                int points = wanted.points().size();
-                XDDFScatterChartData.Series series = (XDDFScatterChartData.Series) curves.addSeries(
-                        data.numbers(wanted.across(), position, wanted.points(), points),
-                        data.numbers(line, position, wanted.points(), points));
-                series.setTitle(
-                        data.name(
-                                line, position, wanted.points(), wanted.values().size() > 1),
-                        null);
+            for (Position position : data.series(line, wanted.categories())) {
+                XDDFLineChartData.Series series = (XDDFLineChartData.Series)
+                        curves.addSeries(data.categories(wanted), data.numbers(wanted, line, position));
+                series.setTitle(data.name(wanted, line, position), null);
                 series.setSmooth(false);
                 series.setMarkerStyle(MarkerStyle.NONE);
                 series.setLineProperties(new XDDFLineProperties(fill(COLOURS[order++ % COLOURS.length])));
@@ -157,26 +192,14 @@ final class ChartDrawer {
         return order;
     }
 
-    private XDDFValueAxis numberAxis(XSSFChart chart, AxisPosition position, List<Line> lines) {
+    private XDDFValueAxis numberAxis(XSSFChart chart, AxisPosition position, Chart wanted) {
         XDDFValueAxis axis = chart.createValueAxis(position);
-        axis.setNumberFormat(
-                lines.stream().mapToDouble(this::largest).max().orElse(0) < WHOLE_LABELS ? "0.0#" : "#,##0");
-        String unit = lines.get(0).unit().display(budget.currency());
-        axis.setTitle(
-                lines.size() == 1 && position == AxisPosition.BOTTOM
-                        ? lines.get(0).label() + ", " + unit
-                        : unit);
+        List<Line> lines = wanted.values();
+        double largest = lines.stream().mapToDouble(this::largest).max().orElse(0);
+        axis.setNumberFormat(largest < WHOLE_LABELS ? "0.0#" : "#,##0");
+        axis.setTitle(lines.get(0).unit().display(figures.budget().currency()));
         axis.getOrAddMajorGridProperties().setLineProperties(new XDDFLineProperties(fill(0xD8DEDF)));
         return axis;
-    }
-
-    /** Sets size and language of a title, which would otherwise be the language of the machine. */
-    private static void letters(CTTitle title, int size) {
-        CTTextCharacterProperties letters =
-                title.getTx().getRich().getPArray(0).getRArray(0).getRPr();
-        letters.setLang("en");
-        letters.setSz(size);
-        letters.setB(true);
     }
 
     private double largest(Line line) {
@@ -184,33 +207,6 @@ final class ChartDrawer {
                 .mapToDouble(cell -> Math.abs(figures.number(line, cell)))
                 .max()
                 .orElse(0);
-    }
-
-    private XSSFChart frame(Chart wanted) {
-        ChartPlace place = wanted.place();
-        SheetPlan sheet = plan.sheet(place.sheet());
-        XSSFSheet drawn = workbook.getSheet(place.sheet());
-        int top;
-        int end;
-        if (place.under() == null) {
-            top = nextRow.getOrDefault(place.sheet(), sheet.bottom() + 1);
-            end = top + wanted.rows();
-            nextRow.put(place.sheet(), end + 2);
-            if (drawn.getRowBreaks().length == 0) {
-                drawn.setRowBreak(top - 1);
-            }
-        } else {
-            Box box = sheet.box(place.under());
-            if (box.schedule().roomBelow() == 0) {
-                throw new IllegalArgumentException("There is no room for chart '" + wanted.title() + "' under "
-                        + box.schedule().title() + ".");
-            }
-            top = box.end() + 1;
-            drawn.setRowBreak((box.end() - box.table() > LONG_TABLE ? top : box.top()) - 1);
-            end = box.end() + box.schedule().roomBelow() - 1;
-        }
-        XSSFDrawing drawing = drawn.createDrawingPatriarch();
-        return drawing.createChart(new XSSFClientAnchor(0, 0, 0, 0, 0, top, sheet.lastColumnWithin(WIDTH) + 1, end));
     }
 
     private static XDDFSolidFillProperties fill(int rgb) {

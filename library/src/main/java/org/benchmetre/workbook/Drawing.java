@@ -4,62 +4,112 @@ import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
-import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFName;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.page.Page;
 
-/** Draws one budget into an empty workbook: sheets, cells, names, validations, charts, protection. Used once. */
+/** Draws one budget into an empty workbook: pages, workings, names, validations, charts, protection. Used once. */
 final class Drawing {
 
     private static final String MAKER = "Benchmetre";
+    private static final String WORKINGS =
+            "Workings: how each figure was made. A heading leads back to the page that uses it.";
 
+    private final Setup setup;
     private final WorkbookPlan plan;
     private final Budget budget;
-    private final Figures figures;
-    /** Parts of a character in which POI gives widths. */
-    private static final double POI_WIDTH = 256;
-    /** Characters across a page that can still be read in print. */
-    private static final double LEGIBLE = 270;
-    /** Characters across the printed part of a sheet whose copies of lines are left out. */
-    private static final double PRINTED = 150;
-
-    private final List<Chart> charts;
     private final XSSFWorkbook workbook;
     private final ValueCells cells;
     private final Styles styles;
+    private final ChartDrawer charts;
+    private final SheetFinish finish;
 
-    Drawing(Figures figures, List<Chart> charts, XSSFWorkbook workbook) {
-        this.figures = figures;
+    Drawing(Figures figures, Setup setup, XSSFWorkbook workbook) {
+        this.setup = setup;
         this.budget = figures.budget();
-        this.plan = WorkbookPlan.of(budget);
-        this.charts = charts;
+        this.plan = WorkbookPlan.of(figures, setup.pages());
         this.workbook = workbook;
         this.cells = new ValueCells(plan, figures);
         this.styles = new Styles(workbook);
+        this.charts = new ChartDrawer(plan, figures, workbook);
+        this.finish = new SheetFinish(setup.paper(), budget.title());
     }
 
     void draw() {
+        plan.pages().forEach(this::page);
         plan.sheets().forEach(this::sheet);
-        Pen last = pen(SourcesSheet.NAME);
-        new SourcesSheet(budget, cells, last).write();
-        last.finish();
-        ChartDrawer drawer = new ChartDrawer(plan, figures, workbook);
-        charts.forEach(drawer::draw);
         names();
-        validations();
-        workbook.sheetIterator().forEachRemaining(sheet -> finish((XSSFSheet) sheet));
-        plan.sheets().forEach(this::printArea);
+        Validations validations = new Validations(plan, workbook);
+        budget.lines().forEach(validations::add);
+        plan.lists().write(workbook);
         workbook.setForceFormulaRecalculation(true);
         properties();
     }
 
+    private void page(PagePlan page) {
+        GridSheet sheet = (GridSheet) workbook.createSheet(page.name());
+        Pen pen = new Pen(sheet, styles);
+        new PageWriter(plan, page, cells, pen).write();
+        head(page, pen);
+        boolean first = page == plan.pages().get(0);
+        int end = first ? contents(page, pen) : page.end();
+        pen.finish();
+        charts.draw(page);
+        double points = IntStream.range(0, end).mapToDouble(pen::pointsOf).sum();
+        finish.page(sheet, page, points);
+    }
+
+    /** Name and question of the page at the left, title of the plan and year of its prices at the right. */
+    private void head(PagePlan page, Pen pen) {
+        int last = page.lastColumn();
+        int middle = page.middle();
+        pen.words(0, 0, page.name(), Look.Role.TITLE);
+        pen.across(0, middle, last, budget.title(), Look.Role.ASIDE);
+        pen.atLeast(0, 24);
+        pen.across(1, 0, middle - 1, page.page().question(), Look.Role.NOTE);
+        Line heading = setup.heading();
+        if (heading == null) {
+            return;
+        }
+        cells.shown(pen, new Spot(page.name(), 1, middle), new CellRef(heading, 0), Look.Role.ASIDE, Look.GENERAL);
+        pen.spread(1, middle, last, cells.text(heading));
+    }
+
+    /** Where to look: every other page with its question, below all else. Answers the first row below. */
+    private int contents(PagePlan first, Pen pen) {
+        List<Page> others = setup.pages().subList(1, setup.pages().size());
+        int row = first.end();
+        if (others.isEmpty()) {
+            return row;
+        }
+        pen.words(row++, 0, "Where to look", Look.Role.HEADING);
+        for (Page other : others) {
+            pen.words(row, 0, other.name(), Look.Role.LINK);
+            pen.link(row, 0, new Spot(other.name(), 0, 0));
+            pen.across(row, 1, first.lastColumn(), other.question(), Look.Role.ASIDE_LEFT);
+            row++;
+        }
+        if (!plan.sheets().isEmpty()) {
+            SheetPlan workings = plan.sheets().iterator().next();
+            pen.words(row, 0, "Workings", Look.Role.LINK);
+            pen.link(row, 0, new Spot(workings.name(), 0, 0));
+            pen.across(row++, 1, first.lastColumn(), "How was each figure made?", Look.Role.ASIDE_LEFT);
+        }
+        return row;
+    }
+
     private void sheet(SheetPlan sheet) {
-        Pen pen = pen(sheet.name());
+        GridSheet made = (GridSheet) workbook.createSheet(sheet.name());
+        Pen pen = new Pen(made, styles);
+        pen.words(0, 0, sheet.name(), Look.Role.TITLE);
+        pen.height(0, 26);
+        pen.words(1, 0, setup.pages().isEmpty() ? budget.title() : WORKINGS, Look.Role.ASIDE_LEFT);
         sheet.settleWidths();
         for (int column = 0; column < sheet.widths().size(); column++) {
             pen.width(column, sheet.widths().get(column));
@@ -67,23 +117,15 @@ final class Drawing {
         BoxWriter boxes = new BoxWriter(plan, sheet, cells, pen);
         sheet.boxes().forEach(boxes::write);
         pen.finish();
-    }
-
-    private Pen pen(String name) {
-        Pen pen = new Pen((GridSheet) workbook.createSheet(name), styles);
-        pen.words(0, 0, budget.title(), Look.Role.TITLE);
-        pen.height(0, 26);
-        pen.words(1, 0, name, Look.Role.NOTE);
-        pen.height(1, 15);
-        return pen;
+        finish.workings(made);
     }
 
     private void names() {
         for (Line line : budget.lines()) {
             if (line.axes().isEmpty() && !budget.isRepeated(line)) {
                 name(line.id(), plan.spot(line, 0));
-                if (plan.isConverted(line)) {
-                    name(ValueCells.typedName(line), plan.typedSpot(line, 0));
+                if (plan.homes().isApart(line)) {
+                    name(TypedCells.name(line), plan.typedSpot(line, 0));
                 }
             }
         }
@@ -93,53 +135,6 @@ final class Drawing {
         XSSFName made = workbook.createName();
         made.setNameName(name);
         made.setRefersToFormula(spot.quoted());
-    }
-
-    private void validations() {
-        Validations validations = new Validations(plan, workbook);
-        budget.lines().forEach(validations::add);
-        int lists = workbook.getSheetIndex(Validations.LISTS);
-        if (lists >= 0) {
-            workbook.setSheetHidden(lists, true);
-        }
-    }
-
-    /** Copies of lines for a what-if table are not printed: the page ends before the first of them. */
-    private void printArea(SheetPlan sheet) {
-        sheet.boxes().stream()
-                .filter(box -> box.schedule().lines().stream().anyMatch(budget::isRepeated))
-                .findFirst()
-                .ifPresent(box -> workbook.setPrintArea(
-                        workbook.getSheetIndex(sheet.name()), 0, sheet.lastColumnWithin(PRINTED), 0, box.top() - 1));
-    }
-
-    private void finish(XSSFSheet sheet) {
-        sheet.setDisplayGridlines(false);
-        PrintSetup print = sheet.getPrintSetup();
-        print.setLandscape(true);
-        print.setPaperSize(PrintSetup.A4_PAPERSIZE);
-        sheet.setFitToPage(true);
-        print.setFitWidth(pagesAcross(sheet));
-        print.setFitHeight((short) 0);
-        sheet.getFooter().setLeft("&A");
-        sheet.getFooter().setRight("&P / &N");
-        sheet.enableLocking();
-        sheet.lockFormatColumns(false);
-        sheet.lockFormatRows(false);
-    }
-
-    /** One page across, more where the print would be too small to read. */
-    private static short pagesAcross(XSSFSheet sheet) {
-        int used = sheet.getCTWorksheet().getColsList().stream()
-                .flatMap(columns -> columns.getColList().stream())
-                .mapToInt(column -> (int) column.getMax())
-                .max()
-                .orElse(0);
-        double total = 0;
-        for (int column = 0; column < used; column++) {
-            total += sheet.getColumnWidth(column) / POI_WIDTH;
-        }
-        return (short) Math.max(1, Math.round(total / LEGIBLE));
     }
 
     /** Fixed times and no user: the same figures give the same bytes. */

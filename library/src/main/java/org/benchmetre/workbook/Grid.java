@@ -22,6 +22,8 @@ final class Grid {
     private static final class GridRow {
         private final List<GridCell> cells = new ArrayList<>();
         private double points = Double.NaN;
+        private boolean grouped;
+        private boolean folded;
     }
 
     /** What one cell holds; without a type it is blank. */
@@ -60,6 +62,21 @@ final class Grid {
 
     void height(int row, double points) {
         row(row).points = points;
+    }
+
+    /** Puts a row into a group that opens and closes at the margin. */
+    void group(int row, boolean folded) {
+        row(row).grouped = true;
+        row(row).folded = folded;
+    }
+
+    /** The height of a row; none for one that is as rows are, 0 for one that is folded away. */
+    double height(int row) {
+        GridRow known = rows.get(row);
+        if (known == null) {
+            return Double.NaN;
+        }
+        return known.folded ? 0 : known.points;
     }
 
     private void set(int row, int column, String type, String formula, String value) {
@@ -108,6 +125,9 @@ final class Grid {
             out.append("<row r=\"").append(number + 1);
             if (!Double.isNaN(row.points)) {
                 out.append("\" ht=\"").append((float) row.points).append("\" customHeight=\"1");
+            }
+            if (row.grouped) {
+                out.append("\" outlineLevel=\"1").append(row.folded ? "\" hidden=\"1" : "");
             }
             out.append("\">");
             for (int column = 0; column < row.cells.size(); column++) {

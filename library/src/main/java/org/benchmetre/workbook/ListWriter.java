@@ -29,7 +29,8 @@ final class ListWriter {
         source(box, box.table(), withEntries ? "Source and notes" : "Notes", Look.Role.HEAD);
         int row = box.table() + 1;
         for (Line line : box.schedule().lines()) {
-            Entry entry = plan.budget().entry(line).orElse(null);
+            Entry entry =
+                    plan.isTypedInWorkings(line) ? plan.budget().entry(line).orElseThrow() : null;
             if (isSentence(line)) {
                 sentence(box, row, line);
                 pen.words(row++, 0, line.label(), Look.Role.WORDS);
@@ -56,7 +57,7 @@ final class ListWriter {
     private void sentence(Box box, int row, Line line) {
         cells.write(pen, line);
         int last = sheet.lastSourceColumn(box.schedule());
-        pen.spread(row, ColumnWidths.LIST_VALUE, last, cells.text(line), Look.Role.WORDS);
+        pen.spread(row, ColumnWidths.LIST_VALUE, last, cells.text(line));
     }
 
     private void head(int row, boolean withEntries) {
@@ -107,9 +108,13 @@ final class ListWriter {
     }
 
     private String remarks(Line line, Entry entry) {
-        String source =
-                entry == null ? filled(line) : source(plan.budget().given(line).get(0), entry);
-        return Stream.of(source, line.note()).filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
+        return remarks(
+                entry == null ? filled(line) : source(plan.budget().given(line).get(0), entry), line.note());
+    }
+
+    /** A source and a note, one after the other. */
+    static String remarks(String source, String note) {
+        return Stream.of(source, note).filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
     }
 
     /** On which entries a solved line was filled, as a sentence. */

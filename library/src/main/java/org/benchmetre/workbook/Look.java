@@ -47,7 +47,44 @@ record Look(Role role, String format, boolean literal, boolean shrinks) {
         /** A text that is computed. */
         FIGURE_TEXT,
         /** A usual bound or the like: a number of less weight. */
-        USUAL;
+        USUAL,
+        /** The sentence that answers a page's question. */
+        LEAD,
+        /** A sentence on a page. */
+        SENTENCE,
+        /** A sentence that something is missing or wrong. */
+        ALERT,
+        /** A heading inside a table. */
+        SECTION,
+        /** What a row of a page is called. */
+        LABEL,
+        /** The same of a sum. */
+        LABEL_TOTAL,
+        /** A number or text on a page. */
+        NUMBER,
+        /** The same of a sum. */
+        NUMBER_TOTAL,
+        /** The unit of a row. */
+        UNIT,
+        /** The same of a sum. */
+        UNIT_TOTAL,
+        /** What stands at the right of the title. */
+        ASIDE,
+        /** What stands beside a link. */
+        ASIDE_LEFT,
+        /** A word that leads to a page. */
+        LINK;
+
+        /** Whether an empty cell is seen. */
+        boolean isFilled() {
+            return isEntry()
+                    || this == HEAD
+                    || this == HEAD_NUMBER
+                    || this == HEAD_UNIT
+                    || this == LABEL_TOTAL
+                    || this == NUMBER_TOTAL
+                    || this == UNIT_TOTAL;
+        }
 
         boolean isEntry() {
             return this == ENTRY || this == ENTRY_TEXT;

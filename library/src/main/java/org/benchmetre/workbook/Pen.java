@@ -3,17 +3,20 @@ package org.benchmetre.workbook;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 
 /** Writes cells of one sheet, and makes rows tall enough for the texts that wrap in them. */
 final class Pen {
 
-    private static final double LINE_POINTS = 13.2;
-    private static final double LETTERS_PER_WIDTH = 1.25;
+    private static final double LINE_POINTS = 12.9;
+    private static final double LETTERS_PER_WIDTH = 1.15;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
 
@@ -36,8 +39,11 @@ final class Pen {
         widths.remove(column);
     }
 
+    /** A text; where there is none, a cell only where its fill is seen. */
     void words(int row, int column, String text, Look.Role role) {
-        cell(row, column, Look.text(role, text));
+        if (!text.isEmpty() || role.isFilled()) {
+            cell(row, column, Look.text(role, text));
+        }
         if (!text.isEmpty()) {
             grid.text(row, column, text);
             reserve(row, text, width(column));
@@ -46,28 +52,19 @@ final class Pen {
 
     /** A text over several columns. */
     void across(int row, int first, int last, String text, Look.Role role) {
-        double total = 0;
-        for (int column = first; column <= last; column++) {
-            cell(row, column, Look.text(role, text));
-            total += width(column);
-        }
+        Integer before = linesOfRow.get(row);
         words(row, first, text, role);
-        linesOfRow.remove(row);
-        reserve(row, text, total);
+        restore(row, before);
+        reserve(row, text, width(first, last));
         if (last > first) {
             sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
         }
     }
 
     /** Spreads a cell that is written over further columns. */
-    void spread(int row, int first, int last, String text, Look.Role role) {
-        double total = 0;
-        for (int column = first; column <= last; column++) {
-            cell(row, column, Look.text(role, text));
-            total += width(column);
-        }
+    void spread(int row, int first, int last, String text) {
         linesOfRow.remove(row);
-        reserve(row, text, total);
+        reserve(row, text, width(first, last));
         sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
     }
 
@@ -93,13 +90,38 @@ final class Pen {
         reserve(row, text, width(column));
     }
 
-    /** Hides what a cell shows while a condition holds. */
-    void hideWhen(int row, int column, String condition) {
+    /** Makes a cell lead to another one. */
+    void link(int row, int column, Spot target) {
+        XSSFHyperlink link = sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+        link.setAddress(target.quotedRelative());
+        link.setFirstRow(row);
+        link.setLastRow(row);
+        link.setFirstColumn(column);
+        link.setLastColumn(column);
+        sheet.addHyperlink(link);
+    }
+
+    /** Puts rows into a group that opens and closes at the margin. */
+    void group(int first, int last, boolean folded) {
+        for (int row = first; row <= last; row++) {
+            grid.group(row, folded);
+        }
+    }
+
+    /** Marks cells of a rectangle while a condition, written for its first cell, holds. */
+    void mark(CellRangeAddress cells, String condition, Consumer<XSSFConditionalFormattingRule> dress) {
         XSSFSheetConditionalFormatting rules = sheet.getSheetConditionalFormatting();
         XSSFConditionalFormattingRule rule = rules.createConditionalFormattingRule(condition);
-        rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.getIndex());
-        CellRangeAddress[] cells = {new CellRangeAddress(row, row, column, column)};
-        rules.addConditionalFormatting(cells, rule);
+        dress.accept(rule);
+        rules.addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
+    }
+
+    /** Hides what a cell shows while a condition holds. */
+    void hideWhen(int row, int column, String condition) {
+        mark(
+                new CellRangeAddress(row, row, column, column),
+                condition,
+                rule -> rule.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.getIndex()));
     }
 
     private void cell(int row, int column, Look look) {
@@ -108,6 +130,22 @@ final class Pen {
 
     private double width(int column) {
         return widths.computeIfAbsent(column, wanted -> sheet.getColumnWidth(wanted) / WIDTH_PARTS);
+    }
+
+    private double width(int first, int last) {
+        double total = 0;
+        for (int column = first; column <= last; column++) {
+            total += width(column);
+        }
+        return total;
+    }
+
+    private void restore(int row, Integer lines) {
+        if (lines == null) {
+            linesOfRow.remove(row);
+        } else {
+            linesOfRow.put(row, lines);
+        }
     }
 
     private void reserve(int row, String text, double width) {
@@ -136,9 +174,21 @@ final class Pen {
         return lines;
     }
 
+    /** Makes a row at least so tall. */
+    void atLeast(int row, double points) {
+        int lines = linesOfRow.getOrDefault(row, 1);
+        height(row, Math.max(points, lines * LINE_POINTS + 2));
+    }
+
     void height(int row, double points) {
         grid.height(row, points);
         linesOfRow.remove(row);
+    }
+
+    /** How tall a row is. */
+    double pointsOf(int row) {
+        double set = grid.height(row);
+        return Double.isNaN(set) ? LINE_POINTS : set;
     }
 
     /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */

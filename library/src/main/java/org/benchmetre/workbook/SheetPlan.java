@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Schedule;
@@ -16,15 +15,15 @@ final class SheetPlan {
     private static final int FIRST_ROW = 3;
 
     private final String name;
-    private final Budget budget;
+    private final WorkbookPlan plan;
     private final List<Box> boxes = new ArrayList<>();
     private final Map<Line, Box> boxOf = new HashMap<>();
     private final List<Double> widths = new ArrayList<>();
     private int next = FIRST_ROW;
 
-    SheetPlan(String name, Budget budget) {
+    SheetPlan(String name, WorkbookPlan plan) {
         this.name = name;
-        this.budget = budget;
+        this.plan = plan;
     }
 
     String name() {
@@ -91,7 +90,7 @@ final class SheetPlan {
         Box box = new Box(schedule, next, table, table + height(schedule));
         boxes.add(box);
         schedule.lines().forEach(line -> boxOf.put(line, box));
-        next = box.end() + 1 + schedule.roomBelow();
+        next = box.end() + 1;
         widen(schedule);
     }
 
@@ -120,7 +119,8 @@ final class SheetPlan {
     /** Whether a table shows the names of its rows in a column of ours, as none of its lines does. */
     boolean hasNameColumn(Schedule schedule) {
         Line first = schedule.lines().get(0);
-        return budget.rowName(schedule.axes().get(0))
+        return plan.budget()
+                .rowName(schedule.axes().get(0))
                 .map(names -> !schedule.lines().contains(names))
                 .orElse(first.kind() != Kind.TEXT);
     }
@@ -145,8 +145,7 @@ final class SheetPlan {
 
     /** Where the sources of single values begin: a list without entries leaves out what only entries have. */
     int firstSourceColumn(Schedule schedule) {
-        boolean hasEntries =
-                schedule.lines().stream().anyMatch(line -> budget.entry(line).isPresent());
+        boolean hasEntries = schedule.lines().stream().anyMatch(plan::isTypedInWorkings);
         return hasEntries ? ColumnWidths.LIST_SOURCE : ColumnWidths.LIST_ENTRY;
     }
 

@@ -29,6 +29,11 @@ record Spot(String sheet, int row, int column) {
         return reference() + (equals(last) ? "" : ":" + last.local());
     }
 
+    /** The reference with its sheet always quoted and without dollar signs, as a link wants it. */
+    String quotedRelative() {
+        return quotedName() + "!" + relative();
+    }
+
     /** The reference without its sheet and without dollar signs. */
     String relative() {
         return CellReference.convertNumToColString(column) + (row + 1);

@@ -22,7 +22,12 @@ final class Styles {
     private static final int ENTRY_EDGE = 0xCDBB8A;
     private static final int HEAD_FILL = 0xE6ECEC;
     private static final int HAIRLINE = 0xD8DEDF;
-    private static final String FACE = "Calibri";
+    private static final int PANEL_FILL = 0xEEF3F2;
+    private static final int ALERT_INK = 0x9A3412;
+    private static final int LINK_INK = 0x245A8D;
+    private static final String FACE = "Arial";
+
+    private static final int USUAL_POINTS = 10;
 
     private final XSSFWorkbook workbook;
     private final Map<Look, XSSFCellStyle> made = new HashMap<>();
@@ -33,6 +38,9 @@ final class Styles {
 
     Styles(XSSFWorkbook workbook) {
         this.workbook = workbook;
+        XSSFFont usual = workbook.getFontAt(0); // what widths of columns are counted in
+        usual.setFontName(FACE);
+        usual.setFontHeightInPoints((short) USUAL_POINTS);
     }
 
     XSSFCellStyle of(Look look) {
@@ -61,7 +69,12 @@ final class Styles {
             case NOTE -> new Letters(10, false, true, FADED);
             case HEAD, HEAD_NUMBER, BLOCK -> new Letters(10, true, false, INK);
             case SOLVED -> new Letters(10, false, true, SLATE);
-            case HEAD_UNIT, USUAL -> new Letters(10, false, false, FADED);
+            case HEAD_UNIT, USUAL, UNIT, UNIT_TOTAL, ASIDE, ASIDE_LEFT -> new Letters(10, false, false, FADED);
+            case LEAD -> new Letters(12, true, false, INK);
+            case ALERT -> new Letters(10, false, false, ALERT_INK);
+            case SECTION -> new Letters(10, true, false, SLATE);
+            case LABEL_TOTAL, NUMBER_TOTAL -> new Letters(10, true, false, INK);
+            case LINK -> new Letters(10, false, false, LINK_INK);
             default -> new Letters(10, false, false, INK);
         };
     }
@@ -76,6 +89,30 @@ final class Styles {
             case ENTRY -> entry(style, HorizontalAlignment.RIGHT);
             case ENTRY_TEXT -> entry(style, HorizontalAlignment.LEFT);
             case FIGURE, USUAL -> figure(style);
+            case LEAD, SENTENCE, ALERT -> {
+                fill(style, PANEL_FILL);
+                style.setWrapText(true);
+                align(style, HorizontalAlignment.LEFT);
+            }
+            case SECTION -> style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+            case LABEL, UNIT -> words(style);
+            case LINK, ASIDE_LEFT -> align(style, HorizontalAlignment.LEFT);
+            case ASIDE -> {
+                style.setWrapText(true);
+                align(style, HorizontalAlignment.RIGHT);
+            }
+            case NUMBER -> {
+                figure(style);
+                style.setWrapText(true);
+            }
+            case LABEL_TOTAL, UNIT_TOTAL -> {
+                words(style);
+                rule(style);
+            }
+            case NUMBER_TOTAL -> {
+                figure(style);
+                rule(style);
+            }
             case FIGURE_OR_REASON, SOLVED -> {
                 figure(style);
                 style.setWrapText(true);
@@ -104,6 +141,12 @@ final class Styles {
     private static void underline(XSSFCellStyle style) {
         style.setBorderBottom(BorderStyle.HAIR);
         style.setBottomBorderColor(colour(HAIRLINE));
+    }
+
+    /** A rule above a sum. */
+    private static void rule(XSSFCellStyle style) {
+        style.setBorderTop(BorderStyle.THIN);
+        style.setTopBorderColor(colour(INK));
     }
 
     private static void entry(XSSFCellStyle style, HorizontalAlignment side) {
@@ -148,7 +191,7 @@ final class Styles {
         return new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
     }
 
-    private static XSSFColor colour(int rgb) {
+    static XSSFColor colour(int rgb) {
         byte[] opaque = {(byte) 0xFF, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
         return new XSSFColor(opaque, new DefaultIndexedColorMap());
     }

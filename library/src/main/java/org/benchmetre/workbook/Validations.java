@@ -1,8 +1,5 @@
 package org.benchmetre.workbook;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
@@ -23,15 +20,12 @@ import org.benchmetre.budget.unit.Unit;
 /** Puts on every entry what may be typed there, one validation for all cells of a line. */
 final class Validations {
 
-    static final String LISTS = "Lists";
-    private static final int LIST_WIDTH = 20 * 256;
     private static final int LONGEST_TEXT = 250;
 
     private final WorkbookPlan plan;
     private final Budget budget;
     private final Addresses addresses;
     private final XSSFWorkbook workbook;
-    private final Map<List<String>, String> lists = new LinkedHashMap<>();
 
     Validations(WorkbookPlan plan, XSSFWorkbook workbook) {
         this.plan = plan;
@@ -47,10 +41,9 @@ final class Validations {
             return;
         }
         Spot first = plan.typedSpot(line, 0);
-        Spot last = plan.typedSpot(line, line.size() - 1);
         XSSFSheet sheet = workbook.getSheet(first.sheet());
         DataValidationHelper helper = sheet.getDataValidationHelper();
-        CellRangeAddressList cells = new CellRangeAddressList(first.row(), last.row(), first.column(), last.column());
+        CellRangeAddressList cells = typedCells(line);
         DataValidation rule = helper.createValidation(constraint(helper, line, entry, first), cells);
         rule.setEmptyCellAllowed(!line.axes().isEmpty());
         rule.setSuppressDropDownArrow(true);
@@ -58,6 +51,21 @@ final class Validations {
         rule.setShowErrorBox(true);
         rule.createErrorBox(shortened(line.label(), 31), shortened(expected(line, entry), LONGEST_TEXT));
         sheet.addValidationData(rule);
+    }
+
+    /** The cells that are typed in: a rectangle, or cells here and there. */
+    private CellRangeAddressList typedCells(Line line) {
+        Spot first = plan.typedSpot(line, 0);
+        Spot last = plan.typedSpot(line, line.size() - 1);
+        if (!plan.homes().isScattered(line)) {
+            return new CellRangeAddressList(first.row(), last.row(), first.column(), last.column());
+        }
+        CellRangeAddressList cells = new CellRangeAddressList();
+        for (int cell = 0; cell < line.size(); cell++) {
+            Spot spot = plan.typedSpot(line, cell);
+            cells.addCellRangeAddress(spot.row(), spot.column(), spot.row(), spot.column());
+        }
+        return cells;
     }
 
     private static boolean isListed(TextForm form) {
@@ -68,12 +76,15 @@ final class Validations {
         if (line.kind() != Kind.TEXT) {
             return number(helper, boundsAsTyped(line, entry.bounds()), first.relative());
         }
+        boolean worded = plan.homes().isWorded(line);
         if (!entry.form().keysOf().isEmpty()) {
-            Line keys = budget.line(entry.form().keysOf());
+            Line listed =
+                    worded ? plan.homes().labelsOf(entry.form()) : plan.homes().keysOf(entry.form());
             return helper.createFormulaListConstraint(
-                    addresses.range(keys, keys.axes().get(0), Position.NONE));
+                    addresses.range(listed, listed.axes().get(0), Position.NONE));
         }
-        return helper.createFormulaListConstraint(lists.computeIfAbsent(entry.allowed(), this::listed));
+        return helper.createFormulaListConstraint(
+                plan.lists().range(worded ? entry.form().shown() : entry.allowed()));
     }
 
     /** Bounds in the unit of the cell that is typed in. */
@@ -126,26 +137,14 @@ final class Validations {
         return Numbers.plain(number);
     }
 
-    /** Writes a list of texts on a hidden sheet, one column each. */
-    private String listed(List<String> texts) {
-        GridSheet sheet =
-                (GridSheet) (workbook.getSheet(LISTS) == null ? workbook.createSheet(LISTS) : workbook.getSheet(LISTS));
-        int column = lists.size();
-        sheet.setColumnWidth(column, LIST_WIDTH);
-        for (int i = 0; i < texts.size(); i++) {
-            sheet.grid().text(i, column, texts.get(i));
-        }
-        return new Spot(LISTS, 0, column).to(new Spot(LISTS, texts.size() - 1, column));
-    }
-
     private String expected(Line line, Entry entry) {
         if (line.kind() != Kind.TEXT) {
             return "Expected " + entry.bounds().words(line.unit().display(budget.currency())) + ".";
         }
+        boolean worded = plan.homes().isWorded(line);
         return !entry.form().keysOf().isEmpty()
-                ? "Expected a key of the table '"
-                        + budget.line(entry.form().keysOf()).label() + "'."
-                : "Expected one of " + String.join(", ", entry.allowed()) + ".";
+                ? "Choose one of the list."
+                : "Expected one of " + String.join(", ", worded ? entry.form().shown() : entry.allowed()) + ".";
     }
 
     private static String shortened(String text, int most) {

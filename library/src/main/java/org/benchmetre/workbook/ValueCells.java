@@ -3,6 +3,7 @@ package org.benchmetre.workbook;
 import org.benchmetre.budget.Addresses;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.FormulaText;
 import org.benchmetre.budget.Kind;
@@ -19,6 +20,7 @@ final class ValueCells {
     private final Budget budget;
     private final Addresses addresses;
     private final NumberFormats formats;
+    private final TypedCells typedCells;
 
     ValueCells(WorkbookPlan plan, Figures figures) {
         this.plan = plan;
@@ -26,14 +28,20 @@ final class ValueCells {
         this.budget = figures.budget();
         this.addresses = new CellPlaces(plan);
         this.formats = new NumberFormats(figures);
+        this.typedCells = new TypedCells(plan, addresses);
     }
 
-    /** Writes all cells of a line where the plan puts them. */
     /** What a single text line says. */
     String text(Line line) {
         return figures.text(line, 0);
     }
 
+    /** What a cell says. */
+    String text(CellRef ref) {
+        return figures.text(ref.line(), ref.cell());
+    }
+
+    /** Writes all cells of a line where the plan puts them. */
     void write(Pen pen, Line line) {
         for (int cell = 0; cell < line.size(); cell++) {
             write(pen, line, cell);
@@ -65,8 +73,8 @@ final class ValueCells {
             formula(pen, spot, line, cell, FormulaText.of(line, formula, cell, addresses), format(line, cell));
         } else if (budget.isSolved(line)) {
             solved(pen, spot, line, cell);
-        } else if (plan.isConverted(line)) {
-            converted(pen, spot, line);
+        } else if (plan.homes().isApart(line)) {
+            apart(pen, spot, line, cell);
         } else {
             entry(pen, spot, line, cell);
         }
@@ -93,35 +101,33 @@ final class ValueCells {
         return figures.filledOn();
     }
 
-    private void converted(Pen pen, Spot spot, Line line) {
-        Given given = budget.given(line).get(0);
-        Spot typed = plan.typedSpot(line, 0);
-        pen.number(
-                typed.row(),
-                typed.column(),
-                given.typed(),
-                Look.number(Look.Role.ENTRY, NumberFormats.ofNumber(given.typed())));
-        String text = Conversion.of(typedName(line), given.typedIn(), line.unit());
-        formula(pen, spot, line, 0, text, formats.of(line));
+    /** The line's own cell of an entry that is typed in another one; beside it the typed one, where no page has it. */
+    private void apart(Pen pen, Spot spot, Line line, int cell) {
+        formula(pen, spot, line, cell, typedCells.formula(line, cell), format(line, cell));
+        if (plan.isTypedInWorkings(line)) {
+            entry(pen, plan.typedSpot(line, cell), line, cell);
+        }
     }
 
-    /** The name of the cell to type in, where it is not the one with the value. */
-    static String typedName(Line line) {
-        return line.id() + "_entry";
+    /** Writes an entry as it is typed. */
+    void typed(Pen pen, CellRef ref) {
+        entry(pen, plan.typedSpot(ref.line(), ref.cell()), ref.line(), ref.cell());
     }
 
     private void entry(Pen pen, Spot spot, Line line, int cell) {
         Given given = budget.given(line).get(cell);
         if (line.kind() == Kind.TEXT) {
-            pen.words(spot.row(), spot.column(), given.text(), Look.Role.ENTRY_TEXT);
+            pen.words(spot.row(), spot.column(), plan.homes().shown(line, given.text()), Look.Role.ENTRY_TEXT);
             return;
         }
-        Look look = Look.number(Look.Role.ENTRY, format(line, cell));
+        boolean converted = plan.isConverted(line);
+        String format = formats.typed(line);
+        Look look = Look.number(Look.Role.ENTRY, format);
         boolean blank = !given.filled() && line.axes().stream().noneMatch(Axis::isOrdered);
         if (blank) {
             pen.blank(spot.row(), spot.column(), look);
         } else {
-            pen.number(spot.row(), spot.column(), given.number(), look);
+            pen.number(spot.row(), spot.column(), converted ? given.typed() : given.number(), look);
         }
     }
 
@@ -150,8 +156,38 @@ final class ValueCells {
         }
     }
 
-    String format(Line line) {
-        return formats.of(line);
+    /** Writes an entry that is typed elsewhere, as it is typed there. */
+    void repeated(Pen pen, Spot spot, CellRef ref, Look.Role role) {
+        Line line = ref.line();
+        Given given = budget.given(line).get(ref.cell());
+        Spot typed = plan.typedSpot(line, ref.cell());
+        String cell = plan.homes().isApart(line) && line.axes().isEmpty()
+                ? TypedCells.name(line)
+                : line.axes().isEmpty() ? line.id() : typed.reference();
+        String formula = "IF(" + cell + "=\"\",\"\"," + cell + ")";
+        if (line.kind() == Kind.TEXT) {
+            pen.formula(spot.row(), spot.column(), formula, plan.homes().shown(line, given.text()), Look.of(role));
+        } else {
+            boolean converted = plan.isConverted(line);
+            String format = formats.typed(line);
+            double number = converted ? given.typed() : given.number();
+            pen.formula(spot.row(), spot.column(), formula, number, Look.number(role, format));
+        }
+    }
+
+    /** Writes a figure by reference to the cell of a line. */
+    void shown(Pen pen, Spot spot, CellRef ref, Look.Role role, String format) {
+        Line line = ref.line();
+        String cell = addresses.cell(line, ref.cell());
+        boolean mayBeBlank = line.kind() == Kind.TEXT && budget.entry(line).isPresent();
+        String formula = mayBeBlank ? "IF(" + cell + "=\"\",\"\"," + cell + ")" : cell;
+        if (line.kind() == Kind.TEXT || figures.hasReason(line, ref.cell())) {
+            String text = figures.text(line, ref.cell());
+            pen.formula(spot.row(), spot.column(), formula, text, Look.number(role, format));
+        } else {
+            pen.formula(
+                    spot.row(), spot.column(), formula, figures.number(line, ref.cell()), Look.number(role, format));
+        }
     }
 
     /** Writes the name of a row or period: alive where a line names it, else its key. */

@@ -14,20 +14,20 @@ import org.benchmetre.files.SafeFile;
  */
 public final class WorkbookWriter {
 
-    private final List<Chart> charts;
+    private final Setup setup;
 
-    /** A writer of workbooks without charts. */
+    /** A writer of workings alone. */
     public WorkbookWriter() {
-        this(List.of());
+        this(Setup.WORKINGS_ALONE);
     }
 
     /**
-     * A writer that adds charts.
+     * A writer of pages, their workings behind them.
      *
-     * @param charts drawn under the tables of their sheets, in this order
+     * @param setup the pages, and how they are printed
      */
-    public WorkbookWriter(List<Chart> charts) {
-        this.charts = List.copyOf(charts);
+    public WorkbookWriter(Setup setup) {
+        this.setup = setup;
     }
 
     /**
@@ -38,7 +38,7 @@ public final class WorkbookWriter {
      * @param overwrite whether an existing file is replaced
      * @throws IOException when the target exists and is not to be replaced, is no plain file, or cannot be written; see {@link SafeFile#write}
      * @throws IllegalStateException when a figure is not a finite number; the message says which and why
-     * @throws IllegalArgumentException when a chart names a sheet the budget does not have, or stands where there is no room
+     * @throws IllegalArgumentException when a block does not fit its page, or an entry has two homes
      */
     public void write(Figures figures, Path target, boolean overwrite) throws IOException {
         SafeFile.check(target, overwrite);
@@ -61,7 +61,7 @@ public final class WorkbookWriter {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         XSSFWorkbook workbook = new XSSFWorkbook(new GridParts());
         try (ZipStamp zip = new ZipStamp(bytes)) {
-            new Drawing(figures, charts, workbook).draw();
+            new Drawing(figures, setup, workbook).draw();
             workbook.write(zip);
         } finally {
             workbook.getPackage().revert(); // close() would pack every part once more, for nobody

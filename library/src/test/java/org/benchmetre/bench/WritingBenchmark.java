@@ -35,7 +35,7 @@ public class WritingBenchmark {
     @Setup
     public void prepare() throws IOException {
         Budget budget = Sample.troughHouse();
-        writer = new WorkbookWriter(FarmWorkbook.charts(budget));
+        writer = new WorkbookWriter(FarmWorkbook.setup(budget));
         figures = Figures.of(budget);
         yardstick = WrittenByPoi.asManyAs(ours());
         WrittenByPoi same = WrittenByPoi.asManyAs(poi());

@@ -64,10 +64,12 @@ class FirstCostLawsTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
-    void theTotalIsPartsPlusPlantsPlusLabour(long seed) {
+    void theTotalIsPartsPlantsLabourHouseAndContingency(long seed) {
         Figures f = Seeded.figures(SAMPLE, seed);
         String way = f.text("irrigation_choice");
-        double parts = f.number("exact_cost") + f.number("plants_first_cost") + f.number("way_install_cost", way);
+        double listed = f.number("exact_cost") + f.number("plants_first_cost") + f.number("way_install_cost", way);
+        double parts = listed + f.number("house_by_area_cost") + f.number("contingency_cost");
+        assertThat(parts).isGreaterThan(listed);
         assertThat(f.number("first_cost_total")).isCloseTo(parts, within(RELATIVE * parts));
         assertThat(f.number("way_first_cost", way)).isCloseTo(parts, within(RELATIVE * parts));
     }

@@ -112,9 +112,9 @@ class ScenarioReaderTest {
 
         assertThat(input.messages())
                 .containsExactly(
-                        "farm.csv, row 2, column value: found \"-5 m\", expected a number above 0 and of at most 500 in m"
+                        "farm.csv, row 2, column value: found \"-5 m\", expected a number above 0 and of at most 500 m"
                                 + " for Length (bench_length).",
-                        "setting bench_length=-5 m: found \"-5 m\", expected a number above 0 and of at most 500 in m"
+                        "setting bench_length=-5 m: found \"-5 m\", expected a number above 0 and of at most 500 m"
                                 + " for Length (bench_length).");
     }
 

@@ -19,6 +19,7 @@ import org.benchmetre.budget.Dependencies;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 
 /**
@@ -34,22 +35,29 @@ final class Agreement {
     /** A cell that repeats another one, blank while that is empty, or as a text, or as it is. */
     private static final Pattern REPEATS = Pattern.compile("IF\\((.+)=\"\",\"\",\\1\\)|(.+)&\"\"|(.+)");
 
+    private final WorkbookPlan plan;
     private final List<Shown> shown = new ArrayList<>();
     private final List<String> strays = new ArrayList<>();
 
-    /** A formula cell and the cell of a line whose value it must show. */
-    private record Shown(Spot spot, CellRef ref, String formula) {}
+    /** A formula cell and the cell of a line whose value, or what is typed for it, it must show. */
+    private record Shown(Spot spot, CellRef ref, String formula, boolean asTyped) {}
 
-    private Agreement(Workbook written, Budget budget) {
-        WorkbookPlan plan = WorkbookPlan.of(budget);
+    private Agreement(Workbook written, WorkbookPlan plan) {
+        this.plan = plan;
+        Budget budget = plan.budget();
         CellPlaces places = new CellPlaces(plan);
         Map<Spot, CellRef> own = new LinkedHashMap<>();
         Map<String, CellRef> byAddress = new HashMap<>();
+        Map<String, CellRef> typed = new HashMap<>();
         for (Line line : budget.lines()) {
-            boolean calculated = budget.formula(line).isPresent() || plan.isConverted(line);
+            boolean apart = plan.homes().isApart(line);
+            boolean calculated = budget.formula(line).isPresent() || apart;
             for (int cell = 0; cell < line.size(); cell++) {
                 CellRef ref = new CellRef(line, cell);
                 byAddress.put(places.cell(line, cell), ref);
+                if (apart) {
+                    typed.put(typedAddress(line, cell), ref);
+                }
                 if (calculated) {
                     own.put(plan.spot(line, cell), ref);
                 }
@@ -59,7 +67,7 @@ final class Agreement {
             for (Row row : sheet) {
                 for (Cell cell : row) {
                     if (cell.getCellType() == CellType.FORMULA) {
-                        add(cell, own, byAddress);
+                        add(cell, own, byAddress, typed);
                     }
                 }
             }
@@ -71,24 +79,28 @@ final class Agreement {
      * Finds the formula cells of a workbook.
      *
      * @param written the workbook, as written
-     * @param budget the budget it was written from
+     * @param plan where everything stands
      * @return what every formula cell must show
      */
-    static Agreement of(Workbook written, Budget budget) {
-        return new Agreement(written, budget);
+    static Agreement of(Workbook written, WorkbookPlan plan) {
+        return new Agreement(written, plan);
     }
 
-    private void add(Cell cell, Map<Spot, CellRef> own, Map<String, CellRef> byAddress) {
+    private void add(Cell cell, Map<Spot, CellRef> own, Map<String, CellRef> byAddress, Map<String, CellRef> typed) {
         Spot spot = spot(cell);
         String formula = cell.getCellFormula();
         CellRef ref = own.remove(spot);
         if (ref == null) {
             ref = byAddress.get(repeated(formula));
         }
+        if (ref == null && typed.containsKey(repeated(formula))) {
+            shown.add(new Shown(spot, typed.get(repeated(formula)), formula, true));
+            return;
+        }
         if (ref == null) {
             strays.add(spot.reference() + " shows no cell of a line: " + formula + ".");
         } else {
-            shown.add(new Shown(spot, ref, formula));
+            shown.add(new Shown(spot, ref, formula, false));
         }
     }
 
@@ -120,7 +132,7 @@ final class Agreement {
             found.add("There was no formula cell to compare.");
         }
         for (Shown cell : shown) {
-            Object wanted = engine(figures, cell.ref());
+            Object wanted = cell.asTyped() ? typed(figures, cell.ref()) : engine(figures, cell.ref());
             Object other = recalculated.apply(cell.spot());
             boolean same = wanted instanceof Double number && other instanceof Double again
                     ? isClose(figures, cell.ref(), number, again)
@@ -138,6 +150,19 @@ final class Agreement {
         double difference = Math.abs(wanted - found);
         return difference <= TOLERANCE * Math.max(1, Math.abs(wanted))
                 || difference <= TOLERANCE * largestOperand(figures, ref, wanted);
+    }
+
+    /** What stands in the cell that is typed in. */
+    private Object typed(Figures figures, CellRef ref) {
+        Given now = figures.budget().given(ref.line()).get(ref.cell());
+        Given before = plan.budget().given(ref.line()).get(ref.cell());
+        return Typing.value(plan, ref.line(), now, before);
+    }
+
+    private String typedAddress(Line line, int cell) {
+        return line.axes().isEmpty()
+                ? TypedCells.name(line)
+                : plan.typedSpot(line, cell).reference();
     }
 
     private static Object engine(Figures figures, CellRef ref) {

@@ -63,7 +63,7 @@ class ComparisonFormulasTest {
     @ParameterizedTest
     @MethodSource("samples")
     void none_is_longer_than_three_hundred_characters(Budget budget) {
-        WorkbookPlan plan = WorkbookPlan.of(budget);
+        WorkbookPlan plan = Written.bare(budget).plan();
         List<String> longer = new ArrayList<>();
         int seen = 0;
         for (Line line : budget.lines()) {

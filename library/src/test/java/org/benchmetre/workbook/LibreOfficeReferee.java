@@ -48,12 +48,29 @@ public final class LibreOfficeReferee {
      * @throws IOException when the workbook cannot be made
      */
     public Book book(Budget budget) throws IOException {
-        return book(budget, new WorkbookWriter().bytes(Figures.of(budget)));
+        return book(budget, Setup.WORKINGS_ALONE);
+    }
+
+    /**
+     * A workbook with pages to be looked at.
+     *
+     * @param budget the budget that is written
+     * @param setup its pages
+     * @return the workbook, without a case
+     * @throws IOException when the workbook cannot be made
+     */
+    public Book book(Budget budget, Setup setup) throws IOException {
+        Written of = Written.of(budget, setup);
+        return add(of, of.bytes());
     }
 
     /** A workbook that was written from a budget and perhaps tampered with. */
     Book book(Budget budget, byte[] written) {
-        Book book = new Book(budget, written, "book" + books.size());
+        return add(Written.bare(budget), written);
+    }
+
+    private Book add(Written of, byte[] written) {
+        Book book = new Book(of, written, "book" + books.size());
         books.add(book);
         return book;
     }
@@ -90,13 +107,13 @@ public final class LibreOfficeReferee {
     /** The workbook of one budget, and what is typed into it. */
     public final class Book {
 
-        private final Budget budget;
+        private final Written of;
         private final byte[] written;
         private final String name;
         private final List<Map<Line, Map<Integer, Given>>> cases = new ArrayList<>();
 
-        private Book(Budget budget, byte[] written, String name) {
-            this.budget = budget;
+        private Book(Written of, byte[] written, String name) {
+            this.of = of;
             this.written = written;
             this.name = name;
         }
@@ -119,9 +136,9 @@ public final class LibreOfficeReferee {
         private void steps(List<String> steps) {
             steps.add("open\t" + file(".xlsx").toUri());
             for (int i = 0; i < cases.size(); i++) {
-                Typing.of(budget, cases.get(i)).forEach(typing -> steps.add(step(typing)));
+                Typing.of(of.plan(), cases.get(i)).forEach(typing -> steps.add(step(typing)));
                 steps.add("save\t" + file("-" + i + ".csv").toUri());
-                Typing.back(budget, cases.get(i)).forEach(typing -> steps.add(step(typing)));
+                Typing.back(of.plan(), cases.get(i)).forEach(typing -> steps.add(step(typing)));
             }
             steps.add("close");
         }
@@ -140,8 +157,8 @@ public final class LibreOfficeReferee {
 
         private List<String> differences() throws IOException {
             try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
-                Agreement agreement = Agreement.of(workbook, budget);
-                Figures figures = Figures.of(budget);
+                Agreement agreement = Agreement.of(workbook, of.plan());
+                Figures figures = of.figures();
                 return IntStream.range(0, cases.size())
                         .parallel()
                         .mapToObj(i -> differences(agreement, figures, i))
@@ -163,7 +180,7 @@ public final class LibreOfficeReferee {
 
         /** What a cell of a line shows in a case. */
         Object shown(int i, String id, int cell) {
-            Spot spot = WorkbookPlan.of(budget).spot(budget.line(id), cell);
+            Spot spot = of.plan().spot(of.budget().line(id), cell);
             return value(sheet(i, spot.sheet()), spot);
         }
 

@@ -34,7 +34,7 @@ class LiveFlipValuesTest {
     }
 
     private double value(XSSFWorkbook workbook, String key) {
-        Spot spot = WorkbookPlan.of(budget).spot(budget.line("flip_value"), row(budget, key));
+        Spot spot = Written.bare(budget).plan().spot(budget.line("flip_value"), row(budget, key));
         Cell cell = workbook.getSheet(spot.sheet()).getRow(spot.row()).getCell(spot.column());
         assertThat(cell.getCellType()).isEqualTo(CellType.FORMULA);
         CellValue value = workbook.getCreationHelper().createFormulaEvaluator().evaluate(cell);
@@ -52,7 +52,7 @@ class LiveFlipValuesTest {
         Map<Line, Map<Integer, Given>> change = Map.of(wage, Map.of(0, Given.number(25, wage.unit())));
         byte[] written = new WorkbookWriter().bytes(figures);
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
-            Typing.of(budget, change).forEach(typing -> typing.into(workbook));
+            Typing.of(Written.bare(budget).plan(), change).forEach(typing -> typing.into(workbook));
             for (String key : new String[] {"material_price_tape", "material_price_dripline", "price_level"}) {
                 double expected = engine(after, key);
                 assertThat(expected).as(key).isNotCloseTo(engine(figures, key), within(1e-3 * expected));

@@ -57,7 +57,7 @@ class LongRunsTest {
         assertThat(referee.differences()).isEmpty();
         assertThat(Figures.of(budget).number("loans_so_far", "12")).isEqualTo(12 * 890.0);
 
-        WorkbookPlan plan = WorkbookPlan.of(budget);
+        WorkbookPlan plan = Written.bare(budget).plan();
         Line all = budget.line("loans_so_far");
         Line soFar = budget.line("loan_so_far");
         Axis month = all.axes().get(0);

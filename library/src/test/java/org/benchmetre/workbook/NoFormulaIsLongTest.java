@@ -43,7 +43,7 @@ class NoFormulaIsLongTest {
 
     /** The lines with a longer one, each with the longest of its cells. */
     private static List<String> tooLong(Budget budget) {
-        CellPlaces places = new CellPlaces(WorkbookPlan.of(budget));
+        CellPlaces places = new CellPlaces(Written.bare(budget).plan());
         List<String> found = new ArrayList<>();
         for (Line line : budget.lines()) {
             Formula formula = budget.formula(line).orElse(null);

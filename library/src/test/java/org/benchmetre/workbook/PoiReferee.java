@@ -17,23 +17,35 @@ import org.benchmetre.budget.run.Figures;
  */
 public final class PoiReferee {
 
-    private final Budget budget;
+    private final Written book;
     private final byte[] written;
     private final List<Map<Line, Map<Integer, Given>>> cases = new ArrayList<>();
 
     /**
-     * Writes the workbook of a budget.
+     * Writes the workings of a budget.
      *
      * @param budget the budget
      * @throws IOException when the workbook cannot be made
      */
     public PoiReferee(Budget budget) throws IOException {
-        this(budget, new WorkbookWriter().bytes(Figures.of(budget)));
+        this(budget, Setup.WORKINGS_ALONE);
+    }
+
+    /**
+     * Writes the workbook of a budget.
+     *
+     * @param budget the budget
+     * @param setup its pages
+     * @throws IOException when the workbook cannot be made
+     */
+    public PoiReferee(Budget budget, Setup setup) throws IOException {
+        book = Written.of(budget, setup);
+        written = book.bytes();
     }
 
     /** Takes a workbook that was written from the budget and perhaps tampered with. */
     PoiReferee(Budget budget, byte[] written) {
-        this.budget = budget;
+        this.book = Written.bare(budget);
         this.written = written;
     }
 
@@ -58,18 +70,18 @@ public final class PoiReferee {
     public List<String> differences() throws IOException {
         List<String> found = new ArrayList<>();
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
-            Agreement agreement = Agreement.of(workbook, budget);
-            Figures figures = Figures.of(budget);
+            Agreement agreement = Agreement.of(workbook, book.plan());
+            Figures figures = book.figures();
             Recalculation recalculation = new Recalculation(workbook);
             for (int i = 0; i < cases.size(); i++) {
                 Map<Line, Map<Integer, Given>> changes = cases.get(i);
-                Typing.of(budget, changes).forEach(typing -> typing.into(workbook));
+                Typing.of(book.plan(), changes).forEach(typing -> typing.into(workbook));
                 recalculation.startAgain();
                 String which = "case " + i + ": ";
                 agreement.differences(recalculation::value, figures.typedOver(changes)).stream()
                         .map(which::concat)
                         .forEach(found::add);
-                Typing.back(budget, changes).forEach(typing -> typing.into(workbook));
+                Typing.back(book.plan(), changes).forEach(typing -> typing.into(workbook));
             }
         }
         return found;

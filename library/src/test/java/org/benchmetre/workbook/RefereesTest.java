@@ -60,7 +60,8 @@ class RefereesTest {
     void cached_figures_of_other_entries_are_found() throws IOException {
         Budget other = budget.with(dearerWork());
         try (XSSFWorkbook workbook = open(written())) {
-            assertThat(Agreement.of(workbook, budget).differences(Agreement.cached(workbook), Figures.of(other)))
+            assertThat(Agreement.of(workbook, Written.bare(budget).plan())
+                            .differences(Agreement.cached(workbook), Figures.of(other)))
                     .anyMatch(line -> line.startsWith("fixing_cost should be"));
         }
     }
@@ -100,7 +101,8 @@ class RefereesTest {
         byte[] stale = tampered(cell -> cell.setCellValue(-1));
         Figures figures = Figures.of(budget);
         try (XSSFWorkbook workbook = open(stale)) {
-            assertThat(Agreement.of(workbook, budget).differences(Agreement.cached(workbook), figures))
+            assertThat(Agreement.of(workbook, Written.bare(budget).plan())
+                            .differences(Agreement.cached(workbook), figures))
                     .singleElement()
                     .asString()
                     .startsWith("total_cost should be");
@@ -129,7 +131,7 @@ class RefereesTest {
 
     /** The workbook with something done to the cell of the total, not to be recalculated on opening. */
     private byte[] tampered(Consumer<Cell> what) throws IOException {
-        Spot spot = WorkbookPlan.of(budget).spot(budget.line("total_cost"), 0);
+        Spot spot = Written.bare(budget).plan().spot(budget.line("total_cost"), 0);
         try (XSSFWorkbook workbook = open(written());
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             workbook.setForceFormulaRecalculation(false);

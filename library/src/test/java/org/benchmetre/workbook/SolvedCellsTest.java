@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class SolvedCellsTest {
 
     private final Budget budget = SampleBudget.make();
-    private final WorkbookPlan plan = WorkbookPlan.of(budget);
+    private final WorkbookPlan plan = Written.bare(budget).plan();
 
     private static XSSFWorkbook written(Budget budget) throws IOException {
         return written(Figures.of(budget));

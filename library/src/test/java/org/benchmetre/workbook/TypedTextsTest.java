@@ -59,7 +59,7 @@ class TypedTextsTest {
     }
 
     private static XSSFCell cell(XSSFWorkbook workbook, Budget budget, String id) {
-        Spot spot = WorkbookPlan.of(budget).spot(budget.line(id), 0);
+        Spot spot = Written.bare(budget).plan().spot(budget.line(id), 0);
         return workbook.getSheet(spot.sheet()).getRow(spot.row()).getCell(spot.column());
     }
 

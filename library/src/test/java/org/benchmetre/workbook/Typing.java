@@ -22,12 +22,12 @@ record Typing(Spot spot, Object value) {
     /**
      * Changes as they are typed into the workbook of a budget.
      *
-     * @param budget the budget that was written
+     * @param plan where everything that was written stands
      * @param changes for each entry line the new value by cell
      * @return one for each cell
      */
-    static List<Typing> of(Budget budget, Map<Line, Map<Integer, Given>> changes) {
-        WorkbookPlan plan = WorkbookPlan.of(budget);
+    static List<Typing> of(WorkbookPlan plan, Map<Line, Map<Integer, Given>> changes) {
+        Budget budget = plan.budget();
         List<Typing> all = new ArrayList<>();
         changes.forEach((line, cells) -> cells.forEach((cell, given) -> all.add(new Typing(
                 plan.typedSpot(line, cell),
@@ -38,12 +38,12 @@ record Typing(Spot spot, Object value) {
     /**
      * What brings the cells of changes back to what was written.
      *
-     * @param budget the budget that was written
+     * @param plan where everything that was written stands
      * @param changes what was typed
      * @return one for each cell
      */
-    static List<Typing> back(Budget budget, Map<Line, Map<Integer, Given>> changes) {
-        WorkbookPlan plan = WorkbookPlan.of(budget);
+    static List<Typing> back(WorkbookPlan plan, Map<Line, Map<Integer, Given>> changes) {
+        Budget budget = plan.budget();
         List<Typing> all = new ArrayList<>();
         changes.forEach((line, cells) -> cells.keySet().forEach(cell -> {
             Given before = budget.given(line).get(cell);
@@ -52,9 +52,10 @@ record Typing(Spot spot, Object value) {
         return all;
     }
 
-    private static Object value(WorkbookPlan plan, Line line, Given given, Given before) {
+    /** What is typed for a value, where another one was written before. */
+    static Object value(WorkbookPlan plan, Line line, Given given, Given before) {
         if (line.kind() == Kind.TEXT) {
-            return given.text();
+            return plan.homes().isWorded(line) ? plan.homes().shown(line, given.text()) : given.text();
         }
         if (!given.filled()) {
             return line.axes().stream().anyMatch(Axis::isOrdered) ? (Object) given.number() : "";

@@ -20,7 +20,6 @@ import org.benchmetre.FarmWorkbook;
 import org.benchmetre.Plan;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -34,37 +33,15 @@ class WorkbookSchemaTest {
     @Test
     void every_part_follows_its_schema() throws IOException {
         Budget budget = SampleBudget.make();
-        Line renewal = budget.line("part_renewal");
-        List<Chart> charts = List.of(
-                new BarChart("Years", "Bought again", renewal, renewal.axes().get(1), true),
-                new BarChart(
-                        ChartPlace.endOf("Years"),
-                        "Bought again, stacked",
-                        List.of(renewal),
-                        renewal.axes().get(1),
-                        renewal.axes().get(1).size(),
-                        BarChart.Shape.STACKED_BARS),
-                new BarChart(
-                        ChartPlace.endOf("Years"),
-                        "Bought again, upright",
-                        List.of(renewal),
-                        renewal.axes().get(1),
-                        renewal.axes().get(1).size(),
-                        BarChart.Shape.COLUMNS),
-                new LineChart(
-                        ChartPlace.endOf("Years"),
-                        "Curves",
-                        renewal,
-                        List.of(renewal),
-                        renewal.axes().get(1)));
-        assertThat(errors(new WorkbookWriter(charts).bytes(Figures.of(budget)))).isEmpty();
+        assertThat(errors(new WorkbookWriter(SamplePages.setup(budget)).bytes(Figures.of(budget))))
+                .isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"trough-house", "container-house"})
     void every_part_of_a_sample_follows_its_schema(String sample) throws IOException, ScenarioException {
         Plan plan = Benchmetre.read(Path.of("..", "samples", sample));
-        byte[] bytes = new WorkbookWriter(FarmWorkbook.charts(plan.budget())).bytes(plan.figures());
+        byte[] bytes = new WorkbookWriter(FarmWorkbook.setup(plan.budget())).bytes(plan.figures());
         assertThat(errors(bytes)).isEmpty();
     }
 

@@ -11,10 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaType;
@@ -43,18 +45,11 @@ class WorkbookWriterTest {
 
     private final Budget budget = SampleBudget.make();
     private final Figures figures = Figures.of(budget);
-    private final WorkbookPlan plan = WorkbookPlan.of(budget);
+    private final Setup setup = SamplePages.setup(budget);
+    private final WorkbookPlan plan = Written.of(budget, setup).plan();
 
     private XSSFWorkbook written() throws IOException {
-        return open(new WorkbookWriter(charts()).bytes(figures));
-    }
-
-    private List<Chart> charts() {
-        Line cost = budget.line("part_cost");
-        Line renewal = budget.line("part_renewal");
-        return List.of(
-                new BarChart("Parts", "Cost of parts", cost, cost.axes().get(0), true),
-                new BarChart("Years", "Bought again", renewal, renewal.axes().get(1), true));
+        return open(new WorkbookWriter(setup).bytes(figures));
     }
 
     private static XSSFWorkbook open(byte[] bytes) throws IOException {
@@ -66,13 +61,14 @@ class WorkbookWriterTest {
     }
 
     @Test
-    void sheets_stand_in_order_of_first_use_and_sources_come_last() throws IOException {
+    void pages_come_first_and_workings_follow_in_order_of_first_use() throws IOException {
         try (XSSFWorkbook workbook = written()) {
             List<String> names = new ArrayList<>();
             workbook.sheetIterator().forEachRemaining(sheet -> names.add(sheet.getSheetName()));
-            assertThat(names).containsExactly("Entries", "Parts", "Years", "Summary", "Sources and cautions", "Lists");
-            assertThat(workbook.isSheetHidden(5)).isTrue();
-            assertThat(workbook.isSheetHidden(4)).isFalse();
+            assertThat(names)
+                    .containsExactly("Shelf", "Values", "Things", "Entries", "Parts", "Years", "Summary", "Lists");
+            assertThat(workbook.isSheetHidden(7)).isTrue();
+            assertThat(workbook.isSheetHidden(6)).isFalse();
         }
     }
 
@@ -94,7 +90,7 @@ class WorkbookWriterTest {
         try (XSSFWorkbook workbook = written()) {
             CellReference typed =
                     new CellReference(workbook.getName("shelf_length_entry").getRefersToFormula());
-            Cell cell = workbook.getSheet("Entries").getRow(typed.getRow()).getCell(typed.getCol());
+            Cell cell = workbook.getSheet("Shelf").getRow(typed.getRow()).getCell(typed.getCol());
             assertThat(cell.getNumericCellValue()).isEqualTo(20);
             assertThat(cell.getCellStyle().getLocked()).isFalse();
             Cell value = cell(workbook, plan.spot(budget.line("shelf_length"), 0));
@@ -119,7 +115,7 @@ class WorkbookWriterTest {
                             .isNotEmpty();
                 }
             });
-            assertThat(Agreement.of(workbook, budget).differences(Agreement.cached(workbook), figures))
+            assertThat(Agreement.of(workbook, plan).differences(Agreement.cached(workbook), figures))
                     .isEmpty();
         }
     }
@@ -192,7 +188,7 @@ class WorkbookWriterTest {
         for (String text : List.of("=1+1", "+1", "-1", "@SUM(A1)")) {
             Budget injected = SampleBudget.withName(text);
             try (XSSFWorkbook workbook = open(new WorkbookWriter().bytes(Figures.of(injected)))) {
-                Cell cell = cell(workbook, WorkbookPlan.of(injected).spot(injected.line("part_name"), 0));
+                Cell cell = cell(workbook, Written.bare(injected).plan().spot(injected.line("part_name"), 0));
                 assertThat(cell.getCellType()).isEqualTo(CellType.STRING);
                 assertThat(cell.getStringCellValue()).isEqualTo(text);
                 assertThat(cell.getCellStyle().getQuotePrefixed()).isTrue();
@@ -202,13 +198,13 @@ class WorkbookWriterTest {
 
     @Test
     void the_same_figures_give_the_same_bytes_whatever_the_locale_and_time_zone() throws IOException {
-        byte[] first = new WorkbookWriter(charts()).bytes(figures);
+        byte[] first = new WorkbookWriter(setup).bytes(figures);
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {
             Locale.setDefault(new Locale("ar", "EG"));
             TimeZone.setDefault(TimeZone.getTimeZone("America/St_Johns"));
-            assertThat(Arrays.equals(new WorkbookWriter(charts()).bytes(Figures.of(budget)), first))
+            assertThat(Arrays.equals(new WorkbookWriter(setup).bytes(Figures.of(budget)), first))
                     .isTrue();
         } finally {
             Locale.setDefault(locale);
@@ -259,30 +255,22 @@ class WorkbookWriterTest {
     @Test
     void charts_show_the_engines_values() throws IOException {
         try (XSSFWorkbook workbook = written()) {
-            var chart =
-                    workbook.getSheet("Parts").getDrawingPatriarch().getCharts().get(0);
-            var series = chart.getChartSeries().get(0).getSeries(0);
+            var charts = workbook.getSheet("Shelf").getDrawingPatriarch().getCharts();
+            var series = charts.get(0).getChartSeries().get(0).getSeries(0);
             assertThat(series.getValuesData().getPointCount()).isEqualTo(3);
-            assertThat(series.getValuesData().getPointAt(1)).isEqualTo(figures.number("part_cost", "bracket"));
-            assertThat(series.getCategoryData().getPointAt(1)).isEqualTo("Bracket");
-            assertThat(workbook.getSheet("Years")
-                            .getDrawingPatriarch()
-                            .getCharts()
-                            .get(0)
-                            .getChartSeries()
-                            .get(0)
-                            .getSeriesCount())
-                    .isEqualTo(3);
+            assertThat(series.getCategoryData().getPointAt(0)).isEqualTo(largest());
+            assertThat(series.getValuesData().getDataRangeReference()).startsWith("Shelf!");
+            assertThat(charts.get(2).getChartSeries().get(0).getSeriesCount()).isEqualTo(3);
         }
     }
 
-    @Test
-    void a_chart_on_an_unknown_sheet_is_refused() {
+    private String largest() {
         Line cost = budget.line("part_cost");
-        BarChart lost = new BarChart("Nowhere", "Cost", cost, cost.axes().get(0), true);
-        assertThatThrownBy(() -> new WorkbookWriter(List.of(lost)).bytes(figures))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("no sheet 'Nowhere'");
+        int row = IntStream.range(0, 3)
+                .boxed()
+                .max(Comparator.comparingDouble(i -> figures.number(cost, i)))
+                .orElseThrow();
+        return figures.text(budget.line("part_name"), row);
     }
 
     private static void forEachCell(XSSFWorkbook workbook, Consumer<Cell> action) {

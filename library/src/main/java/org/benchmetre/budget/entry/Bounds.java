@@ -31,13 +31,13 @@ public record Bounds(double least, boolean leastIncluded, double most, boolean w
      * The bounds in words.
      *
      * @param unit the line's unit as people write it; empty for a plain number
-     * @return for example {@code a whole number from 1 to 10000 in bench}
+     * @return for example {@code a number from 0 to 5 m}
      */
     public String words(String unit) {
         String what = whole ? "a whole number" : "a number";
-        String in = unit.isEmpty() ? "" : " in " + unit;
         boolean below = least > Double.NEGATIVE_INFINITY;
         boolean above = most < Double.POSITIVE_INFINITY;
+        String in = unit.isEmpty() ? "" : (below || above ? " " : " in ") + unit;
         if (below && above && leastIncluded) {
             return what + " from " + Numbers.shown(least) + " to " + Numbers.shown(most) + in;
         }

@@ -1,6 +1,5 @@
 package org.benchmetre.budget.entry;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -17,9 +16,6 @@ import org.benchmetre.budget.unit.UnitException;
  * @param blank what a blank cell means
  */
 public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
-
-    /** Why a longer text is no unit would be too long to tell. */
-    private static final int LONGEST_UNIT = 60;
 
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern NUMBER =
@@ -57,7 +53,7 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
         Unit unit = typed.bare();
         if (!unitText.isEmpty()) {
             try {
-                unit = Unit.parse(unitText, Map.of(subject.currency(), Unit.MONEY));
+                unit = subject.unit(unitText);
             } catch (UnitException e) {
                 Optional<String> other = otherCurrency(unitText);
                 if (other.isPresent()) {
@@ -65,8 +61,7 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
                             Refusal.MONEY_IN + other.get(),
                             Refusal.MONEY_IN + subject.currency() + ", the currency of the plan");
                 }
-                String why = unitText.length() > LONGEST_UNIT ? "" : " (" + withoutStop(e.getMessage()) + ")";
-                return Accepted.refused(Quoted.text(unitText), aUnit() + why);
+                return Accepted.refused(Quoted.text(unitText), aUnit() + UnitsNear.question(unitText, e, subject));
             }
             if (!unit.sameDimension(subject.unit())) {
                 return Accepted.refused(Quoted.text(unitText), aUnit());
@@ -114,7 +109,8 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
     }
 
     private String aUnit() {
-        return "a unit that converts to " + subject.unit().display(subject.currency()) + subject.name();
+        String shown = subject.shown(subject.unit());
+        return (shown.isEmpty() ? "no unit" : "a unit that converts to " + shown) + subject.name();
     }
 
     private static String hint(Typed typed) {
@@ -130,9 +126,5 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
                 .map(MatchResult::group)
                 .filter(code -> Tender.isCode(code) && !code.equals(subject.currency()))
                 .findFirst();
-    }
-
-    private static String withoutStop(String sentence) {
-        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 }

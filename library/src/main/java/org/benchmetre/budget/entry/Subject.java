@@ -1,5 +1,6 @@
 package org.benchmetre.budget.entry;
 
+import java.util.Map;
 import java.util.function.Supplier;
 import org.benchmetre.budget.unit.Unit;
 
@@ -27,6 +28,11 @@ public record Subject(String label, Supplier<String> address, Unit unit, String 
 
     String name() {
         return " for " + label + " (" + address.get() + ")";
+    }
+
+    /** A unit as typed. Pieces are what the line counts. */
+    Unit unit(String typed) {
+        return UnitWord.isPieces(typed) && unit.isCount() ? unit : Unit.parse(typed, Map.of(currency, Unit.MONEY));
     }
 
     String shown(Unit in) {

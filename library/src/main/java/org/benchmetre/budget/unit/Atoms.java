@@ -2,6 +2,7 @@ package org.benchmetre.budget.unit;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -15,10 +16,12 @@ import java.util.TreeMap;
  */
 final class Atoms {
 
+    private static final List<String> MEASURED =
+            List.of("m", "kg", "s", "K", "mol", "A", "eq", "money", "money_nominal");
     private static final Map<String, Atom> KNOWN = new LinkedHashMap<>();
 
     static {
-        for (String base : new String[] {"m", "kg", "s", "K", "mol", "A", "eq", "money", "money_nominal"}) {
+        for (String base : MEASURED) {
             KNOWN.put(base, Atom.base(base));
         }
         for (String opaque : new String[] {
@@ -88,6 +91,11 @@ final class Atoms {
 
     static Optional<Atom> find(String symbol) {
         return Optional.ofNullable(KNOWN.get(symbol));
+    }
+
+    /** Whether a base is counted and not measured. */
+    static boolean isCounted(String base) {
+        return !MEASURED.contains(base);
     }
 
     static Collection<String> symbols() {

@@ -52,8 +52,9 @@ public final class Unit implements Serializable {
     }
 
     /**
-     * Reads a unit as it is printed: factors apart by a space or a point, at most one level of parentheses after a slash, whole
-     * exponents behind the symbol. Examples: {@code m2}, {@code L/h}, {@code W/(m2 K)}, {@code 1/m}, {@code 1}.
+     * Reads a unit as files keep it: factors apart by a space or a point, at most one level of parentheses after a slash, whole
+     * exponents behind the symbol. Examples: {@code m2}, {@code L/h}, {@code W/(m2 K)}, {@code 1/m}, {@code 1}. Takes what
+     * {@link #display} writes too, and words: {@code m²}, {@code feet}, {@code g/plant/crop}, {@code hours per year}.
      *
      * @param text the unit as written
      * @return the unit
@@ -86,12 +87,12 @@ public final class Unit implements Serializable {
     }
 
     /**
-     * The symbols that {@link #parse(String)} knows.
+     * The symbols and words that {@link #parse(String)} knows.
      *
-     * @return symbols in the order of their definition
+     * @return symbols in the order of their definition, then other names
      */
-    public static Collection<String> symbols() {
-        return Atoms.symbols();
+    public static Collection<String> names() {
+        return OtherNames.all();
     }
 
     static Unit of(Atom atom) {
@@ -170,6 +171,16 @@ public final class Unit implements Serializable {
      */
     public boolean isPure() {
         return dimension.isEmpty();
+    }
+
+    /**
+     * Whether this counts things, such as {@code 1}, {@code plant} or {@code bench}.
+     *
+     * @return true when a number of it is so many pieces
+     */
+    public boolean isCount() {
+        boolean ofOneThing = dimension.size() == 1 && dimension.firstEntry().getValue() == 1;
+        return factor.equals(Ratio.ONE) && (isPure() || ofOneThing && Atoms.isCounted(dimension.firstKey()));
     }
 
     /**
@@ -259,26 +270,26 @@ public final class Unit implements Serializable {
     /** The unit as {@link #parse(String)} reads it back. */
     @Override
     public String toString() {
-        return UnitText.of(atoms);
+        return UnitText.of(atoms, "money");
     }
 
     /**
-     * The unit with the name of the currency in place of {@code money}, as people read it.
+     * The unit as people write it, with the name of the currency in place of {@code money}. {@link #parse(String, Map)} reads it too.
      *
      * @param currency ISO 4217 code
-     * @return for example {@code EUR/m}
+     * @return for example {@code EUR/m²/yr}, {@code g/plant/crop}, {@code °C}
      */
     public String display(String currency) {
-        LinkedHashMap<Atom, Integer> shown = new LinkedHashMap<>();
-        atoms.forEach((atom, n) -> shown.put(named(atom, currency), n));
-        return UnitText.of(shown);
+        return WrittenUnit.of(atoms, currency);
     }
 
-    private static Atom named(Atom atom, String currency) {
-        return switch (atom.symbol()) {
-            case "money" -> Atom.base(currency);
-            case "money_nominal" -> Atom.base(currency + "_nominal");
-            default -> atom;
-        };
+    /**
+     * The unit as files keep it, with the name of the currency in place of {@code money}.
+     *
+     * @param currency ISO 4217 code
+     * @return for example {@code EUR/(m2 a)}
+     */
+    public String inFiles(String currency) {
+        return UnitText.of(atoms, currency);
     }
 }

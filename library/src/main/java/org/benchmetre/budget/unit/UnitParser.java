@@ -1,20 +1,25 @@
 package org.benchmetre.budget.unit;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads what {@link UnitText} prints. */
+/** Reads what {@link UnitText} and {@link WrittenUnit} print, and {@link OtherNames}. */
 final class UnitParser {
 
     private static final Pattern FACTOR = Pattern.compile("(1(?![0-9])|%|[A-Za-z_]+(?:2O)?)(-?[0-9]+)?");
 
+    private static final Pattern REMARK = Pattern.compile("(.*\\S)\\s*\\((real|nominal)\\)");
+
+    private final String written;
     private final String text;
     private final Map<String, Unit> names;
     private int at;
 
-    private UnitParser(String text, Map<String, Unit> names) {
-        this.text = text;
+    private UnitParser(String written, Map<String, Unit> names) {
+        this.written = written;
+        this.text = OtherNames.plain(written);
         this.names = names;
     }
 
@@ -23,10 +28,24 @@ final class UnitParser {
         if (trimmed.isEmpty()) {
             throw new UnitException("A unit is missing; a plain number has the unit 1.");
         }
-        UnitParser parser = new UnitParser(trimmed, names);
-        Unit unit = parser.quotient();
-        if (parser.at < trimmed.length()) {
-            throw parser.badForm();
+        Matcher remark = REMARK.matcher(trimmed);
+        return remark.matches()
+                ? remarked(new UnitParser(remark.group(1), names).whole(), remark.group(2))
+                : new UnitParser(trimmed, names).whole();
+    }
+
+    /** A rate is real or nominal; money is nominal where it is not of today. */
+    private static Unit remarked(Unit unit, String remark) {
+        int money = unit.exponentOf(Unit.MONEY.toString());
+        return remark.equals("nominal") && money != 0
+                ? unit.over(Unit.MONEY.power(money)).times(Unit.MONEY_NOMINAL.power(money))
+                : unit.times(parse(remark, Map.of()));
+    }
+
+    private Unit whole() {
+        Unit unit = quotient();
+        if (at < text.length()) {
+            throw badForm();
         }
         return unit;
     }
@@ -79,10 +98,15 @@ final class UnitParser {
         if (names.containsKey(symbol)) {
             return names.get(symbol);
         }
-        return Atoms.find(symbol)
-                .map(Unit::of)
-                .orElseThrow(() -> new UnitException("Unit '" + symbol + "' in '" + text
-                        + "' is unknown; known units are " + String.join(" ", Atoms.symbols()) + "."));
+        Optional<Atom> known = Atoms.find(symbol);
+        if (known.isPresent()) {
+            return Unit.of(known.get());
+        }
+        String meant = OtherNames.meant(symbol);
+        if (meant.isEmpty()) {
+            throw new UnitException(written, symbol);
+        }
+        return parse(meant, Map.of());
     }
 
     private boolean take(char wanted) {
@@ -94,6 +118,6 @@ final class UnitParser {
     }
 
     private UnitException badForm() {
-        return new UnitException("Unit '" + text + "' is not of a form like L/h, m2 or W/(m2 K).");
+        return new UnitException("Unit '" + written + "' is not of a form like L/h, m² or USD/m²/yr.");
     }
 }

@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.DRIVER;
@@ -18,6 +17,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
@@ -71,12 +71,13 @@ public final class CostSlopes {
     public record Upkeep(Clogging clogging, OperatingInterest interest) {}
 
     /**
-     * Fruit and its price.
+     * Fruit and its price, and the levels of others.
      *
      * @param harvest what fruit brings
      * @param priceLevel all prices of fruit against those entered
+     * @param levels of wages and prices
      */
-    public record Fruit(Harvest harvest, Line priceLevel) {}
+    public record Levers(Harvest harvest, Line priceLevel, Levels levels) {}
 
     /**
      * Declares the lines.
@@ -85,10 +86,10 @@ public final class CostSlopes {
      * @param ways ways to water
      * @param parts parts and what they cost in a year
      * @param upkeep care of the lines
-     * @param fruit fruit and its price
+     * @param levers fruit and its price, and the levels of others
      * @param benchMetres metres of bench
      */
-    public CostSlopes(BudgetBuilder b, Ways ways, Parts parts, Upkeep upkeep, Fruit fruit, Line benchMetres) {
+    public CostSlopes(BudgetBuilder b, Ways ways, Parts parts, Upkeep upkeep, Levers levers, Line benchMetres) {
         this.ways = ways;
         this.parts = parts;
         this.clogging = upkeep.clogging;
@@ -97,8 +98,7 @@ public final class CostSlopes {
         ScheduleBuilder unit = b.schedule(Sheets.MATERIALS, "Parts: yearly cost for each unit of price");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by way to water");
         deliveredPerPrice = delivered(unit);
-        Line recovered = recovered(unit);
-        partPerPrice = partPerPrice(unit, recovered);
+        partPerPrice = partPerPrice(unit);
         newOutlets = s.line(
                 "way_new_outlets_priced",
                 "New outlets in a year that cost what the part costs",
@@ -112,15 +112,18 @@ public final class CostSlopes {
                 "way_cost_per_wage",
                 "For one more an hour of installing and care",
                 PER_METRE,
-                ways.whereFilled(ofInstalling(s, unit, recovered)
+                ways.whereFilled(parts.owned
+                        .wayHours
+                        .counting(YEARLY)
                         .plus(ofCare(withInterest))
+                        .times(levers.levels.wages)
                         .over(benchMetres)),
                 "installing and taking out recovered over the lives of the parts, care and planting again with interest");
         ofPriceLevel = s.line(
                 "way_cost_per_price_level",
                 "For one more of the level of fruit prices",
                 PER_METRE,
-                clogging.dry().fruitLost.times(worthAtLevelOne(b, fruit)).over(benchMetres),
+                clogging.dry().fruitLost.times(worthAtLevelOne(b, levers)).over(benchMetres),
                 "fruit lost, at its price less commission; what is the same for all ways is left out");
     }
 
@@ -130,18 +133,15 @@ public final class CostSlopes {
                 "material_delivered_per_price",
                 "Price of a unit, for one of a pack",
                 PACK.over(ITEM),
-                one().plus(m.freight).plus(m.salesTax).over(parts.takeOff.packSize));
+                one().plus(m.freight)
+                        .plus(m.salesTax)
+                        .times(parts.takeOff.priceLevel)
+                        .over(parts.takeOff.packSize));
     }
 
-    private Line recovered(ScheduleBuilder unit) {
-        return parts.owned.recoveredOf(
-                unit, "material_recovery_of_one", "Capital recovery of one of money", MONEY_OF_ONE, none(Unit.MONEY));
-    }
-
-    private Line partPerPrice(ScheduleBuilder unit, Line recovered) {
+    private Line partPerPrice(ScheduleBuilder unit) {
         Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
-        Formula yearly =
-                recovered.counting(PER_YEAR).plus(parts.materials.repairs).plus(charges);
+        Formula yearly = parts.owned.ofCost.plus(parts.materials.repairs).plus(charges);
         return unit.line(
                 "material_yearly_per_price",
                 "Yearly cost a driver, for one of a pack",
@@ -156,36 +156,12 @@ public final class CostSlopes {
                 clogging.failed().itemsFound.isPositive());
     }
 
-    private Formula ofInstalling(ScheduleBuilder s, ScheduleBuilder unit, Line recovered) {
-        Materials m = parts.materials;
-        Line salvaged = parts.owned.recoveredOf(
-                unit,
-                "material_recovery_of_salvage",
-                "Capital recovery of one of salvage, below zero",
-                none(Unit.MONEY),
-                MONEY_OF_ONE);
-        Line labour = unit.line(
-                "material_labour_per_wage",
-                "Installing and taking out a driver, for one an hour",
-                parts.owned.driverLabour.unit(),
-                m.rate.times(m.installHours
-                                .times(recovered.counting(PER_YEAR))
-                                .minus(m.removeHours.times(salvaged.counting(PER_YEAR))))
-                        .counting(parts.owned.driverLabour.unit()),
-                "taking out counts as a negative salvage");
-        return s.line(
-                "way_labour_per_wage",
-                "Installing and taking out, for one an hour",
-                YEARLY,
-                sumProduct(parts.takeOff.wayAmount, labour, parts.materials.axis));
-    }
-
     private Formula ofCare(Formula withInterest) {
         Formula planting = clogging.dry().killed.times(clogging.dry().replantHours);
         return clogging.care().careHours.plus(planting).times(withInterest).counting(YEARLY);
     }
 
-    private static Line worthAtLevelOne(BudgetBuilder b, Fruit fruit) {
+    private static Line worthAtLevelOne(BudgetBuilder b, Levers fruit) {
         Formula left = fruit.harvest.pricePerKg.times(one().minus(fruit.harvest.commission));
         return b.schedule(Sheets.IRRIGATION, "Fruit at a price level of one")
                 .line(

@@ -55,10 +55,10 @@ public final class LineShare {
                 hoursPerDriver,
                 tagged.times(m.rate.times(m.installHours)));
         Line installing = tags.line(
-                "material_of_way_labour",
-                "Installing a year a driver, of these",
-                owned.driverLabour.unit(),
-                tagged.times(owned.driverLabour));
+                "material_of_way_yearly_hours",
+                "Installing and taking out a driver, hours a year, of these",
+                owned.driverHours.unit(),
+                tagged.times(owned.driverHours));
         Line owning = tags.line(
                 "material_of_way_charges",
                 "Charges a driver, of these",
@@ -72,7 +72,7 @@ public final class LineShare {
                 "way_line_labour_yearly",
                 "Installing and taking out a year",
                 YEARLY,
-                sumProduct(t.wayAmount, installing, m.axis));
+                sumProduct(t.wayAmount, installing, m.axis).times(wage).in(YEARLY));
         charges = s.line(
                 "way_line_charges_yearly", "Insurance and tax a year", YEARLY, sumProduct(t.wayAmount, owning, m.axis));
     }

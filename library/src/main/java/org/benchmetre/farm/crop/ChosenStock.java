@@ -41,6 +41,15 @@ public record ChosenStock(PlantStock stock, StockGrowth growth, Line key) {
         return of(growth.benchWeeks).times(growth.cropsPerYear);
     }
 
+    /**
+     * Weeks from order to delivery.
+     *
+     * @return weeks, wk
+     */
+    public Formula leadWeeks() {
+        return of(growth.leadWeeks);
+    }
+
     private Formula of(Line byKind) {
         return lookup(byKind, stock.key, key);
     }

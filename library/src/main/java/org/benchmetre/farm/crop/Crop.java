@@ -53,7 +53,7 @@ public final class Crop {
         receipts = new Receipts(b, entries, months, pattern, picking);
         priceLevel = receipts.priceLevel;
         yieldPerPlant = yield.perPlant;
-        harvest = new Harvest(chosen.growth(), yield, picking, receipts);
+        harvest = new Harvest(chosen.growth(), yield, pattern, picking, receipts);
     }
 
     /**

@@ -11,6 +11,8 @@ public final class Harvest {
     public final Line yield;
     /** Marketable fruit by month, kg/mo. */
     public final Line monthYield;
+    /** Share of the crop's fruit in each month. */
+    public final Line monthShare;
     /** Share of the plan's yield per plant that becomes marketable fruit, but for dry plants. */
     public final Line yieldShare;
     /** Share of marketable fruit that dry plants leave. */
@@ -57,13 +59,15 @@ public final class Harvest {
      *
      * @param growth crops a year
      * @param y yield
+     * @param pattern shares of the months
      * @param picking fruit by month
      * @param r receipts and costs
      */
-    public Harvest(StockGrowth growth, Yield y, Picking picking, Receipts r) {
+    public Harvest(StockGrowth growth, Yield y, MonthPattern pattern, Picking picking, Receipts r) {
         cropsPerYear = growth.cropsPerYear;
         yield = picking.total;
         monthYield = picking.byMonth;
+        monthShare = pattern.chosen;
         yieldShare = y.share;
         kept = picking.kept;
         pricePerKg = r.pricePerKg;

@@ -2,15 +2,19 @@ package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.Collections;
 import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
@@ -37,6 +41,8 @@ public final class MonthPattern {
     public final Line chosen;
     /** The months. */
     public final Axis months;
+    /** Those shares together: one, but for rounding. */
+    final Line together;
 
     /**
      * Declares entries and lines.
@@ -70,5 +76,18 @@ public final class MonthPattern {
                 "The shares of the months do not add up to 1: change them until they do.");
         chosen = b.schedule(Sheets.CROP, "Fruit by month: the chosen plant stock")
                 .line("month_share", "Share of the crop's fruit", ONE, lookup(byStock, stock.key, choice));
+        together = b.schedule(Sheets.CROP, "Fruit by month: the chosen plant stock, all months")
+                .line("month_share_sum", "Shares of the months together", ONE, sum(chosen, this.months));
+    }
+
+    /**
+     * The average of a figure over the months by their share of the chosen kind's fruit.
+     *
+     * @param byMonth along the months, and another axis perhaps
+     * @return in its unit; nothing where no month has fruit
+     */
+    Formula average(Line byMonth) {
+        Formula weighed = sumProduct(byMonth, chosen, months);
+        return when(together.isPositive(), weighed.over(together), none(byMonth.unit()));
     }
 }

@@ -6,7 +6,6 @@ import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -18,8 +17,8 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Marketable fruit picked by month and grade: what is left after fruit lost to dry plants, spread over the months. The year is the
- * sum of its months. Plain arithmetic.
+ * Marketable fruit picked by month and grade: what is left after fruit lost to dry plants, spread over the months. Plain
+ * arithmetic.
  */
 public final class Picking {
 
@@ -69,15 +68,16 @@ public final class Picking {
         firstGrade = entries.add(dry.entry("first_grade_share", "First grade, share of marketable fruit", ONE)
                 .from(0, 1));
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Marketable fruit by month");
+        Formula all = yield.marketable.times(kept);
         byMonth = s.line(
                 "month_yield",
                 "Marketable fruit",
                 MONTHLY,
-                monthOf(pattern.chosen.times(yield.marketable.times(kept))),
+                monthOf(pattern.chosen.times(all)),
                 "shares of a year; the sum of the months is the year");
         Line first = s.line("month_first_grade", "First grade", MONTHLY, byMonth.times(firstGrade));
         s.line("month_second_grade", "Second grade", MONTHLY, byMonth.minus(first));
         total = b.schedule(Sheets.CROP, "Marketable fruit of a year")
-                .line("yield_total", "Marketable fruit", KG, yearOf(byMonth, pattern.months));
+                .line("yield_total", "Marketable fruit", KG, all.times(pattern.together));
     }
 }

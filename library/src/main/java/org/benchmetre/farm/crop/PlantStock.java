@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
@@ -58,6 +59,12 @@ public final class PlantStock {
     public final Line setOut;
     /** Plants to buy of each kind. */
     public final Line bought;
+    /** Price of a plant at the quantity bought, money/plant. */
+    public final Line price;
+    /** Freight, share of price. */
+    public final Line freight;
+    /** Growing on of what is set out of each kind, money. */
+    public final Line growing;
     /** Cost of the first plants of each kind, money. */
     public final Line firstCost;
     /** Cost of an established plant of each kind, money/plant. */
@@ -74,8 +81,9 @@ public final class PlantStock {
      * @param entries gives entries their values
      * @param house floor and benches
      * @param planting plants
+     * @param levels of wages and of the prices of plants
      */
-    public PlantStock(BudgetBuilder b, FarmEntries entries, House house, Planting planting) {
+    public PlantStock(BudgetBuilder b, FarmEntries entries, House house, Planting planting, Levels levels) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
         columns = Columns.of(b, FarmTable.PLANT_STOCK, s);
         axis = columns.axis();
@@ -84,7 +92,7 @@ public final class PlantStock {
         Line listPrice = columns.prices(
                 "price", "stock_price", "List price", PER_PLANT, Meaning.price("stock_price_year", "stock_source"));
         columns.years("price_year", "stock_price_year", "Price year", listPrice);
-        Line freight = share("freight", "stock_freight", "Freight, share of price", new Bounds(0, true, 10, false));
+        freight = share("freight", "stock_freight", "Freight, share of price", new Bounds(0, true, 10, false));
         Line losses = share("losses", "stock_losses", "Lost before established", LOST);
         Line culls = share("culls", "stock_culls", "Culled on delivery", LOST);
         Line replaced = share("replacement", "stock_replacement", "Replaced during the crop", LOST);
@@ -95,20 +103,20 @@ public final class PlantStock {
         setOut = s.line("stock_plants_set", "Plants to set out", PLANT, whereFilled(toSet), LOSSES);
         bought = s.line("stock_plants_bought", "Plants to buy", PLANT, setOut.over(one().minus(culls)), LOSSES);
 
-        Line growing = new PreGrowing(b, entries, columns, house).perPlant;
-        Line price = new StockPrices(b, key, listPrice, bought).paid;
+        Line growingOn = new PreGrowing(b, entries, columns, house, levels.wages).perPlant;
+        price = new StockPrices(b, key, listPrice, bought, levels.plants).paid;
         ScheduleBuilder cost = b.schedule(Sheets.CROP, "Plant stock: cost of the first plants");
         Line delivered = cost.line(
                 "stock_delivered_cost",
                 "Plants with freight",
                 MONEY,
                 bought.times(price).times(one().plus(freight)));
-        Line grown = cost.line("stock_growing_cost", "Growing on", MONEY, setOut.times(growing));
+        growing = cost.line("stock_growing_cost", "Growing on", MONEY, setOut.times(growingOn));
         firstCost = cost.line(
                 "stock_first_cost",
                 "Cost of the first plants",
                 MONEY,
-                delivered.plus(grown),
+                delivered.plus(growing),
                 "Exact plants; planting labour stands with the tasks.");
         perEstablished = cost.line(
                 "stock_cost_per_established_plant",

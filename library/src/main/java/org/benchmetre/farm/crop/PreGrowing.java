@@ -30,8 +30,9 @@ public final class PreGrowing {
      * @param entries gives entries their values
      * @param columns of {@code plant_stock.csv}
      * @param house floor and benches
+     * @param wageLevel all wages against those entered
      */
-    public PreGrowing(BudgetBuilder b, FarmEntries entries, Columns columns, House house) {
+    public PreGrowing(BudgetBuilder b, FarmEntries entries, Columns columns, House house, Line wageLevel) {
         ScheduleBuilder single = b.schedule(Sheets.CROP, "Growing plants on: wage and bench");
         single.note(
                 "Charge a bench-week for benches beyond those of this house, such as hired ones. The house itself is paid for "
@@ -85,7 +86,9 @@ public final class PreGrowing {
                 "stock_pre_grow_cost",
                 "Growing on",
                 money,
-                pot.plus(litres.times(media)).plus(hours.times(wage)).plus(bench));
+                pot.plus(litres.times(media))
+                        .plus(hours.times(wage).times(wageLevel))
+                        .plus(bench));
     }
 
     private static void spaceRate(ScheduleBuilder s, FarmEntries entries, House house) {

@@ -1,10 +1,8 @@
 package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.yearOf;
 
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -13,8 +11,8 @@ import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Receipts and what selling takes: by channels, or all fruit at one price. Each month's receipts are fruit times price; the year
- * is their sum. Packs and freight go by the kilogram sent, commission by receipts, other costs by the kilogram. Plain arithmetic.
+ * Receipts and what selling takes: by channels, or all fruit at one price. Receipts are fruit times price, of a month
+ * as of the year. Packs and freight go by the kilogram sent, commission by receipts, other costs by the kilogram. Plain arithmetic.
  */
 public final class Receipts {
 
@@ -70,45 +68,38 @@ public final class Receipts {
         Selling selling = new Selling(
                 b, entries, !b.structure().keys(Channels.FILE).keys().isEmpty());
         Channels c = new Channels(b, months);
-        ChannelSales sales = new ChannelSales(b, entries, c, picking, months.axis, selling.priceLevel);
+        ChannelSales sales = new ChannelSales(b, entries, c, picking.firstGrade);
         selling.watch(b, c);
-        WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern);
+        WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern, picking.firstGrade);
         priceLevel = selling.priceLevel;
         pricePerKg = worth.price;
         perKg = worth.costs;
         commission = worth.commission;
         netPerKg = worth.net;
         netByMonth = worth.netByMonth;
+        Line fruit = picking.total;
 
         ScheduleBuilder m = b.schedule(Sheets.CROP, "Receipts by month");
         byMonth = m.line("month_receipts", "Receipts", MONTHLY, picking.byMonth.times(worth.byMonth));
-        Formula firstAtOnePrice = byMonth.times(picking.firstGrade);
         Line first = m.line(
-                "month_receipts_first",
-                "Receipts, first grade",
-                MONTHLY,
-                selling.either(firstAtOnePrice, picking.byMonth.times(sum(sales.firstOfKg, c.axis))));
-        Line second = m.line("month_receipts_second", "Receipts, second grade", MONTHLY, byMonth.minus(first));
-
-        Line fee =
-                m.line("month_commission_cost", "Commission", MONTHLY, picking.byMonth.times(worth.commissionByMonth));
+                "month_receipts_first", "Receipts, first grade", MONTHLY, picking.byMonth.times(worth.firstByMonth()));
+        m.line("month_receipts_second", "Receipts, second grade", MONTHLY, byMonth.minus(first));
+        m.line("month_commission_cost", "Commission", MONTHLY, picking.byMonth.times(worth.commissionByMonth()));
 
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
-        total = y.line("receipts_total", "Receipts", YEARLY, yearOf(byMonth, months.axis));
-        firstGradeReceipts = y.line("receipts_first", "Receipts, first grade", YEARLY, yearOf(first, months.axis));
-        secondGradeReceipts = y.line("receipts_second", "Receipts, second grade", YEARLY, yearOf(second, months.axis));
-        y.line("fruit_unsold", "Fruit not sold", KG, selling.byChannels(sum(sales.unsold, c.axis)));
-        firstGradeKg = y.line("fruit_first", "Fruit of first grade", KG, picking.total.times(picking.firstGrade));
-        secondGradeKg = y.line("fruit_second", "Fruit of second grade", KG, picking.total.minus(firstGradeKg));
-        packsCost = y.line("packs_cost", "Packs", YEARLY, selling.byChannels(sum(sales.packs, c.axis)));
-        channelFreight =
-                y.line("channel_freight_total", "Freight", YEARLY, selling.byChannels(sum(sales.freight, c.axis)));
-        commissionCost = y.line("commission_cost", "Commission", YEARLY, yearOf(fee, months.axis));
+        total = y.line("receipts_total", "Receipts", YEARLY, fruit.times(worth.price));
+        firstGradeReceipts = y.line("receipts_first", "Receipts, first grade", YEARLY, fruit.times(worth.first));
+        secondGradeReceipts =
+                y.line("receipts_second", "Receipts, second grade", YEARLY, total.minus(firstGradeReceipts));
+        Line unsold = sales.ofYear(b, picking, pattern, selling.priceLevel);
+        y.line("fruit_unsold", "Fruit not sold", KG, selling.byChannels(sum(unsold, c.axis)));
+        firstGradeKg = y.line("fruit_first", "Fruit of first grade", KG, fruit.times(picking.firstGrade));
+        secondGradeKg = y.line("fruit_second", "Fruit of second grade", KG, fruit.minus(firstGradeKg));
+        packsCost = y.line("packs_cost", "Packs", YEARLY, fruit.times(worth.packs));
+        channelFreight = y.line("channel_freight_total", "Freight", YEARLY, fruit.times(worth.freight));
+        commissionCost = y.line("commission_cost", "Commission", YEARLY, fruit.times(worth.commissionPerKg));
         otherCosts = y.line(
-                "other_yield_costs",
-                "Other costs that move with yield",
-                YEARLY,
-                picking.total.times(selling.otherCosts));
+                "other_yield_costs", "Other costs that move with yield", YEARLY, fruit.times(selling.otherCosts));
         yieldCosts = y.line(
                 "yield_costs_total",
                 "Packs, freight, commission and other costs by the kg",

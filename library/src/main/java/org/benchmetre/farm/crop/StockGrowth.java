@@ -35,6 +35,8 @@ public final class StockGrowth {
     public final Line benchWeeks;
     /** Weeks from planting to first ripe fruit, wk; 0 where unknown. */
     public final Line weeksToFruit;
+    /** Weeks from order to delivery, wk. */
+    public final Line leadWeeks;
     /** What to think of yields by stock. */
     final String doubt;
 
@@ -65,7 +67,7 @@ public final class StockGrowth {
         s.note("A blank yield counts as 1: no kind is taken to yield more or earlier than another, since " + doubt
                 + ". Heat sum: " + heatSum + ".");
         Columns c = stock.columns.in(s);
-        c.numbers("lead_weeks", "stock_lead_weeks", "Order ahead", WEEK, WEEKS, 0);
+        leadWeeks = c.numbers("lead_weeks", "stock_lead_weeks", "Order ahead", WEEK, WEEKS, 0);
         c.words("delivery_window", "stock_delivery_window", "Delivery");
         Line weeks = c.numbers("weeks_to_fruit", "stock_weeks_to_fruit", "To first fruit, as entered", WEEK, WEEKS, 0);
         Line heat = c.numbers(

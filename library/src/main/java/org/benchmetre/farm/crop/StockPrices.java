@@ -45,11 +45,12 @@ public final class StockPrices {
      * @param kind keys of the kinds of plant stock
      * @param listPrice price of a plant without a break
      * @param bought plants bought of each kind
+     * @param level all prices of plants against those entered
      */
-    public StockPrices(BudgetBuilder b, Line kind, Line listPrice, Line bought) {
+    public StockPrices(BudgetBuilder b, Line kind, Line listPrice, Line bought, Line level) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: price breaks by quantity");
         s.note(
-                "The largest quantity reached sets the price of all plants of its kind. Without a break the list price holds.");
+                "The largest quantity that the whole plants reach sets the price of all plants of its kind. Without a break the list price holds.");
         ScheduleBuilder blocks = b.schedule(Sheets.CROP, "Plant stock: breaks reached");
         Columns c = Columns.of(b, FarmTable.STOCK_PRICES, s);
         Axis axis = c.axis();
@@ -63,7 +64,7 @@ public final class StockPrices {
                 Double.NaN);
         Line price = c.prices(PRICE, "break_price", "Price of a plant", PER_PLANT, Meaning.PLAIN);
         ScheduleBuilder result = b.schedule(Sheets.CROP, "Plant stock: price at the quantity bought");
-        Formula counts = and(kind.isFilled(), kind.is(of), not(from.exceeds(bought)));
+        Formula counts = and(kind.isFilled(), kind.is(of), not(from.exceeds(bought.wholeUp())));
         Line reached = blocks.line(
                 "stock_break_reached",
                 "Quantity of the break and one more, where it is reached",
@@ -81,7 +82,7 @@ public final class StockPrices {
                 "stock_price_paid",
                 "Price of a plant at the quantity bought",
                 PER_PLANT,
-                when(largest.isPositive(), greatest(set, axis), listPrice),
+                level.times(when(largest.isPositive(), greatest(set, axis), listPrice)),
                 "the largest quantity reached sets the price of every plant: common practice, no source");
     }
 

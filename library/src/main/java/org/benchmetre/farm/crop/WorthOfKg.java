@@ -1,13 +1,12 @@
 package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -21,14 +20,26 @@ public final class WorthOfKg {
 
     private static final Unit PER_KG = Unit.parse("money/kg");
 
+    /** What it brings at prices as entered, money/kg, by month. */
+    private final Line enteredByMonth;
+    /** Commission on that, money/kg, by month. */
+    private final Line enteredCommission;
+    /** First grade in what it brings at prices as entered, money/kg, by month. */
+    private final Line enteredFirst;
     /** What it brings, money/kg, by month. */
     public final Line byMonth;
     /** What it leaves, money/kg, by month. */
     public final Line netByMonth;
-    /** Commission on a marketable kilogram by month. */
-    final Line commissionByMonth;
     /** What it brings, on average, money/kg. */
     public final Line price;
+    /** First grade in that, money/kg. */
+    final Line first;
+    /** Commission on it, money/kg. */
+    final Line commissionPerKg;
+    /** Packs for it, money/kg. */
+    final Line packs;
+    /** Its freight, money/kg. */
+    final Line freight;
     /** What it costs but for commission, money/kg. */
     public final Line costs;
     /** Commission, share of the average price. */
@@ -36,44 +47,61 @@ public final class WorthOfKg {
     /** What it leaves, on average, money/kg. */
     public final Line net;
 
+    private final Formula level;
+
     /**
      * Declares the lines.
      *
      * @param b where schedules are added
      * @param selling how fruit is sold
      * @param c channels
-     * @param sales what they bring and cost
+     * @param sales what they sell of a kilogram
      * @param pattern shares of the months
+     * @param firstGrade share of first grade
      */
-    public WorthOfKg(BudgetBuilder b, Selling selling, Channels c, ChannelSales sales, MonthPattern pattern) {
-        Axis months = pattern.months;
+    public WorthOfKg(
+            BudgetBuilder b, Selling selling, Channels c, ChannelSales sales, MonthPattern pattern, Line firstGrade) {
+        level = selling.priceLevel;
         ScheduleBuilder m = b.schedule(Sheets.CROP, "What a marketable kg brings and leaves, by month");
         ScheduleBuilder k = b.schedule(Sheets.CROP, "What a marketable kg brings and costs, on average");
-        byMonth = m.line(
-                "month_price",
-                "What a marketable kg brings",
+        enteredByMonth = m.line(
+                "month_price_entered",
+                "What a marketable kg brings, at prices as entered",
                 PER_KG,
-                selling.either(selling.single.times(selling.priceLevel), sum(sales.partOfKg, c.axis)));
-        commissionByMonth = m.line(
-                "month_commission",
-                "Commission on it",
+                selling.either(selling.single, sumProduct(c.price, sales.weight, c.axis)));
+        enteredCommission = m.line(
+                "month_commission_entered",
+                "Commission on that",
                 PER_KG,
-                selling.either(byMonth.times(selling.commission), sumProduct(sales.partOfKg, c.commission, c.axis)));
-        price = k.line(
-                "price_average",
-                "Average price",
+                selling.either(
+                        enteredByMonth.times(selling.commission), sumProduct(c.price, sales.commissionWeight, c.axis)));
+        enteredFirst = m.line(
+                "month_first_entered",
+                "First grade in that",
                 PER_KG,
-                selling.either(selling.single.times(selling.priceLevel), sumProduct(pattern.chosen, byMonth, months)));
-        Line fee = k.line(
-                "commission_per_kg", "Commission", PER_KG, sumProduct(pattern.chosen, commissionByMonth, months));
+                selling.either(enteredByMonth.times(firstGrade), sumProduct(c.price, sales.firstWeight, c.axis)));
+        byMonth = m.line("month_price", "What a marketable kg brings", PER_KG, enteredByMonth.times(level));
+        Line priceEntered = k.line(
+                "price_average_entered",
+                "Average price, at prices as entered",
+                PER_KG,
+                selling.either(selling.single, pattern.average(enteredByMonth)));
+        Line feeEntered =
+                k.line("commission_per_kg_entered", "Commission on that", PER_KG, pattern.average(enteredCommission));
+        Line firstEntered =
+                k.line("first_per_kg_entered", "First grade in that", PER_KG, pattern.average(enteredFirst));
+        price = k.line("price_average", "Average price", PER_KG, priceEntered.times(level));
+        first = k.line("first_per_kg", "First grade in that", PER_KG, firstEntered.times(level));
+        commissionPerKg = k.line("commission_per_kg", "Commission", PER_KG, feeEntered.times(level));
         commission = k.line(
                 "commission_average",
                 "Commission, share of price",
                 ONE,
-                selling.either(selling.commission, when(price.isPositive(), fee.over(price), none(ONE))));
-        Line packs = k.line(
+                selling.either(
+                        selling.commission, when(priceEntered.isPositive(), feeEntered.over(priceEntered), none(ONE))));
+        packs = k.line(
                 "packs_per_kg", "Packs", PER_KG, selling.byChannels(sumProduct(c.share, sales.packsPerKg, c.axis)));
-        Line freight =
+        freight =
                 k.line("freight_per_kg", "Freight", PER_KG, selling.byChannels(sumProduct(c.share, c.freight, c.axis)));
         costs = k.line(
                 "costs_per_kg",
@@ -84,11 +112,21 @@ public final class WorthOfKg {
                 "net_per_kg",
                 "Left of a further kg",
                 PER_KG,
-                price.minus(price.times(commission)).minus(costs));
+                price.minus(commissionPerKg).minus(costs));
         netByMonth = m.line(
                 "month_net_per_kg",
                 "Left of a further kg",
                 PER_KG,
-                byMonth.minus(commissionByMonth).minus(costs));
+                byMonth.minus(commissionByMonth()).minus(costs));
+    }
+
+    /** Commission on a marketable kilogram by month, money/kg. */
+    Formula commissionByMonth() {
+        return enteredCommission.times(level);
+    }
+
+    /** First grade in what a marketable kilogram brings, money/kg, by month. */
+    Formula firstByMonth() {
+        return enteredFirst.times(level);
     }
 }

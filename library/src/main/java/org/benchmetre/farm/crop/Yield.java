@@ -86,32 +86,42 @@ public final class Yield {
         Line density = densityFactor(s, entries, planting.plantsPerArea);
 
         ScheduleBuilder table = b.schedule(Sheets.CROP, "Yield by plant stock, in a full year");
-        Line grams = table.line(
-                "stock_grams",
-                "Fruit per plant and crop",
-                GRAMS,
-                stock.whereFilled(growth.yieldFactor.times(perPlant).times(density)));
-        Line grown = table.line(
-                "stock_fruit_grown",
-                "Fruit grown",
-                KG,
-                grams.times(planting.plantCount).times(growth.cropsPerYear).in(KG));
-        Line left = table.line("stock_fruit_missed", "Missed at harvest", KG, grown.times(missed));
-        Line out = table.line(
-                "stock_fruit_graded_out", "Graded out", KG, grown.minus(left).times(one().minus(marketableShare)));
+        Line against = table.line(
+                "stock_yield_share",
+                "Marketable share of the plan's yield per plant",
+                ONE,
+                stock.whereFilled(growth.yieldFactor
+                        .times(density)
+                        .times(one().minus(missed))
+                        .times(marketableShare)));
+        Formula ofPlan = perPlant.times(planting.plantCount).times(growth.cropsPerYear);
         byStock = table.line(
-                "stock_fruit_marketable", "Marketable", KG, grown.minus(left).minus(out));
+                "stock_fruit_marketable",
+                "Marketable",
+                KG,
+                ofPlan.times(against).in(KG));
 
         ScheduleBuilder one = b.schedule(Sheets.CROP, "Yield of the chosen plant stock, in a full year");
-        Line gramsChosen = one.line("grams_per_plant", "Fruit per plant and crop", GRAMS, chosen(grams, stock, choice));
-        warn(one, gramsChosen, entries.profile());
-        Line all = one.line("fruit_grown", "Fruit grown", KG, chosen(grown, stock, choice));
-        one.line("fruit_missed", "Missed at harvest", KG, chosen(left, stock, choice));
-        one.line("fruit_graded_out", "Graded out", KG, chosen(out, stock, choice));
-        marketable = one.line("fruit_marketable", "Marketable, before dry plants", KG, chosen(byStock, stock, choice));
+        share = one.line(
+                "yield_share", "Marketable share of the plan's yield per plant", ONE, chosen(against, stock, choice));
         Formula used = chosen(growth.yieldFactor, stock, choice).times(density);
-        Formula kept = one().minus(missed).times(marketableShare);
-        share = one.line("yield_share", "Marketable share of the plan's yield per plant", ONE, used.times(kept));
+        Line gramsChosen = one.line("grams_per_plant", "Fruit per plant and crop", GRAMS, used.times(perPlant));
+        warn(one, gramsChosen, entries.profile());
+        Line all = one.line(
+                "fruit_grown",
+                "Fruit grown",
+                KG,
+                gramsChosen
+                        .times(planting.plantCount)
+                        .times(growth.cropsPerYear)
+                        .in(KG));
+        Line left = one.line("fruit_missed", "Missed at harvest", KG, all.times(missed));
+        marketable = one.line(
+                "fruit_marketable",
+                "Marketable, before dry plants",
+                KG,
+                ofPlan.times(share).in(KG));
+        one.line("fruit_graded_out", "Graded out", KG, all.minus(left).times(one().minus(marketableShare)));
         one.line(
                 "fruit_grown_per_area",
                 "Fruit grown per plant, times plants per m² of floor",

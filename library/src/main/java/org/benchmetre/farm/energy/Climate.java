@@ -1,18 +1,22 @@
 package org.benchmetre.farm.energy;
 
+import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.energy.EnergyUnits.CELSIUS;
 import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
+import static org.benchmetre.farm.energy.EnergyUnits.KELVIN;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.rule.FilledTogether;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
@@ -43,6 +47,8 @@ public final class Climate {
     public final Line heated;
     /** Share of the month that is heated and has no climate, so that its heat is not counted. */
     final Line unknown;
+    /** How much warmer all set points are held than entered, K. */
+    final Line shift;
     /** The months. */
     final Months months;
 
@@ -50,10 +56,16 @@ public final class Climate {
      * Declares entries and lines.
      *
      * @param b where schedules are added
+     * @param entries gives entries their values
      * @param months reads the columns
      */
-    public Climate(BudgetBuilder b, Months months) {
+    public Climate(BudgetBuilder b, FarmEntries entries, Months months) {
         this.months = months;
+        ScheduleBuilder single = b.schedule(Sheets.OPERATIONS, "Heating: use and set points");
+        Line use = entries.add(single.textEntry("heating_use", "Is the house heated? yes or no")
+                .oneOf(List.of("yes", "no")));
+        shift = entries.add(single.entry("set_point_shift", "All set points warmer by", KELVIN)
+                .from(-20, 20));
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Climate and set points");
         s.note(
                 "Means of the hours of light and of the hours of dark. A month without hours of light has no climate and no heat. Where a "
@@ -72,6 +84,7 @@ public final class Climate {
                 new Bounds(0, true, 12, false));
         light = months.numbersOrBlank(s, "day_hours", "day_hours", "Hours of light", HOURS_A_DAY, HOURS);
         b.rule(new FilledTogether(List.of(outsideByDay, outsideByNight, light)));
+        Formula isHeated = use.is("yes");
         Line share = months.numbers(
                 s,
                 "heated",
@@ -83,9 +96,13 @@ public final class Climate {
                 "heat_counted_share",
                 "Share of the month that heat is counted for",
                 ONE,
-                when(light.isPositive(), share, none(ONE)),
+                when(and(light.isPositive(), isHeated), share, none(ONE)),
                 "a month without hours of light has no climate");
-        unknown = s.line("heat_unknown_share", "Share of the month heated without a climate", ONE, share.minus(heated));
+        unknown = s.line(
+                "heat_unknown_share",
+                "Share of the month heated without a climate",
+                ONE,
+                when(isHeated, share.minus(heated), none(ONE)));
         s.warning(
                 "set_point_warning",
                 "Night set point against that of the day",

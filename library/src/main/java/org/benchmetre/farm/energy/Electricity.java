@@ -77,8 +77,11 @@ public final class Electricity {
 
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Electricity of a year, without pumps");
         energyOfYear = year.line("electricity_energy_total", "Electricity", ENERGY_A_YEAR, yearOf(all, months.axis));
-        costOfYear =
-                year.line("electricity_cost_total", "Cost of electricity", MONEY_A_YEAR, yearOf(cost, months.axis));
+        costOfYear = year.line(
+                "electricity_cost_total",
+                "Cost of electricity",
+                MONEY_A_YEAR,
+                energyOfYear.times(price).in(MONEY_A_YEAR));
     }
 
     private static Line perArea(ScheduleBuilder s, FarmEntries entries, String id, String label) {

@@ -57,6 +57,9 @@ public final class Heating {
     /** Fuel in a year, fuel_unit/a. */
     public final Line fuelOfYear;
 
+    /** Months that are heated and have no climate. */
+    public final Line monthsUnknown;
+
     private final Climate climate;
     private final Months months;
 
@@ -82,10 +85,8 @@ public final class Heating {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Heat by month");
         s.note("Never below zero. Sun left over by day is vented, not kept for the night. Means hide cold nights: a "
                 + "month whose mean is near the set point comes out low.");
-        Line colderByDay =
-                colder(s, "day_difference", "Colder outside by day by", climate.heldByDay, climate.outsideByDay);
-        Line colderByNight = colder(
-                s, "night_difference", "Colder outside by night by", climate.heldByNight, climate.outsideByNight);
+        Formula colderByDay = colder(climate.heldByDay, climate.outsideByDay);
+        Formula colderByNight = colder(climate.heldByNight, climate.outsideByNight);
         Line byDay =
                 s.line("day_loss", "Lost by day", ENERGY_A_MONTH, lost(loss.total, colderByDay, climate.light), LOST);
         Line sun = s.line(
@@ -112,29 +113,35 @@ public final class Heating {
         cost = s.line("heating_cost", "Cost of fuel", MONEY_A_MONTH, burnt.times(fuel.price));
 
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Heat of a year");
-        heatOfYear = ofYear(year, "heat_energy_total", "Heat", ENERGY_A_YEAR, heat);
+        Line nightOfYear = ofYear(year, "night_heat_total", "Heat by night", ENERGY_A_YEAR, night);
+        heatOfYear = year.line(
+                "heat_energy_total",
+                "Heat",
+                ENERGY_A_YEAR,
+                yearOf(day, months.axis).plus(nightOfYear));
         Unit perArea = Unit.parse("kWh/(m2 a)");
         year.line("heat_energy_per_area", "Heat per m² of floor", perArea, heatOfYear.over(floor));
-        fuelOfYear = ofYear(year, "fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), burnt);
-        costOfYear = ofYear(year, "heating_cost_total", "Cost of fuel", MONEY_A_YEAR, cost);
-        nightShare(year, ofYear(year, "night_heat_total", "Heat by night", ENERGY_A_YEAR, night));
-        Line unknown = year.line(
+        fuelOfYear =
+                year.line("fuel_use_total", "Fuel", Unit.parse("fuel_unit/a"), fuel.fuelFor(heatOfYear), Fuel.SOURCE);
+        costOfYear = year.line("heating_cost_total", "Cost of fuel", MONEY_A_YEAR, fuelOfYear.times(fuel.price));
+        nightShare(year, nightOfYear);
+        monthsUnknown = year.line(
                 "months_without_climate", "Months heated without a climate", ONE, sum(climate.unknown, months.axis));
         year.warning(
                 "heating_warning",
                 "Climate of the heated months",
-                unknown.isPositive(),
+                monthsUnknown.isPositive(),
                 "No climate is given for months that are heated, so their heat is not counted: give day_temperature, "
                         + "night_temperature and day_hours in months.csv, or heated of 0 where nothing is heated.");
         fuel.watch(year, heatOfYear);
     }
 
-    private static Line colder(ScheduleBuilder s, String id, String label, Line inside, Line outside) {
-        Formula colder = greater(inside.minus(outside), none(KELVIN));
-        return s.line(id, label, KELVIN, colder, "nothing where it is warmer outside");
+    /** How much colder it is outside; nothing where it is warmer. */
+    private Formula colder(Line inside, Line outside) {
+        return greater(inside.minus(outside).plus(climate.shift), none(KELVIN));
     }
 
-    private Formula lost(Line eachKelvin, Line colder, Line hours) {
+    private Formula lost(Line eachKelvin, Formula colder, Line hours) {
         return inUse(eachKelvin.times(colder).times(hours));
     }
 

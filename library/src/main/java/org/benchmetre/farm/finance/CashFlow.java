@@ -32,7 +32,7 @@ import org.benchmetre.farm.takeoff.FirstCost;
 import org.benchmetre.farm.takeoff.Materials;
 
 /**
- * Yearly cash over the plan, at today's prices, before loans and tax. Year 0 is the start, in whole packs; each later year earns
+ * Yearly cash over the plan, at today's prices, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
  * receipts and pays for selling, for running, for repairs, insurance, property tax and what wears out. No capital recovery and no
  * interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook,
  * 2000, for keeping cash apart from cost.
@@ -45,6 +45,11 @@ public final class CashFlow {
     private static final Unit YEAR = Unit.parse("a");
     private static final Unit REAL = Unit.parse("real/a");
     private static final double NEVER = 1000;
+
+    /** What the start takes. */
+    public final StartUp startUp;
+    /** Insurance and property tax, money/a. */
+    public final Line charges;
 
     private final Axis years = Axis.periods(
             "year",
@@ -113,20 +118,19 @@ public final class CashFlow {
         Line changes = replaced.line(
                 "material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)), Wear.AGAIN);
 
-        Line startUp = single.line(
-                "startup_cash",
-                "Start-up: parts in whole packs, installation, plants",
-                MONEY,
-                p.takeOff().purchase.plus(first.ofWay(first.wayLabour)).plus(first.plants));
-        Line repairs =
-                single.line("repairs_cash", "Repairs", Unit.parse("money/a"), sum(owned.repairs, p.materials().axis));
-        Line charges = single.line(
-                "charges_cash", "Insurance and property tax", Unit.parse("money/a"), first.ofWay(owned.wayCharges));
+        startUp = new StartUp(single, first, yearly.house.cost, yearly.contingency.cost);
+        charges = single.line(
+                "charges_cash",
+                "Insurance and property tax",
+                Unit.parse("money/a"),
+                owned.chargesTotal.plus(yearly.house.charges));
         Line residual = single.line(
                 "residual_value",
                 "Left at the end of the plan",
                 MONEY,
-                sum(left, p.materials().axis).plus(w.residual(yearly.plantsLife, first.plants, none(MONEY))),
+                sum(left, p.materials().axis)
+                        .plus(w.residual(yearly.plantsLife, first.plants, none(MONEY)))
+                        .plus(w.residual(yearly.house.life, yearly.house.cost, none(MONEY))),
                 Wear.LEFT);
 
         Line ramp = flow.line(
@@ -143,16 +147,21 @@ public final class CashFlow {
                 MONEY,
                 eachYear(harvest.yieldCosts).times(ramp));
         Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));
-        Line kept =
-                flow.line("cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(repairs.plus(charges)));
-        Line parts = flow.line("cash_replacements", "Parts replaced", MONEY, sum(changes, p.materials().axis));
+        Line kept = flow.line(
+                "cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
+        Line parts = flow.line(
+                "cash_replacements",
+                "Parts and house by area replaced",
+                MONEY,
+                sum(changes, p.materials().axis).plus(w.ended(yearly.house.life).times(yearly.house.cost)),
+                Wear.AGAIN);
         Line plants = flow.line(
                 "cash_plants",
                 "Plants replaced",
                 MONEY,
-                w.ended(yearly.plantsLife).times(first.plants),
+                w.ended(yearly.plantsLife).times(first.order.cost),
                 Wear.AGAIN);
-        Formula atStart = when(year.isPositive(), none(MONEY), startUp);
+        Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         Formula isEnd = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));
         Line end = flow.line("cash_residual", "Left at the end", MONEY, when(isEnd, residual, none(MONEY)));

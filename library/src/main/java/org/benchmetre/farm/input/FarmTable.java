@@ -7,17 +7,17 @@ import org.benchmetre.scenario.TableForm;
 /** The tables of a farm: their files, what names their rows, and how many empty rows a workbook keeps for its reader. */
 public enum FarmTable {
     /** Parts. */
-    MATERIALS("materials.csv", "item", "material", "Part", 10, 2000),
+    MATERIALS("materials.csv", "item", "material", "Part", 5, 2000),
     /** Ways to water; every row is worked out at length. */
-    IRRIGATION("irrigation.csv", "way", "way", "Way to water", 3, 200),
+    IRRIGATION("irrigation.csv", "way", "way", "Way to water", 1, 200),
     /** Kinds of plant stock. */
-    PLANT_STOCK("plant_stock.csv", "stock", "stock", "Plant stock", 3, 60),
+    PLANT_STOCK("plant_stock.csv", "stock", "stock", "Plant stock", 2, 60),
     /** Price breaks of plant stock by quantity. */
-    STOCK_PRICES("stock_prices.csv", "stock", "break", "Price break", 10, 500),
+    STOCK_PRICES("stock_prices.csv", "stock", "break", "Price break", 4, 500),
     /** Where fruit is sold. */
-    CHANNELS("channels.csv", "channel", "channel", "Channel", 3, 60),
+    CHANNELS("channels.csv", "channel", "channel", "Channel", 2, 60),
     /** Work and inputs that come back. */
-    TASKS("tasks.csv", "task", "task", "Task", 10, 500);
+    TASKS("tasks.csv", "task", "task", "Task", 4, 500);
 
     private final String file;
     private final String key;

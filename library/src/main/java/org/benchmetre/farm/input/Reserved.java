@@ -5,8 +5,9 @@ import java.util.List;
 /** Names of groups of cost that hold what is no part, so that no part may take them. */
 public final class Reserved {
 
-    /** Plants, labour, charges, and what it takes to run. */
-    public static final List<String> GROUPS = List.of("Plants", "Installation labour", "Ownership charges");
+    /** Plants, labour, what stands for parts that are not listed, charges. */
+    public static final List<String> GROUPS =
+            List.of("Plants", "Installation labour", "House, by area", "Contingency on parts", "Ownership charges");
 
     private Reserved() {}
 }

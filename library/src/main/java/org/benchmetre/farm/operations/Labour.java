@@ -3,15 +3,15 @@ package org.benchmetre.farm.operations;
 import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.budget.Formulas.yearOf;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -30,12 +30,13 @@ public final class Labour {
     private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
     private static final Unit MONEY_A_MONTH = Unit.parse("money/mo");
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
+    private static final Unit MONEY_A_KG = Unit.parse("money/kg");
     private static final Unit PERSON = Unit.parse("person");
 
     /** Hours in each month, h/mo. */
     public final Line hoursInMonth;
-    /** Cost of work in each month, family work included, money/mo. */
-    public final Line costInMonth;
+    /** Cash for work in each month, money/mo. */
+    public final Line cashInMonth;
     /** Inputs in each month, money/mo. */
     public final Line inputsInMonth;
     /** Hours a year, h/a. */
@@ -46,19 +47,25 @@ public final class Labour {
     public final Line cash;
     /** Inputs a year, money/a. */
     public final Line inputs;
-    /** Work and inputs of the tasks that are counted by fruit, money/a: with what one more kg picked and packed costs, all that moves with it. */
-    public final Line movesWithYield;
+    /** Work and inputs of the tasks that are counted by fruit, for a kilogram, money/kg. */
+    public final Formula tasksPerKg;
 
-    private final Tasks tasks;
+    /** People needed in each month. */
+    public final Line people;
+    /** People in the month with most work. */
+    public final Line peakPeople;
+
     private final TaskWork work;
     private final PickingWork fruit;
+    private final Wages wages;
+    private final Axis drivers;
 
     /**
      * Declares entries and lines.
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param groups work of tasks, picking and packing, by group, which the year adds up
+     * @param groups work of tasks, picking and packing
      * @param wages what hours cost
      * @param months the months
      * @param benchMetres all benches end to end
@@ -70,86 +77,118 @@ public final class Labour {
             Wages wages,
             Months months,
             Line benchMetres) {
+        this.wages = wages;
         work = groups.work;
         fruit = groups.fruit;
-        tasks = work.tasks;
+        drivers = work.drivers.axis;
+        ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Tasks: hours by who does them");
+        ScheduleBuilder d = b.schedule(Sheets.OPERATIONS, "Drivers: work and inputs of their tasks, a year");
         ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Work by month");
         ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Work in a year");
-        hoursInMonth = m.line(
-                "hours_in_month",
-                "Hours of work",
-                HOURS_A_MONTH,
-                sum(work.monthHours, tasks.axis)
-                        .plus(fruit.picking.monthHours())
-                        .plus(fruit.packing.monthHours()));
-        Line hired = m.line(
-                "hired_hours",
-                "Hours hired",
-                HOURS_A_MONTH,
-                ofClass(m, "general_hours", "Hours hired, general work", Wages.GENERAL)
-                        .plus(ofClass(m, "skilled_hours", "Hours hired, skilled work", Wages.SKILLED)));
-        Line family = ofClass(m, "family_hours", "Hours of the family", Wages.FAMILY);
-        costInMonth = m.line(
-                "labour_cost_in_month",
-                "Cost of work, family work included",
-                MONEY_A_MONTH,
-                costOf(work.wage, fruit.picking.wage(), fruit.packing.wage()));
-        m.line(
+        Class general = ofClass(t, d, m, y, new Named(Wages.GENERAL, "general_hours", "Hours hired, general work"));
+        Class skilled = ofClass(t, d, m, y, new Named(Wages.SKILLED, "skilled_hours", "Hours hired, skilled work"));
+        Class family = ofClass(t, d, m, y, new Named(Wages.FAMILY, "family_hours", "Hours of the family"));
+        Line hired = m.line("hired_hours", "Hours hired", HOURS_A_MONTH, general.month.plus(skilled.month));
+        hoursInMonth = m.line("hours_in_month", "Hours of work", HOURS_A_MONTH, hired.plus(family.month));
+        cashInMonth = m.line(
                 "labour_cash_in_month",
                 "Cash for work",
                 MONEY_A_MONTH,
-                costOf(work.cashWage, fruit.picking.cashWage(), fruit.packing.cashWage()));
+                general.month
+                        .times(wages.generalRate)
+                        .plus(skilled.month.times(wages.skilledRate))
+                        .in(MONEY_A_MONTH));
+        m.line(
+                "labour_cost_in_month",
+                "Cost of work, family work included",
+                MONEY_A_MONTH,
+                cashInMonth.plus(family.month.times(wages.familyRate).in(MONEY_A_MONTH)));
         inputsInMonth = m.line(
                 "inputs_cost_in_month",
                 "Inputs",
                 MONEY_A_MONTH,
-                monthOf(sumProduct(work.inputs, work.monthShare, tasks.axis)));
+                monthOf(sumProduct(work.inputs, work.monthShare, work.tasks.axis)));
 
-        Axis all = groups.axis;
-        hours = y.line("labour_hours_total", "Hours of work", HOURS_A_YEAR, sum(groups.hours, all));
-        year(y, "hired_hours_total", "Hours hired", hired, months);
-        Line ofFamily = year(y, "family_hours_total", "Hours of the family", family, months);
-        cost = y.line("labour_cost_total", "Cost of work, family work included", MONEY_A_YEAR, sum(groups.cost, all));
-        cash = y.line("labour_cash_total", "Cash for work", MONEY_A_YEAR, sum(groups.cash, all));
-        y.line(
+        Line hiredTotal = y.line("hired_hours_total", "Hours hired", HOURS_A_YEAR, general.year.plus(skilled.year));
+        hours = y.line("labour_hours_total", "Hours of work", HOURS_A_YEAR, hiredTotal.plus(family.year));
+        cash = y.line(
+                "labour_cash_total",
+                "Cash for work",
+                MONEY_A_YEAR,
+                general.year
+                        .times(wages.generalRate)
+                        .plus(skilled.year.times(wages.skilledRate))
+                        .in(MONEY_A_YEAR));
+        Line ofFamily = y.line(
                 "family_wage_total",
                 "What family work would earn, no cash",
                 MONEY_A_YEAR,
-                ofFamily.times(wages.family).in(MONEY_A_YEAR));
-        inputs = y.line("inputs_cost_total", "Inputs", MONEY_A_YEAR, sum(groups.inputs, all));
-        movesWithYield = y.line(
-                "yield_tasks_cost",
-                "Work and inputs of tasks counted by fruit",
-                MONEY_A_YEAR,
-                countedByFruit(work.cost).plus(countedByFruit(work.inputs)),
-                "moves with yield, as picking and packing do");
+                family.year.times(wages.familyRate).in(MONEY_A_YEAR));
+        cost = y.line("labour_cost_total", "Cost of work, family work included", MONEY_A_YEAR, cash.plus(ofFamily));
+        Line inputsOf = d.line(
+                "driver_inputs",
+                "Inputs",
+                MONEY_A_YEAR.over(DRIVER),
+                sumWhere(work.inputsADriver, work.tasks.driver, work.drivers.key, work.tasks.axis));
+        inputs =
+                y.line("inputs_cost_total", "Inputs", MONEY_A_YEAR, sumProduct(inputsOf, work.drivers.amount, drivers));
+        tasksPerKg = ofFruit(general.driver)
+                .times(wages.generalRate)
+                .plus(ofFruit(skilled.driver).times(wages.skilledRate))
+                .plus(ofFruit(family.driver).times(wages.familyRate))
+                .plus(ofFruit(inputsOf))
+                .counting(MONEY_A_KG);
         perMetre(y, benchMetres);
-        people(m, y, entries, months);
+        people = people(m, y, entries);
+        peakPeople =
+                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(people, months.axis));
+        y.line("people_at_peak_whole", "The same in whole people", PERSON, peakPeople.wholeUp());
     }
 
-    private Line ofClass(ScheduleBuilder m, String id, String label, String wageClass) {
-        Formula ofTasks = sumWhere(work.monthHours, work.doneBy, text(wageClass), tasks.axis);
-        Formula all = ofTasks.plus(hoursOf(wageClass, fruit.picking)).plus(hoursOf(wageClass, fruit.packing));
-        return m.line(id, label, HOURS_A_MONTH, all);
+    /** A wage class, its lines and what they are called. */
+    private record Named(String wageClass, String id, String label) {}
+
+    /** Hours of a wage class for a unit of each driver, in each month and in the year. */
+    private record Class(Line driver, Line month, Line year) {}
+
+    private Class ofClass(ScheduleBuilder t, ScheduleBuilder d, ScheduleBuilder m, ScheduleBuilder y, Named named) {
+        Line byTask = t.line(
+                "task_" + named.id,
+                named.label,
+                HOURS_A_YEAR,
+                when(work.doneBy.is(named.wageClass), work.hours, none(HOURS_A_YEAR)));
+        Line byDriver = d.line(
+                "driver_" + named.id,
+                named.label,
+                HOURS_A_YEAR.over(DRIVER),
+                sumWhere(
+                        work.hoursADriver,
+                        work.classAndDriver,
+                        wages.joined(text(named.wageClass), work.drivers.key),
+                        work.tasks.axis));
+        Formula inMonth = monthOf(sumProduct(byTask, work.monthShare, work.tasks.axis));
+        Line month = m.line(
+                named.id,
+                named.label,
+                HOURS_A_MONTH,
+                inMonth.plus(by(named, fruit.picking, fruit.picking.monthHours()))
+                        .plus(by(named, fruit.packing, fruit.packing.monthHours())));
+        Line year = y.line(
+                named.id + "_total",
+                named.label,
+                HOURS_A_YEAR,
+                sumProduct(byDriver, work.drivers.amount, drivers)
+                        .plus(by(named, fruit.picking, fruit.picking.year().hours()))
+                        .plus(by(named, fruit.packing, fruit.packing.year().hours())));
+        return new Class(byDriver, month, year);
     }
 
-    private static Formula hoursOf(String wageClass, PickingWork.Work fruit) {
-        return when(fruit.wageClass().is(wageClass), fruit.monthHours(), none(HOURS_A_MONTH));
+    private static Formula by(Named named, PickingWork.Work fruit, Line hours) {
+        return when(fruit.wageClass().is(named.wageClass), hours, none(hours.unit()));
     }
 
-    private Formula costOf(Line ofTasks, Line ofPicking, Line ofPacking) {
-        return sumProduct(work.monthHours, ofTasks, tasks.axis)
-                .in(MONEY_A_MONTH)
-                .plus(fruit.picking.monthHours().times(ofPicking).in(MONEY_A_MONTH))
-                .plus(fruit.packing.monthHours().times(ofPacking).in(MONEY_A_MONTH));
-    }
-
-    private Formula countedByFruit(Line ofTasks) {
-        return sumWhere(ofTasks, tasks.driver, text(TaskDrivers.YIELD), tasks.axis);
-    }
-
-    private static Line year(ScheduleBuilder y, String id, String label, Line byMonth, Months months) {
-        return y.line(id, label, HOURS_A_YEAR, yearOf(byMonth, months.axis));
+    private Formula ofFruit(Line byDriver) {
+        return new Element(byDriver, drivers, drivers.indexOf(TaskDrivers.YIELD));
     }
 
     private void perMetre(ScheduleBuilder y, Line benchMetres) {
@@ -159,18 +198,15 @@ public final class Labour {
         y.line("labour_cost_per_metre", "Cost of work per metre of bench", moneyAMetre, cost.over(benchMetres));
     }
 
-    private void people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
+    private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries) {
         Line each = entries.add(
                 y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
                         .above(0, 744));
-        Line needed = m.line(
+        return m.line(
                 "people_in_month",
                 "People needed",
                 PERSON,
                 hoursInMonth.over(each),
                 "hours over the hours of one person: common practice, no source");
-        Line exact =
-                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(needed, months.axis));
-        y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());
     }
 }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
@@ -37,8 +38,6 @@ public final class OperationGroups {
     public final Line hours;
     /** Cost of work a year, family work included, money/a. */
     public final Line cost;
-    /** Cash cost of work a year, money/a. */
-    public final Line cash;
     /** Inputs a year, money/a. */
     public final Line inputs;
 
@@ -80,8 +79,20 @@ public final class OperationGroups {
         PickingWork.Year pack = fruit.packing.year();
         hours = s.line("operation_hours", "Hours", hoursAYear, rows(work.hours, pick.hours(), pack.hours()));
         cost = s.line("operation_cost", "Cost of work", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
-        cash = s.line("operation_cash_cost", "Cash for work", moneyAYear, rows(work.cash, pick.cash(), pack.cash()));
         inputs = s.line("operation_input_cost", "Inputs", moneyAYear, rows(work.inputs));
+    }
+
+    /**
+     * Work of the groups of picking and of packing.
+     *
+     * @return money/a, family work included
+     */
+    public Formula harvestAndPacking() {
+        return costOf(HARVEST).plus(costOf(PACKING));
+    }
+
+    private Formula costOf(String group) {
+        return new Element(cost, axis, axis.indexOf(groups.key(group)));
     }
 
     private Formula texts(List<String> all) {

@@ -28,8 +28,9 @@ public final class Operations {
      * @param containers containers
      * @param planting plants
      * @param trough substrate and mulch film
+     * @param wageLevel all wages against those entered
      */
-    public record Grounds(House house, Containers containers, Planting planting, Trough trough) {}
+    public record Grounds(House house, Containers containers, Planting planting, Trough trough, Line wageLevel) {}
 
     /**
      * Declares entries and lines.
@@ -43,7 +44,7 @@ public final class Operations {
      */
     public Operations(BudgetBuilder b, FarmEntries entries, Months months, Grounds g, Crop crop, Line cropShare) {
         Harvest harvest = crop.harvest;
-        Wages wages = new Wages(b, entries);
+        Wages wages = new Wages(b, entries, g.wageLevel());
         CropMonths inCrop = new CropMonths(b, months, cropShare, harvest, crop.chosen.benchWeeks());
         Replanting again = new Replanting(b, entries, g.planting().plantCount, crop.chosen.setOut(), harvest.yield);
         TaskDrivers drivers = new TaskDrivers(b, g, again.plants, harvest.yield);

@@ -35,6 +35,7 @@ public final class PickingWork {
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit MONEY_A_KG = Unit.parse("money/kg");
     private static final Unit KG_AN_HOUR = Unit.parse("kg/h");
+    private static final String HOURS = "fruit over rate plus passes times bench over pace: common practice, no source";
     private static final Bounds PASSES = new Bounds(0, true, 62, false);
     private static final Unit A_MONTH = Unit.parse("1/mo");
 
@@ -44,19 +45,17 @@ public final class PickingWork {
      * @param wageClass who does it
      * @param monthHours hours in each month
      * @param wage cost of an hour in the economic budget
-     * @param cashWage cash cost of an hour
      * @param year what it comes to in a year
      */
-    public record Work(Line wageClass, Line monthHours, Line wage, Line cashWage, Year year) {}
+    public record Work(Line wageClass, Line monthHours, Line wage, Year year) {}
 
     /**
      * What work comes to in a year.
      *
      * @param hours hours a year
      * @param cost cost a year, family work included
-     * @param cash cash cost a year
      */
-    public record Year(Line hours, Line cost, Line cash) {}
+    public record Year(Line hours, Line cost) {}
 
     /** Picking. */
     public final Work picking;
@@ -99,14 +98,21 @@ public final class PickingWork {
         Line packers = workers(s, "packing_wage_class", "Packing is done by: general, skilled or family");
 
         ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Picking and packing by month");
-        Line passes = passes(m, monthYield, aWeek);
-        Formula walking = passes.times(benchMetres).over(pace);
+        Line walking = m.line(
+                "walking_hours_in_month",
+                "Hours of walking along the benches, while there is fruit",
+                HOURS_A_MONTH,
+                passes(m, harvest.monthShare, aWeek)
+                        .times(benchMetres)
+                        .over(pace)
+                        .in(HOURS_A_MONTH),
+                "passes times bench over pace: common practice, no source");
         Line pick = m.line(
                 "picking_hours_in_month",
                 "Hours of picking",
                 HOURS_A_MONTH,
-                monthYield.over(pickingRate).plus(walking.in(HOURS_A_MONTH)),
-                "fruit over rate plus passes times bench over pace: common practice, no source");
+                monthYield.over(pickingRate).plus(whileFruit(harvest, walking)),
+                HOURS);
         m.line(
                 "kg_per_hour",
                 "Fruit an hour of picking",
@@ -115,8 +121,21 @@ public final class PickingWork {
         Line pack = m.line("packing_hours_in_month", "Hours of packing", HOURS_A_MONTH, monthYield.over(packingRate));
 
         ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Picking and packing in a year");
-        picking = work(y, "picking", "Picking", pickers, pick);
-        packing = work(y, "packing", "Packing", packers, pack);
+        Line walked = y.line(
+                "walking_hours",
+                "Walking along the benches, hours, while there is fruit",
+                HOURS_A_YEAR,
+                yearOf(walking, months.axis));
+        Formula toPick = harvest.yield.over(pickingRate).plus(whileFruit(harvest, walked));
+        Line hours = y.line("picking_hours", "Picking, hours", HOURS_A_YEAR, toPick, HOURS);
+        picking = work(y, "picking", "Picking", pickers, pick, hours);
+        packing = work(
+                y,
+                "packing",
+                "Packing",
+                packers,
+                pack,
+                y.line("packing_hours", "Packing, hours", HOURS_A_YEAR, harvest.yield.over(packingRate)));
         averages(y, harvest.yield);
         pickingMoves = y.line(
                 "picking_cost_of_one_more_kg",
@@ -139,38 +158,31 @@ public final class PickingWork {
         return entries.add(s.textEntry(id, label).oneOf(Wages.CLASSES));
     }
 
-    private Line passes(ScheduleBuilder m, Line monthYield, Line aWeek) {
+    /** Nobody walks along benches that bear nothing. */
+    private static Formula whileFruit(Harvest harvest, Line walking) {
+        return when(harvest.yield.isPositive(), walking, none(walking.unit()));
+    }
+
+    private Line passes(ScheduleBuilder m, Line fruitShare, Line aWeek) {
         Line entered =
                 months.numbers(m, "picks", "pick_passes", "Passes entered, 0 for the usual number", A_MONTH, PASSES);
         Formula usual = aWeek.times(months.days).in(A_MONTH);
         return m.line(
                 "pick_passes_in_month",
-                "Passes along the benches",
+                "Passes along the benches, while there is fruit",
                 A_MONTH,
-                when(monthYield.isPositive(), when(entered.isPositive(), entered, usual), none(A_MONTH)));
+                when(fruitShare.isPositive(), when(entered.isPositive(), entered, usual), none(A_MONTH)));
     }
 
-    private Work work(ScheduleBuilder y, String id, String label, Line workers, Line monthHours) {
+    private Work work(ScheduleBuilder y, String id, String label, Line workers, Line monthHours, Line hours) {
         Line wage = y.line(
                 id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers), Wages.OF_FAMILY);
-        Line cashWage = y.line(
-                id + "_cash_wage",
-                label + ", cash for an hour",
-                Wages.MONEY_AN_HOUR,
-                wages.cash(workers),
-                Wages.OF_FAMILY);
-        Line hours = y.line(id + "_hours", label + ", hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         Line cost = y.line(
                 id + "_cost_total",
                 label + ", cost of work",
                 MONEY_A_YEAR,
                 hours.times(wage).in(MONEY_A_YEAR));
-        Line cash = y.line(
-                id + "_cash_total",
-                label + ", cash for work",
-                MONEY_A_YEAR,
-                hours.times(cashWage).in(MONEY_A_YEAR));
-        return new Work(workers, monthHours, wage, cashWage, new Year(hours, cost, cash));
+        return new Work(workers, monthHours, wage, new Year(hours, cost));
     }
 
     private void averages(ScheduleBuilder y, Line picked) {

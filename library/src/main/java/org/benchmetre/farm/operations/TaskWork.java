@@ -2,7 +2,6 @@ package org.benchmetre.farm.operations;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
@@ -10,9 +9,7 @@ import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.DRIVER;
-import static org.benchmetre.farm.input.TradeUnits.HOUR;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -31,30 +28,29 @@ public final class TaskWork {
 
     private static final Unit A_YEAR = Unit.parse("1/a");
     private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
-    private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
 
-    /** Hours of each task in each month, h/mo. */
-    public final Line monthHours;
     /** Share of its year that each task has in each month. */
     public final Line monthShare;
     /** Hours a year, h/a. */
     public final Line hours;
     /** Wage class, general where the cell is blank; blank where the row is not in use. */
     public final Line doneBy;
-    /** Cost of an hour in the economic budget, money/h. */
-    public final Line wage;
-    /** Cash cost of an hour, money/h. */
-    public final Line cashWage;
     /** Cost of the work a year, family work included, money/a. */
     public final Line cost;
-    /** Cash cost of the work a year, money/a. */
-    public final Line cash;
     /** Inputs a year, money/a. */
     public final Line inputs;
 
     /** The tasks as entered. */
     final Tasks tasks;
+    /** What they are counted by. */
+    final TaskDrivers drivers;
+    /** Hours a year for each unit of the driver, h/(driver a). */
+    final Line hoursADriver;
+    /** Inputs a year for each unit of the driver, money/(driver a). */
+    final Line inputsADriver;
+    /** Wage class and driver, one text; the empty one where the row is not in use. */
+    final Line classAndDriver;
 
     /**
      * Declares the lines.
@@ -67,12 +63,12 @@ public final class TaskWork {
      */
     public TaskWork(BudgetBuilder b, Tasks tasks, TaskDrivers drivers, Wages wages, CropMonths crop) {
         this.tasks = tasks;
+        this.drivers = drivers;
         Months months = crop.months;
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks: hours and money a year");
         ScheduleBuilder blocks = b.schedule(Sheets.OPERATIONS, "Tasks by month");
         Line amount = s.line(
                 "task_amount", "Amount of driver", DRIVER, inUse(lookup(drivers.amount, drivers.key, tasks.driver)));
-        Line eachTime = s.line("task_hours_each_time", "Hours each time", HOUR, amount.times(hoursPerDriver()));
         Line often = s.line("task_times_a_year", "Times a year", A_YEAR, inUse(timesAYear(crop)));
         Line given = s.line("task_share_sum", "Shares entered", ONE, sum(tasks.monthShare, months.axis));
         Line pattern = s.textLine("task_pattern_used", "Spread by", patternOr(given));
@@ -84,28 +80,27 @@ public final class TaskWork {
                         pattern.is(Tasks.MONTHS),
                         tasks.monthShare,
                         when(pattern.is(Tasks.YIELD), crop.yieldShare, crop.evenShare))));
-        monthHours = blocks.line(
-                "task_month_hours",
-                "Hours in the month",
-                HOURS_A_MONTH,
-                monthOf(eachTime.times(often).times(monthShare)));
-        hours = s.line("task_hours", "Hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
+        hoursADriver = s.line(
+                "task_hours_a_driver_year",
+                "Hours a driver, a year",
+                HOURS_A_YEAR.over(DRIVER),
+                hoursPerDriver().times(often).times(when(pattern.is(Tasks.MONTHS), given, one())),
+                "shares of months that do not add to 1 lose hours or count them twice");
+        hours = s.line("task_hours", "Hours", HOURS_A_YEAR, amount.times(hoursADriver));
         doneBy = s.textLine("task_done_by", "Done by", doneBy());
-        wage = s.line("task_wage", "Cost of an hour", Wages.MONEY_AN_HOUR, inUse(wages.cost(doneBy)), Wages.OF_FAMILY);
-        cashWage = s.line(
-                "task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)), Wages.OF_FAMILY);
+        classAndDriver = s.textLine("task_class_driver", "Done by, and driver", wages.joined(doneBy, tasks.driver));
         cost = s.line(
-                "task_cost", "Cost of work", MONEY_A_YEAR, hours.times(wage).in(MONEY_A_YEAR));
-        cash = s.line(
-                "task_cash_cost",
-                "Cash for work",
+                "task_cost",
+                "Cost of work",
                 MONEY_A_YEAR,
-                hours.times(cashWage).in(MONEY_A_YEAR));
-        inputs = s.line(
-                "task_input_cost",
-                "Inputs",
-                MONEY_A_YEAR,
-                amount.times(tasks.inputPrice).times(often));
+                hours.times(inUse(wages.cost(doneBy))).in(MONEY_A_YEAR),
+                Wages.OF_FAMILY);
+        inputsADriver = s.line(
+                "task_inputs_a_driver",
+                "Inputs a driver, a year",
+                MONEY_A_YEAR.over(DRIVER),
+                tasks.inputPrice.times(often));
+        inputs = s.line("task_input_cost", "Inputs", MONEY_A_YEAR, amount.times(inputsADriver));
         warn(b, given, pattern);
     }
 

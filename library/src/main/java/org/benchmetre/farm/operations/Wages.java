@@ -2,12 +2,14 @@ package org.benchmetre.farm.operations;
 
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Formulas;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -37,40 +39,50 @@ public final class Wages {
     static final String OF_FAMILY =
             "family work at what it would earn elsewhere, and no cash: Commodity Costs and Returns Estimation Handbook, 2000";
 
-    private static final String METHOD = "wage times (1 + on-costs): Commodity Costs and Returns Estimation Handbook";
+    private static final String METHOD =
+            "wage, and what the employer pays on top of it: Commodity Costs and Returns Estimation Handbook, 2000";
 
+    /** An hour of general work, with on-costs, money/h. */
+    final Line generalRate;
+    /** An hour of skilled work, with on-costs, money/h. */
+    final Line skilledRate;
     /** What an hour of the family would earn elsewhere, money/h. */
-    public final Line family;
-
-    private final Line generalRate;
-    private final Line skilledRate;
+    final Line familyRate;
 
     /**
      * Declares entries and lines.
      *
      * @param b where the schedule is added
      * @param entries gives entries their values
+     * @param level all wages against those entered
      */
-    public Wages(BudgetBuilder b, FarmEntries entries) {
+    public Wages(BudgetBuilder b, FarmEntries entries, Line level) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Wages");
         s.note(
                 "On-costs are what the employer pays on top of hired wages: social charges, accident insurance, paid leave. "
                         + "Family work costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
         Line general = wage(s, entries, "wage_general", "Wage, general work");
         Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled work");
-        family = wage(s, entries, "wage_family", "Wage, family work (what the hours would earn elsewhere)");
+        Line family = wage(s, entries, "wage_family", "Wage, family work (what the hours would earn elsewhere)");
         Line onCosts = entries.add(s.entry("on_cost_share", "On-costs of hired wages, share of wage", ONE)
                 .from(0, 2));
-        generalRate = hired(s, "hired_general_rate", "An hour of general work", general, onCosts);
-        skilledRate = hired(s, "hired_skilled_rate", "An hour of skilled work", skilled, onCosts);
+        Formula hired = level.times(one().plus(onCosts));
+        generalRate = rate(s, "hired_general_rate", "An hour of general work, with on-costs", general.times(hired));
+        skilledRate = rate(s, "hired_skilled_rate", "An hour of skilled work, with on-costs", skilled.times(hired));
+        familyRate = rate(s, "family_rate", "An hour of family work", family.times(level));
     }
 
     private static Line wage(ScheduleBuilder s, FarmEntries entries, String id, String label) {
         return entries.add(s.entry(id, label, MONEY_AN_HOUR).from(0, 1_000_000));
     }
 
-    private static Line hired(ScheduleBuilder s, String id, String label, Line wage, Line onCosts) {
-        return s.line(id, label + ", with on-costs", MONEY_AN_HOUR, wage.times(one().plus(onCosts)), METHOD);
+    private static Line rate(ScheduleBuilder s, String id, String label, Formula worth) {
+        return s.line(id, label, MONEY_AN_HOUR, worth, METHOD);
+    }
+
+    /** A wage class and a driver as one text, by which hours are added up. */
+    Formula joined(Formula wageClass, Formula driver) {
+        return Formulas.joined(wageClass, text(" "), driver);
     }
 
     /**
@@ -80,7 +92,7 @@ public final class Wages {
      * @return money an hour
      */
     public Formula cost(Formula wageClass) {
-        return when(wageClass.is(FAMILY), family, hiredCost(wageClass));
+        return when(wageClass.is(FAMILY), familyRate, hiredCost(wageClass));
     }
 
     /**

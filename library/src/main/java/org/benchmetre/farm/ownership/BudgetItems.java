@@ -16,6 +16,17 @@ public final class BudgetItems {
     private final BudgetRows owning = new BudgetRows().section(BudgetRow.OWNERSHIP);
     private final BudgetRows overheads = new BudgetRows().section(BudgetRow.OVERHEAD);
     private final MovesWithYield moves;
+    private Sums sums;
+
+    /**
+     * The sums of the sections, each over the sums that other sections keep of the same amounts, so that what moves one amount moves
+     * few cells on its way to the total. The rows add up to them.
+     *
+     * @param operating operating costs, money/a
+     * @param ownership ownership costs, money/a
+     * @param overhead overhead, money/a
+     */
+    public record Sums(Formula operating, Formula ownership, Formula overhead) {}
 
     /**
      * Starts with receipts and what selling takes.
@@ -93,6 +104,21 @@ public final class BudgetItems {
     }
 
     /**
+     * A further ownership cost.
+     *
+     * @param key of its row
+     * @param label what a reader sees
+     * @param unit unit of the quantity, in words
+     * @param quantity a year
+     * @param amount money a year
+     * @return this
+     */
+    public BudgetItems owning(String key, String label, String unit, Formula quantity, Formula amount) {
+        owning.row(key, label, unit, quantity, amount);
+        return this;
+    }
+
+    /**
      * Overhead.
      *
      * @param o management, office, land, house
@@ -105,6 +131,22 @@ public final class BudgetItems {
                 .row("land", "Land", "m² of floor", o.floor, o.land)
                 .lump("house_charge", "House by bench and week", o.houseCharge);
         return this;
+    }
+
+    /**
+     * Says what the sections add up to.
+     *
+     * @param all the sum of each
+     * @return this
+     */
+    public BudgetItems adding(Sums all) {
+        sums = all;
+        return this;
+    }
+
+    /** What the sections add up to. */
+    Sums sums() {
+        return sums;
     }
 
     MovesWithYield moves() {
@@ -122,7 +164,7 @@ public final class BudgetItems {
     /** Costs added up so far, and what receipts leave above them. */
     record Sum(Line costs, Line returnsAbove) {}
 
-    List<BudgetRow> withTotals(Line sales, Sum running, Line owned, Line overhead, Sum all) {
+    List<BudgetRow> withTotals(Line sales, Sum running, Line owned, Formula overhead, Sum all) {
         List<BudgetRow> rows = new ArrayList<>(receipts.all());
         rows.addAll(new BudgetRows()
                 .total("total_receipts", "Total receipts", sales)

@@ -1,34 +1,41 @@
 package org.benchmetre.farm.ownership;
 
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.previous;
+import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.budget.Formulas.yearOf;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
-import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Receipts and operating costs by month, as far as they have a month: selling, work, inputs, water and feed, energy. Plants, care of the
- * lines, repairs, interest, ownership and overhead stand with the year. Water costs follow the water given in each month.
+ * Cash by month of the calendar, in a full year in which the house is planted. Receipts, selling, labour, inputs, water and energy come
+ * in their months, plants in that of planting; what has no month is spread evenly. Parts that wear out, loans and tax are not here.
  */
 public final class BudgetMonths {
 
     private static final Unit MONTHLY = Unit.parse("money/mo");
+    private static final Unit YEARLY = Unit.parse("money/a");
+    private static final Unit PER_YEAR = Unit.parse("1/a");
     private static final Unit PER_VOLUME = Unit.parse("money/m3");
+    private static final double MONTHS = 12;
 
     /**
      * What has a month.
      *
      * @param harvest receipts and what selling takes
-     * @param work cost of work
+     * @param work cash for work
      * @param inputs inputs of work
      * @param energy heat and electricity
      * @param water water of the chosen way
@@ -44,10 +51,31 @@ public final class BudgetMonths {
      */
     public record Water(Formula byMonth, Formula year, Formula cost) {}
 
+    /**
+     * Plants, which are paid in the month of planting.
+     *
+     * @param year the crop year
+     * @param order plants as they are ordered
+     * @param life how long they last, in years
+     */
+    public record Plants(CropYear year, PlantOrder order, Line life) {}
+
+    /** Water given in each month, m3/mo. */
+    public final Line waterGiven;
+    /** Water given in a year, m3/a. */
+    public final Line waterOfYear;
     /** Receipts by month, money/mo. */
     public final Line receipts;
-    /** Costs that have a month, money/mo. */
+    /** Cash that goes out by month, money/mo. */
     public final Line costs;
+    /** What plants cost in a year in which the house is planted, money/a. */
+    public final Line plantsOfYear;
+    /** Cash that has no month, money/a. */
+    public final Line evenOfYear;
+    /** Cash that goes out in a year, money/a. */
+    public final Line costsOfYear;
+    /** Cash that is left in a year, money/a. */
+    public final Line leftOfYear;
 
     /**
      * Declares the lines.
@@ -55,28 +83,37 @@ public final class BudgetMonths {
      * @param b where schedules are added
      * @param months the months
      * @param p what has a month
+     * @param plants paid in the month of planting
+     * @param evenly cash of a year that has no month
      */
-    public BudgetMonths(BudgetBuilder b, Months months, Parts p) {
-        ScheduleBuilder rate = b.schedule(Sheets.BUDGET, "Water by the cubic metre");
-        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and costs by month");
+    public BudgetMonths(BudgetBuilder b, Months months, Parts p, Plants plants, Formula evenly) {
+        ScheduleBuilder year = b.schedule(Sheets.BUDGET, "Cash of a year in which the house is planted");
+        year.note("Before loans and tax. Parts that wear out stand with the cash of the years of the plan.");
+        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and cash costs by month");
         s.note(
-                "Costs that have a month. Plants, care of the lines, repairs, interest, ownership and overhead stand with the year.");
+                "Care of the lines, planting again, repairs, insurance, property tax and overhead have no month: evenly.");
         s.roomBelow(24);
-        Line given = rate.line(
+        plantsOfYear = year.line(
+                "plants_cash_year",
+                "Plants of a year",
+                YEARLY,
+                plants.order()
+                        .cost
+                        .times(greater(number(1, PER_YEAR), number(1, ONE).over(plants.life()))),
+                "paid in full in the year of planting; those that last less than a year are bought as often as they "
+                        + "wear out, all counted in the planting month: a choice of this project, no source");
+        evenOfYear = year.line("cash_without_month", "Cash that has no month", YEARLY, evenly);
+        waterOfYear = year.line(
                 "water_given_chosen",
                 "Water given, chosen way",
                 p.water().year().unit(),
                 p.water().year());
-        Line watering = rate.line(
-                "watering_cost_chosen",
-                "Water, feed, drain and pumping, chosen way",
-                p.water().cost().unit(),
-                p.water().cost());
-        Line perVolume = rate.line(
-                "watering_per_volume",
-                "Water, feed, drain and pumping for a cubic metre given",
-                PER_VOLUME,
-                when(given.isPositive(), watering.over(given), none(PER_VOLUME)));
+        Line perVolume = perVolume(year, p.water());
+        waterGiven = s.line(
+                "month_water_given",
+                "Water given",
+                p.water().byMonth().unit(),
+                p.water().byMonth());
         Harvest h = p.harvest();
         receipts = s.line("budget_month_receipts", "Receipts", MONTHLY, h.receiptsByMonth);
         Line selling = s.line(
@@ -84,21 +121,38 @@ public final class BudgetMonths {
                 "Packs, freight, commission, other costs by the kg",
                 MONTHLY,
                 h.receiptsByMonth.minus(h.monthYield.times(h.netByMonth)));
-        Line work = s.line("budget_month_work", "Work", MONTHLY, p.work());
-        Line inputs = s.line("budget_month_inputs", "Inputs", MONTHLY, p.inputs());
-        Line water = s.line(
-                "budget_month_water",
-                "Water, feed, drain, pumping",
+        Line water = s.line("budget_month_water", "Water, feed, drain, pumping", MONTHLY, waterGiven.times(perVolume));
+        Line bought = s.line(
+                "budget_month_plants",
+                "Plants",
                 MONTHLY,
-                p.water().byMonth().times(perVolume));
-        Line energy = s.line("budget_month_energy", "Heat and electricity", MONTHLY, p.energy());
+                when(plants.year().isPlanting(), monthOf(plantsOfYear), none(MONTHLY)));
+        Formula even = monthOf(evenOfYear.over(number(MONTHS, ONE)));
         costs = s.line(
                 "budget_month_costs",
-                "Costs that have a month",
+                "Cash out",
                 MONTHLY,
-                selling.plus(work).plus(inputs).plus(water).plus(energy));
-        Line left = s.line("budget_month_left", "Left in the month", MONTHLY, receipts.minus(costs));
-        Line sum = s.declare("budget_month_so_far", "Left so far", MONTHLY, Kind.NUMBER, List.of(months.axis), "");
-        b.define(sum, previous(sum, none(MONTHLY)).plus(left));
+                selling.plus(p.work())
+                        .plus(p.inputs())
+                        .plus(water)
+                        .plus(p.energy())
+                        .plus(bought)
+                        .plus(even),
+                "what has no month is spread evenly over the twelve: a choice of this project, no source");
+        costsOfYear = year.line("cash_out_year", "Cash out in a year", YEARLY, yearOf(costs, months.axis));
+        leftOfYear = year.line("cash_left_year", "Cash left in a year", YEARLY, h.receipts.minus(costsOfYear));
+    }
+
+    private Line perVolume(ScheduleBuilder s, Water water) {
+        Line cost = s.line(
+                "watering_cost_chosen",
+                "Water, feed, drain and pumping, chosen way",
+                water.cost().unit(),
+                water.cost());
+        return s.line(
+                "watering_per_volume",
+                "Water, feed, drain and pumping for a cubic metre given",
+                PER_VOLUME,
+                when(waterOfYear.isPositive(), cost.over(waterOfYear), none(PER_VOLUME)));
     }
 }

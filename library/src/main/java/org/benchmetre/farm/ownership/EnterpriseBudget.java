@@ -2,7 +2,6 @@ package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.onlyWhen;
-import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -35,8 +34,12 @@ public final class EnterpriseBudget {
     public final Line aboveOperating;
     /** Receipts less all costs, money/a. */
     public final Line aboveTotal;
+    /** The same for a square metre of floor, money/(m2 a). */
+    public final Line aboveTotalPerArea;
     /** Operating costs, money/a. */
     public final Line operating;
+    /** Ownership costs, money/a. */
+    public final Line owning;
     /** All costs, money/a. */
     public final Line total;
     /** Each cost, money/a; 0 for receipts. */
@@ -46,8 +49,6 @@ public final class EnterpriseBudget {
 
     private final BudgetBuilder b;
     private final ScheduleBuilder page;
-    private Line section;
-    private Line amount;
 
     /**
      * Declares the lines.
@@ -72,12 +73,15 @@ public final class EnterpriseBudget {
         ScheduleBuilder evens = b.schedule(Sheets.BUDGET, "Break-evens: picking, packing and selling move with yield");
         List<BudgetRow> counted = items.counted();
         costs = amounts(counted);
-        Line receipts = sums.line("budget_receipts", "Receipts", YEARLY, sumOf(BudgetRow.RECEIPT));
-        operating = sums.line("operating_cost_total", "Operating costs", YEARLY, sumOf(BudgetRow.OPERATING));
+        Line receipts = items.moves().harvest.receipts;
+        operating = sums.line(
+                "operating_cost_total", "Operating costs", YEARLY, items.sums().operating());
         aboveOperating = sums.line(
                 "returns_above_operating", "Returns above operating costs", YEARLY, receipts.minus(operating));
-        Line owning = sums.line("ownership_cost_total", "Ownership costs", YEARLY, sumOf(BudgetRow.OWNERSHIP));
-        Line overhead = sums.line("budget_overhead", "Overhead", YEARLY, sumOf(BudgetRow.OVERHEAD));
+        owning = sums.line(
+                "ownership_cost_total", "Ownership costs", YEARLY, items.sums().ownership());
+        Line overhead =
+                sums.line("budget_overhead", "Overhead", YEARLY, items.sums().overhead());
         total = sums.line(
                 "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
         aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(total));
@@ -89,7 +93,7 @@ public final class EnterpriseBudget {
                 new BudgetItems.Sum(total, aboveTotal));
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
         table(rows, house, planting, fruit);
-        perUnit(units, house, planting);
+        aboveTotalPerArea = perUnit(units, house, planting);
         breakEvens(evens, new BreakEvens(items.moves().harvest, items.moves(), planting), operating, total);
     }
 
@@ -126,13 +130,9 @@ public final class EnterpriseBudget {
                 "budget_item", "Item", counted.stream().map(BudgetRow::key).toList(), 0);
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Items as they count");
         b.nameRows(items, s.textLine("budget_item_label", "Item", rows(items, counted, BudgetRow::label)));
-        section = s.textLine("budget_section", "Section", rows(items, counted, row -> text(row.section())));
-        amount = s.line("budget_amount", "Amount", YEARLY, rows(items, counted, BudgetRow::amount));
+        Line section = s.textLine("budget_section", "Section", rows(items, counted, row -> text(row.section())));
+        Line amount = s.line("budget_amount", "Amount", YEARLY, rows(items, counted, BudgetRow::amount));
         return s.line("budget_cost", "Cost", YEARLY, when(section.is(BudgetRow.RECEIPT), none(YEARLY), amount));
-    }
-
-    private Formula sumOf(String name) {
-        return sumWhere(amount, section, text(name), section.axes().get(0));
     }
 
     private static Formula rows(Axis axis, List<BudgetRow> rows, Function<BudgetRow, Formula> cell) {
@@ -161,12 +161,12 @@ public final class EnterpriseBudget {
         page.entry("budget_own", "Your own figure", YEARLY, axis).given(Given.blank(YEARLY));
     }
 
-    private void perUnit(ScheduleBuilder s, House house, Planting planting) {
+    private Line perUnit(ScheduleBuilder s, House house, Planting planting) {
         perUnit(s, "Above operating costs", aboveOperating, house, planting);
-        perUnit(s, "Above total cost", aboveTotal, house, planting);
+        return perUnit(s, "Above total cost", aboveTotal, house, planting);
     }
 
-    private static void perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
+    private static Line perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
         s.line(
                 returns.id() + "_per_metre",
                 label + ", per metre of bench",
@@ -177,7 +177,7 @@ public final class EnterpriseBudget {
                 label + ", per plant",
                 Unit.parse("money/(plant a)"),
                 planting.each(returns));
-        s.line(
+        return s.line(
                 returns.id() + "_per_area",
                 label + ", per m² of floor",
                 Unit.parse("money/(m2 a)"),

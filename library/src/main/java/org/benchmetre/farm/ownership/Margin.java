@@ -14,6 +14,10 @@ public final class Margin {
 
     /** What is left in a year, money/a. */
     public final Line total;
+    /** Price of fruit at which nothing is left, money/kg; none without fruit. */
+    public final Line breakEvenPrice;
+    /** Fruit per plant and crop at which nothing is left, g; none where no yield covers the cost. */
+    public final Line breakEvenYield;
 
     /**
      * Declares the lines.
@@ -52,13 +56,13 @@ public final class Margin {
                 Unit.parse("money/a"),
                 yearly.total.minus(moves.total));
         BreakEvens evens = new BreakEvens(harvest, moves, planting);
-        s.line(
+        breakEvenPrice = s.line(
                 "break_even_price",
                 "Price at which nothing is left",
                 moneyPerKg,
                 evens.price(yearly.total),
                 BreakEvens.PRICE_RULE);
-        s.line(
+        breakEvenYield = s.line(
                 "break_even_yield",
                 "Fruit per plant and crop at which nothing is left",
                 BreakEvens.GRAMS,

@@ -4,6 +4,7 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.when;
 
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -41,14 +42,20 @@ public final class MovesWithYield {
      * @param packing what packing it costs
      * @param tasks work and inputs of tasks counted by fruit, a year
      */
-    public MovesWithYield(BudgetBuilder b, Harvest h, Line picking, Line packing, Line tasks) {
+    public MovesWithYield(BudgetBuilder b, Harvest h, Line picking, Line packing, Formula tasks) {
         harvest = h;
         ScheduleBuilder s = b.schedule(Sheets.CROP, "All that moves with yield");
         Line byTasks = s.line(
                 "yield_tasks_per_kg",
                 "Tasks counted by fruit",
                 PER_KG,
-                when(h.yield.isPositive(), tasks.over(h.yield), none(PER_KG)));
+                when(h.yield.isPositive(), tasks, none(PER_KG)));
+        s.line(
+                "yield_tasks_cost",
+                "Work and inputs of tasks counted by fruit",
+                YEARLY,
+                byTasks.times(h.yield),
+                "moves with yield, as picking and packing do");
         workPerKg = s.line(
                 "work_per_kg",
                 "Picking, packing and tasks counted by fruit",

@@ -29,10 +29,21 @@ public final class OperatingInterest {
 
     /** Interest a year, money/a, by way to water. */
     public final Line byWay;
-    /** What it is paid on, money/a, by way to water. */
+    /** Interest a year with the way chosen, money/a. */
+    public final Line interest;
+    /** What that is paid on, money/a. */
     public final Line expense;
     /** Interest for each unit of expense. */
     public final Line factor;
+
+    /**
+     * Expense before harvest, a year.
+     *
+     * @param byWay what differs by way to water
+     * @param chosen the same with the way chosen
+     * @param alike what is the same for every way
+     */
+    public record Expense(Formula byWay, Line chosen, Formula alike) {}
 
     /**
      * Declares entries and lines.
@@ -40,10 +51,9 @@ public final class OperatingInterest {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param ways ways to water
-     * @param ofWays expense that differs by way, a year
-     * @param ofAll expense that does not, a year
+     * @param before expense before harvest
      */
-    public OperatingInterest(BudgetBuilder b, FarmEntries entries, Ways ways, Formula ofWays, Formula ofAll) {
+    public OperatingInterest(BudgetBuilder b, FarmEntries entries, Ways ways, Expense before) {
         ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Operating capital");
         Line rate = entries.add(e.entry("operating_rate", "Rate on operating capital, real", REAL)
                 .from(OwnershipRates.LEAST_RATE, 1));
@@ -63,9 +73,21 @@ public final class OperatingInterest {
                                 .times(months.in(Unit.parse("a")))
                                 .times(financed),
                         "share outstanding times rate times time: USDA course material for beginning farmers");
+        ScheduleBuilder y = b.schedule(Sheets.BUDGET, "Interest on operating capital, chosen way to water");
+        Line alike =
+                y.line("operating_expense_alike", "Expense that is the same for every way", YEARLY, before.alike());
+        expense = y.line(
+                "operating_expense",
+                "Expense before harvest",
+                YEARLY,
+                before.chosen().plus(alike));
+        interest = y.line("operating_interest", "Interest on operating capital", YEARLY, expense.times(factor));
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by way to water");
-        expense =
-                s.line("way_operating_expense", "Expense before harvest", YEARLY, ways.whereFilled(ofWays.plus(ofAll)));
-        byWay = s.line("way_operating_interest", "Interest on operating capital", YEARLY, expense.times(factor));
+        Line ofWay = s.line(
+                "way_operating_expense",
+                "Expense before harvest",
+                YEARLY,
+                ways.whereFilled(before.byWay().plus(alike)));
+        byWay = s.line("way_operating_interest", "Interest on operating capital", YEARLY, ofWay.times(factor));
     }
 }

@@ -1,11 +1,9 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.countWhere;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.or;
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
@@ -32,15 +30,15 @@ public final class Overhead {
     private static final String RENTED = "rented";
 
     /** Management, a year. */
-    final Line management;
+    public final Line management;
     /** Office, a year. */
-    final Line office;
+    public final Line office;
     /** Rent of the land, or what it would rent for. */
-    final Line land;
+    public final Line land;
     /** Floor the rent is paid for. */
     final Line floor;
     /** The house by bench and week, a year; 0 where its parts are charged. */
-    final Line houseCharge;
+    public final Line houseCharge;
     /** All overhead, money/a. */
     public final Line total;
     /** Overhead that costs cash, money/a. */
@@ -52,9 +50,9 @@ public final class Overhead {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param house benches and floor
-     * @param driver what each part is counted by
+     * @param structure cost of the parts that belong to the house
      */
-    public Overhead(BudgetBuilder b, FarmEntries entries, House house, Line driver) {
+    public Overhead(BudgetBuilder b, FarmEntries entries, House house, Line structure) {
         ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Management, office, land, house");
         management = entries.add(
                 e.entry("management_cost", "Management, a year", YEARLY).from(0, 1e12));
@@ -100,28 +98,11 @@ public final class Overhead {
                         .plus(when(houseOf.is(OWN), none(YEARLY), houseCharge)),
                 "management, land and house of one's own cost no cash: Commodity Costs and Returns Estimation Handbook, 2000");
         Formula byWeeks = method.is(BY_BENCH_WEEK);
-        Formula structure = countWhere(driver, text("house_area"), driver.axes().get(0));
         s.warning(
                 "house_charge_warning",
                 "House charged once",
                 and(byWeeks, or(not(houseCharge.isPositive()), structure.isPositive())),
-                "The house is charged by bench and week: give a bench_week_charge, and leave its structure, the parts counted by "
-                        + "house_area, out of materials.csv, so that it is charged once.");
-        s.textLine(
-                "left_out_house",
-                "House in total cost",
-                when(
-                        or(byWeeks, structure.isPositive()),
-                        text("The house is in total cost."),
-                        text(
-                                "Total cost leaves out the house, its heater, fans and screens: no part is counted by house_area and no "
-                                        + "bench-week charge is made.")));
-        s.textLine(
-                "left_out_management",
-                "Management in total cost",
-                when(
-                        management.plus(office).isPositive(),
-                        text("Management or office is in total cost."),
-                        text("Total cost leaves out management and office: both entries are 0.")));
+                "The house is charged by bench and week: give a bench_week_charge, and leave its structure out of materials.csv, the "
+                        + "parts counted by house_area or of the block house, so that it is charged once.");
     }
 }

@@ -1,6 +1,8 @@
 package org.benchmetre.farm.ownership;
 
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.recovery;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -35,8 +37,9 @@ public final class OwnershipRates {
 
     private static final String HANDBOOK = "Commodity Costs and Returns Estimation Handbook, 2000";
 
-    private static final String RECOVERED = "capital recovery, or straight line where that is chosen: " + HANDBOOK;
-    private static final String STRAIGHTENED = "(cost - salvage) / life + (cost + salvage) / 2 rate: " + HANDBOOK;
+    /** Where {@link #ofCost} and {@link #ofSalvage} come from, as a note of a line. */
+    static final String RECOVERED =
+            "capital recovery, or (cost - salvage) / life + (cost + salvage) / 2 rate: " + HANDBOOK;
 
     /** Where {@link #charges} come from, as a note of a line. */
     static final String CHARGED = "shares of average value, half of cost and salvage: " + HANDBOOK;
@@ -46,7 +49,8 @@ public final class OwnershipRates {
     private static final Unit YEAR = Unit.parse("a");
     private static final Unit REAL = Unit.parse("real/a");
     private static final Unit PER_YEAR = Unit.parse("1/a");
-    private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
+    private static final Formula MONEY_OF_ONE = number(1, Unit.MONEY);
+    private static final Formula NO_MONEY = none(Unit.MONEY);
 
     private final Line rate;
     private final Line method;
@@ -82,25 +86,34 @@ public final class OwnershipRates {
     }
 
     /**
-     * Adds the yearly amount that pays for a thing over its life, by the rule chosen; before it the one by straight line, whose name
-     * ends in {@code _straight}.
+     * What pays in a year for one of money over a life, by the rule chosen.
      *
-     * @param s where the lines are added
-     * @param id identifier
-     * @param label what a reader sees
      * @param life in years, above zero
-     * @param cost money
-     * @param salvage money of the same unit
-     * @return money a year
+     * @return a share a year
      */
-    Line recovered(ScheduleBuilder s, String id, String label, Line life, Formula cost, Formula salvage) {
-        Unit yearly = MONEY_A_YEAR.times(cost.unit()).over(Unit.MONEY);
-        Formula depreciation = cost.minus(salvage).over(life);
-        Formula interest = average(cost, salvage).times(rate.counting(PER_YEAR));
-        Line straight = s.line(
-                id + "_straight", label + ", by straight line", yearly, depreciation.plus(interest), STRAIGHTENED);
-        Formula chosen = when(method.is(STRAIGHT), straight, recovery(rate, life, cost, salvage));
-        return s.line(id, label, yearly, chosen, RECOVERED);
+    Formula ofCost(Line life) {
+        Formula straight = one().over(life).plus(halfRate());
+        return when(
+                method.is(STRAIGHT),
+                straight,
+                recovery(rate, life, MONEY_OF_ONE, NO_MONEY).counting(PER_YEAR));
+    }
+
+    /**
+     * What one of salvage at the end of a life takes off that in a year, by the rule chosen.
+     *
+     * @param life in years, above zero
+     * @return a share a year
+     */
+    Formula ofSalvage(Line life) {
+        Formula straight = one().over(life).minus(halfRate());
+        Formula recovered = none(PER_YEAR)
+                .minus(recovery(rate, life, NO_MONEY, MONEY_OF_ONE).counting(PER_YEAR));
+        return when(method.is(STRAIGHT), straight, recovered);
+    }
+
+    private Formula halfRate() {
+        return rate.counting(PER_YEAR).over(number(2, ONE));
     }
 
     /**

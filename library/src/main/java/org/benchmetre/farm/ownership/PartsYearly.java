@@ -22,26 +22,39 @@ import org.benchmetre.farm.takeoff.TakeOff;
  */
 public final class PartsYearly {
 
+    private static final String RECOVERED = OwnershipRates.RECOVERED;
     private static final Unit YEARLY = Unit.parse("money/a");
+    private static final Unit PER_YEAR = Unit.parse("1/a");
+    private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
 
     /** Life of each part, in years. */
     public final Line life;
     /** Salvage of a unit of each part, money/item. */
     public final Line unitSalvage;
-    /** Repairs of a unit of each part, money/(a item). */
-    public final Line unitRepairs;
     /** Capital recovery of each part a year, for the chosen way, money/a. */
     public final Line recovery;
-    /** Repairs of each part a year, for the chosen way, money/a. */
-    public final Line repairs;
+    /** Capital recovery of all parts a year, for the chosen way, money/a. */
+    public final Line recoveryTotal;
+    /** Repairs of all parts a year, for the chosen way, money/a. */
+    public final Line repairsTotal;
+    /** Installing and taking out a year, for the chosen way, money/a. */
+    public final Line labourTotal;
+    /** Insurance and property tax a year, for the chosen way, money/a. */
+    public final Line chargesTotal;
+    /** What one of cost recovers in a year, 1/a, by part. */
+    public final Line ofCost;
+    /** What one of salvage takes off that in a year, 1/a, by part. */
+    public final Line ofSalvage;
     /** Recovery and repairs of each part, money/a, by way to water. */
     public final Line wayParts;
     /** Installing and taking out, money/a, by way to water. */
     public final Line wayLabour;
     /** Insurance and property tax, money/a, by way to water. */
     public final Line wayCharges;
-    /** Installing and taking out, for each unit of the driver, money/(a driver). */
-    public final Line driverLabour;
+    /** Installing and taking out, h/a, by way to water, recovered over the lives of the parts. */
+    public final Line wayHours;
+    /** Installing and taking out, for each unit of the driver, h/(a driver). */
+    public final Line driverHours;
     /** Insurance and property tax, for each unit of the driver, money/(a driver). */
     public final Line driverCharges;
 
@@ -72,10 +85,21 @@ public final class PartsYearly {
         unitSalvage =
                 table.line("material_unit_salvage", "Salvage of a unit", MONEY.over(ITEM), m.salvage.over(t.packSize));
         Unit perItem = YEARLY.over(ITEM);
-        Line recovered =
-                rates.recovered(table, "material_unit_recovery", "Capital recovery", life, t.unitCost, unitSalvage);
-        unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
-        repairs = table.line("material_repairs_yearly", "Repairs, chosen way", YEARLY, t.quantity.times(unitRepairs));
+        ofCost = table.line(
+                "material_recovery_of_one", "Recovered for one of cost", PER_YEAR, rates.ofCost(life), RECOVERED);
+        ofSalvage = table.line(
+                "material_worth_of_salvage",
+                "Taken off for one of salvage",
+                PER_YEAR,
+                rates.ofSalvage(life),
+                RECOVERED);
+        Line recovered = table.line(
+                "material_unit_recovery",
+                "Capital recovery",
+                perItem,
+                t.unitCost.times(ofCost).minus(unitSalvage.times(ofSalvage)),
+                RECOVERED);
+        Line unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         recovery = table.line(
                 "material_recovery_yearly", "Capital recovery, chosen way", YEARLY, t.quantity.times(recovered));
         driverCharges = table.line(
@@ -84,21 +108,47 @@ public final class PartsYearly {
                 YEARLY.over(DRIVER),
                 t.perDriver.times(rates.charges(t.unitCost, unitSalvage)),
                 OwnershipRates.CHARGED);
-        driverLabour = table.line(
-                "material_driver_labour",
-                "Installing and taking out, a driver",
-                YEARLY.over(DRIVER),
-                m.rate.times(unitLabour(table, m, wage)));
+        driverHours = table.line(
+                "material_driver_hours",
+                "Installing and taking out, a driver, hours a year",
+                HOURS_A_YEAR.over(DRIVER),
+                m.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
+                "taking out counts as a negative salvage");
+        ScheduleBuilder sums = b.schedule(Sheets.MATERIALS, "Parts of the chosen way, a year");
+        recoveryTotal = sums.line(
+                "parts_recovery_total", "Capital recovery of parts", YEARLY, sumProduct(t.quantity, recovered, m.axis));
+        repairsTotal = sums.line(
+                "parts_repairs_total", "Repairs of parts", YEARLY, sumProduct(t.quantity, unitRepairs, m.axis));
+        Line hours = sums.line(
+                "parts_labour_hours",
+                "Installing and taking out, hours a year",
+                HOURS_A_YEAR,
+                sumProduct(t.amount, driverHours, m.axis));
+        labourTotal = sums.line(
+                "parts_labour_total",
+                "Installing and taking out",
+                YEARLY,
+                hours.times(wage).in(YEARLY));
+        chargesTotal = sums.line(
+                "parts_charges_total",
+                "Insurance and property tax",
+                YEARLY,
+                sumProduct(t.amount, driverCharges, m.axis));
         wayParts = parts.line(
                 "material_way_yearly_cost",
                 "Yearly cost of the exact quantity, by part",
                 YEARLY,
                 t.wayAmount.times(t.perDriver).times(recovered.plus(unitRepairs)));
+        wayHours = ways.line(
+                "way_labour_yearly_hours",
+                "Installing and taking out, hours a year",
+                HOURS_A_YEAR,
+                sumProduct(t.wayAmount, driverHours, m.axis));
         wayLabour = ways.line(
                 "way_labour_yearly",
                 "Installing and taking out",
                 YEARLY,
-                sumProduct(t.wayAmount, driverLabour, m.axis));
+                wayHours.times(wage).in(YEARLY));
         wayCharges = ways.line(
                 "way_charges_yearly",
                 "Insurance and property tax",
@@ -107,40 +157,12 @@ public final class PartsYearly {
     }
 
     /**
-     * Adds what an amount spent on a part, or left as salvage at the end of its life, is in a year; the yearly cost is a straight line
-     * in both.
+     * Insurance and property tax.
      *
-     * @param s where the lines are added
-     * @param id identifier
-     * @param label what a reader sees
-     * @param cost an amount spent
-     * @param salvage an amount that is left at the end of life
-     * @return money/a, by part
-     */
-    public Line recoveredOf(ScheduleBuilder s, String id, String label, Formula cost, Formula salvage) {
-        return rates.recovered(s, id, label, life, cost, salvage);
-    }
-
-    /**
-     * Insurance and property tax of an amount spent that leaves no salvage.
-     *
-     * @param cost an amount spent
-     * @return money/a
+     * @param cost money, or money of something
+     * @return the same a year
      */
     public Formula chargesOf(Formula cost) {
         return rates.charges(cost, none(MONEY));
-    }
-
-    /** Installing a unit recovers over its life like a cost, taking it out like a negative salvage. */
-    private Line unitLabour(ScheduleBuilder table, Materials m, Line wage) {
-        Unit perItem = MONEY.over(ITEM);
-        Line install = table.line("material_unit_installing", "Installing a unit", perItem, m.installHours.times(wage));
-        Line remove = table.line(
-                "material_unit_taking_out",
-                "Taking out a unit, as negative salvage",
-                perItem,
-                none(perItem).minus(m.removeHours.times(wage)));
-        return rates.recovered(
-                table, "material_unit_labour", "Installing and taking out, a unit", life, install, remove);
     }
 }

@@ -1,12 +1,10 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
@@ -46,6 +44,19 @@ public final class YearlyCost {
     public final Line plantsLife;
     /** What parts cost in a year. */
     public final PartsYearly owned;
+    /** The house by area. */
+    public final HouseByArea house;
+    /** Contingency on parts. */
+    public final Contingency contingency;
+
+    /**
+     * What is owned beside the plants.
+     *
+     * @param parts what parts cost in a year
+     * @param house the house by area
+     * @param contingency contingency on parts
+     */
+    public record Owned(PartsYearly parts, HouseByArea house, Contingency contingency) {}
 
     /**
      * What it takes to run.
@@ -61,13 +72,15 @@ public final class YearlyCost {
      * @param b where schedules are added
      * @param s the schedule of results for a reader
      * @param first first cost, what it is made of and what was chosen
-     * @param owned what parts cost in a year
+     * @param all what is owned beside the plants
      * @param harvest crops a year and fruit
      * @param running what it takes to run
      */
     public YearlyCost(
-            BudgetBuilder b, ScheduleBuilder s, FirstCost first, PartsYearly owned, Harvest harvest, Running running) {
-        this.owned = owned;
+            BudgetBuilder b, ScheduleBuilder s, FirstCost first, Owned all, Harvest harvest, Running running) {
+        owned = all.parts();
+        house = all.house();
+        contingency = all.contingency();
         FirstCost.Parts p = first.parts;
         FirstCost.Choices chosen = first.chosen;
         CostGroups groups = first.groups;
@@ -75,13 +88,13 @@ public final class YearlyCost {
         ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water");
         ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
         Line stockLife = years(b, p.stock(), harvest);
-        byStock = owned.rates.recovered(
-                b.schedule(Sheets.CROP, "Plant stock: yearly cost"),
-                "stock_yearly_cost",
-                "Recovered over their life",
-                stockLife,
-                p.stock().firstCost,
-                none(MONEY));
+        byStock = b.schedule(Sheets.CROP, "Plant stock: yearly cost")
+                .line(
+                        "stock_yearly_cost",
+                        "Recovered over their life",
+                        YEARLY,
+                        p.stock().firstCost.times(owned.rates.ofCost(stockLife)),
+                        OwnershipRates.RECOVERED);
         ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
         plantsLife = plantYears.line(
                 "plants_life_years",
@@ -101,9 +114,12 @@ public final class YearlyCost {
                         YEARLY,
                         groups.rows(
                                 owned.wayParts,
-                                p.ways().whereFilled(plants),
-                                owned.wayLabour,
-                                owned.wayCharges,
+                                List.of(
+                                        p.ways().whereFilled(plants),
+                                        owned.wayLabour,
+                                        p.ways().whereFilled(house.recovery),
+                                        p.ways().whereFilled(contingency.recovery),
+                                        p.ways().whereFilled(owned.wayCharges.plus(house.charges))),
                                 running.groups().stream()
                                         .map(cost ->
                                                 cost.axes().isEmpty() ? p.ways().whereFilled(cost) : cost)

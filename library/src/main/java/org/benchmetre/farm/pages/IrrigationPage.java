@@ -3,6 +3,7 @@ package org.benchmetre.farm.pages;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
@@ -10,7 +11,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
-import org.benchmetre.page.Cautions;
+import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
@@ -168,13 +169,13 @@ final class IrrigationPage {
                         Chart.Shape.STACKED_BARS,
                         List.of(cost),
                         ways,
-                        List.of(),
+                        Optional.empty(),
                         11 + ways.filled(),
                         "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause."));
     }
 
     private List<Block> cautions() {
-        return List.of(new Cautions(
+        return List.of(new CautionList(
                 "Cautions",
                 budget.cautions().stream()
                         .filter(caution -> TOPICS.contains(caution.topic()))

@@ -16,8 +16,8 @@ import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Reserved;
 
 /**
- * The groups of cost: those of the parts in order of first use, then parts of any other group, plants, installation labour,
- * ownership charges, and what it takes to run. First cost and yearly cost have the same groups, and each sums to its total.
+ * The groups of cost: those of the parts in order of first use, then parts of any other group, plants, installation labour, the house by
+ * area, contingency, ownership charges, and what it takes to run. First cost and yearly cost have the same groups, and each sums to its total.
  */
 public final class CostGroups {
 
@@ -92,17 +92,15 @@ public final class CostGroups {
      * An amount for each group.
      *
      * @param byPart amounts of parts, gathered by their group
-     * @param plants amount of the plants
-     * @param labour amount of installation labour
-     * @param charges amount of insurance and property tax
+     * @param fixed amounts of the groups that are no parts, in the order of their labels
      * @param running what it takes to run, in the order of its labels
      * @return one formula a group
-     * @throws IllegalArgumentException when there are not as many running costs as labels
+     * @throws IllegalArgumentException when there are not as many amounts as groups
      */
-    public Formula rows(Line byPart, Formula plants, Formula labour, Formula charges, List<Formula> running) {
+    public Formula rows(Line byPart, List<Formula> fixed, List<Formula> running) {
         List<Formula> rows = new ArrayList<>();
         rows.addAll(ofParts(byPart));
-        rows.addAll(List.of(plants, labour, charges));
+        rows.addAll(fixed);
         rows.addAll(running);
         if (rows.size() != axis.size()) {
             throw new IllegalArgumentException(

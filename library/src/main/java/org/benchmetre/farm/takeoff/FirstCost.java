@@ -11,11 +11,13 @@ import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.HOUR;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
+import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
@@ -23,8 +25,8 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * First cost: what it takes to build. Parts by their groups, first plants, and installation labour, for every way to water; the
- * chosen way is the total. Each amount reaches the total along one path: part or hours or plants, group by way, group, total.
+ * First cost: what it takes to build. Parts by their groups, first plants, installation labour, and the sums that stand for parts which
+ * are not listed, for every way to water; the chosen way is the total. Each amount reaches the total along one path: part or hours or plants, group by way, group, total.
  * Waste is bought but not installed, so hours follow the quantity without it. Common practice, no source.
  */
 public final class FirstCost {
@@ -47,8 +49,13 @@ public final class FirstCost {
     /** First cost of the plants of the chosen stock, money. */
     public final Line plants;
 
+    /** Plants of the chosen stock as they are ordered. */
+    public final PlantOrder order;
+
     /** First cost, money. */
     public final Line total;
+    /** First cost per metre of bench, money/m. */
+    public final Line perMetre;
     /** First cost per square metre of floor, money/m2. */
     public final Line perArea;
 
@@ -75,6 +82,14 @@ public final class FirstCost {
     public record Choices(Line way, Line stock, Line wage) {}
 
     /**
+     * Sums that stand for parts which are not listed, the same for every way to water.
+     *
+     * @param house the house, by area
+     * @param contingency contingency on parts
+     */
+    public record Lumps(Line house, Line contingency) {}
+
+    /**
      * Declares the lines.
      *
      * @param b where schedules are added
@@ -82,8 +97,9 @@ public final class FirstCost {
      * @param p what first cost is made of
      * @param chosen choices and wage
      * @param costs the groups of cost
+     * @param lumps sums that stand for parts which are not listed
      */
-    public FirstCost(BudgetBuilder b, ScheduleBuilder summary, Parts p, Choices chosen, CostGroups costs) {
+    public FirstCost(BudgetBuilder b, ScheduleBuilder summary, Parts p, Choices chosen, CostGroups costs, Lumps lumps) {
         parts = p;
         this.chosen = chosen;
         groups = costs;
@@ -123,10 +139,18 @@ public final class FirstCost {
                 HOUR,
                 sumProduct(p.takeOff().wayAmount, hoursPerDriver, m.axis));
         wayLabour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
-        plants = firstPlants(b, p.stock(), chosen.stock());
+        order = new PlantOrder(b, p.stock(), chosen.stock());
+        plants = order.exact;
 
         Formula byPart = costs.rows(
-                p.takeOff().wayCost, p.ways().whereFilled(plants), wayLabour, none(MONEY), costs.withoutRunning());
+                p.takeOff().wayCost,
+                List.of(
+                        p.ways().whereFilled(plants),
+                        wayLabour,
+                        p.ways().whereFilled(lumps.house()),
+                        p.ways().whereFilled(lumps.contingency()),
+                        none(MONEY)),
+                costs.withoutRunning());
         Line groupByWay = byWay.line("group_way_first_cost", "First cost, by group", MONEY, byPart);
 
         Unit perMetreUnit = Unit.parse("money/m");
@@ -142,7 +166,9 @@ public final class FirstCost {
         Line group = byGroup.line("group_first_cost", "First cost", MONEY, ofWay(groupByWay));
         byGroup.line("group_first_cost_per_metre", "First cost per metre", perMetreUnit, group.over(benchMetres));
         total = summary.line("first_cost_total", "First cost, in total", MONEY, sum(group, costs.axis));
-        perArea = results(summary, p, total);
+        this.perMetre = summary.line(
+                "first_cost_per_metre", "First cost per metre of bench", perMetreUnit, total.over(benchMetres));
+        perArea = results(summary, p);
     }
 
     /**
@@ -155,20 +181,12 @@ public final class FirstCost {
         return lookup(byWay, parts.ways().key, chosen.way());
     }
 
-    private static Line firstPlants(BudgetBuilder b, PlantStock stock, Line choice) {
-        return b.schedule(Sheets.CROP, "First plants, of the chosen stock")
-                .line("plants_first_cost", "First plants", MONEY, lookup(stock.firstCost, stock.key, choice));
-    }
-
-    private static Line results(ScheduleBuilder s, Parts p, Line total) {
-        Unit perMetre = Unit.parse("money/m");
+    private Line results(ScheduleBuilder s, Parts p) {
         Unit perFoot = Unit.parse("money/ft");
         Unit perPlant = Unit.parse("money/plant");
         Unit perArea = Unit.parse("money/m2");
         Unit perSquareFoot = Unit.parse("money/ft2");
-        Line metre = s.line(
-                "first_cost_per_metre", "First cost per metre of bench", perMetre, total.over(p.house().benchMetres));
-        s.line("first_cost_per_foot", "First cost per foot of bench", perFoot, metre.in(perFoot));
+        s.line("first_cost_per_foot", "First cost per foot of bench", perFoot, perMetre.in(perFoot));
         s.line(
                 "first_cost_per_plant",
                 "First cost per plant",

@@ -75,6 +75,8 @@ public final class Materials {
     public final Line priceHigh;
     /** Keys of the ways the part belongs to; blank for all. */
     public final Line option;
+    /** Block of a whole budget it belongs to; blank for none, see {@link PartBlocks}. */
+    final Line block;
 
     /** The groups of parts. */
     public final Groups groups;
@@ -97,6 +99,7 @@ public final class Materials {
         group = c.groups("group", "material_group", "Group", groups);
         driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);
         option = c.keyList("option", "material_option", "Way to water", ways.key.id());
+        block = c.choice("block", "material_block", "Block of a whole budget", PartBlocks.WORDS, "");
         Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
         rate = c.numbers("rate", "material_rate", "Rate", itemPerDriver, Columns.NOT_NEGATIVE, Double.NaN);
         waste = c.numbers("waste", "material_waste", "Waste", ONE, SHARE, 0);
@@ -109,6 +112,7 @@ public final class Materials {
         freight = c.numbers("freight", "material_freight", "Freight, share", ONE, SHARE, 0);
         salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
         c.words("source", "material_source", "Source");
+        c.words("supplier", "material_supplier", "Supplier");
         Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
         life = l.documented("life", "material_life", "Life", ONE, Columns.POSITIVE);
         lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");

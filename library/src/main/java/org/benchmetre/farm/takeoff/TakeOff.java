@@ -42,8 +42,18 @@ public final class TakeOff {
     public final Line quantity;
     /** Cost of the exact quantity of each part, for the chosen way, money. */
     public final Line exact;
+    /** Whole packs of each part, for the chosen way. */
+    public final Line packs;
+    /** Cost of each part in whole packs, for the chosen way, money. */
+    public final Line bought;
+    /** Value of what is left over of each part, money. */
+    public final Line leftValue;
+    /** Cost of the exact quantity of all parts, for the chosen way, money. */
+    public final Line exactTotal;
     /** Cost of all parts in whole packs, for the chosen way, money. */
     public final Line purchase;
+    /** Packs of all parts, for the chosen way. */
+    public final Line packCount;
     /** Units in a pack, one where blank, item/pack. */
     public final Line packSize;
     /** Delivered price of a unit, money/item. */
@@ -53,8 +63,19 @@ public final class TakeOff {
     /** Amount of its driver for each part, the same for every way but where it is counted by outlets or metres of line. */
     public final Line driverAmount;
 
+    /** All prices of parts against those entered. */
+    public final Line priceLevel;
+
     private final Drivers drivers;
     private final Ways ways;
+
+    /**
+     * What holds for all parts.
+     *
+     * @param way key of the way that is counted
+     * @param priceLevel all prices of parts against those entered
+     */
+    public record Settings(Line way, Line priceLevel) {}
 
     /**
      * Declares the lines.
@@ -63,11 +84,12 @@ public final class TakeOff {
      * @param m parts as entered
      * @param d what parts are counted by
      * @param ways ways to water
-     * @param chosenWay key of the way that is counted
+     * @param settings which way is counted, and the level of prices
      */
-    public TakeOff(BudgetBuilder b, Materials m, Drivers d, Ways ways, Line chosenWay) {
+    public TakeOff(BudgetBuilder b, Materials m, Drivers d, Ways ways, Settings settings) {
         this.drivers = d;
         this.ways = ways;
+        priceLevel = settings.priceLevel();
         Unit perPack = ITEM.over(PACK);
         Unit moneyPerItem = MONEY.over(ITEM);
         Unit itemPerDriver = ITEM.over(DRIVER);
@@ -85,7 +107,7 @@ public final class TakeOff {
                 "material_delivered_price",
                 "Price delivered",
                 Unit.parse("money/pack"),
-                m.price.times(one().plus(m.freight).plus(m.salesTax)));
+                m.price.times(settings.priceLevel()).times(one().plus(m.freight).plus(m.salesTax)));
         unitCost = list.line("material_unit_cost", "Price of a unit", moneyPerItem, delivered.over(packSize));
         perDriver = list.line(
                 "material_per_driver", "Units a driver, with waste", itemPerDriver, m.rate.times(one().plus(m.waste)));
@@ -110,18 +132,17 @@ public final class TakeOff {
                 "material_amount",
                 "Amount of driver",
                 DRIVER,
-                when(belongs(m.option, chosenWay), driverAmount, none(DRIVER)));
+                when(belongs(m.option, settings.way()), driverAmount, none(DRIVER)));
         quantity = list.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
-        list.textLine("purchase_unit", "Unit", m.unit);
-        Line packs = list.line(
+        packs = list.line(
                 "material_packs", "Whole packs", PACK, quantity.over(packSize).wholeUp());
         exact = list.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
-        Line bought = list.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
+        bought = list.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
         Line left = list.line(
                 "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
-        Line leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
+        leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
 
-        totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
+        exactTotal = totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
         purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
         totals.line(
                 "leftover_value",
@@ -129,7 +150,7 @@ public final class TakeOff {
                 MONEY,
                 sum(leftValue, m.axis),
                 "the whole difference between whole packs and exact quantity");
-        totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
+        packCount = totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
     }
 
     /**

@@ -8,6 +8,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.UsualRange;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Plausible;
+import org.benchmetre.budget.entry.UnitWord;
 import org.benchmetre.budget.entry.Usual;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.budget.unit.UnitException;
@@ -64,7 +65,7 @@ record UnitPrices(Line unit, Line pack, Map<String, Usual> known) implements Usu
 
     /** How many of the known unit one of the other is; 0 where one does not convert to the other. */
     private static double factor(String from, String to) {
-        if (from.equalsIgnoreCase(to)) {
+        if (UnitWord.isSame(from, to)) {
             return 1;
         }
         try {

@@ -42,7 +42,7 @@ class BoundsTest {
 
     @Test
     void the_bounds_are_told_with_their_unit() {
-        assertThat(new Bounds(2, true, 5, false).words("m")).isEqualTo("a number from 2 to 5 in m");
+        assertThat(new Bounds(2, true, 5, false).words("m")).isEqualTo("a number from 2 to 5 m");
         assertThat(new Bounds(2, false, 5, true).words("")).isEqualTo("a whole number above 2 and of at most 5");
         assertThat(new Bounds(2, true, INFINITE, false).words("")).isEqualTo("a number of at least 2");
         assertThat(new Bounds(-INFINITE, true, 5, false).words("")).isEqualTo("a number of at most 5");

@@ -15,7 +15,7 @@ class NumberGateTest {
 
     private static final Unit METRE = Unit.METRE;
     private static final Bounds NOT_NEGATIVE = new Bounds(0, true, 500, false);
-    private static final String EXPECTED = ", expected a number from 0 to 500 in m for Length (bench_length)";
+    private static final String EXPECTED = ", expected a number from 0 to 500 m for Length (bench_length)";
 
     private final List<String> refusals = new ArrayList<>();
 
@@ -35,6 +35,35 @@ class NumberGateTest {
     void plain_numbers_are_taken(String text, double value) {
         assertThat(take(text).orElseThrow().number()).isEqualTo(value);
         assertThat(refusals).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3 metrs, 3 metrs, did you mean m?",
+        "3 foots, foots, did you mean ft?",
+        "3 inchs, inchs, did you mean in?",
+        "3 furlong, furlong, ''",
+        "3 liters, liters, ''"
+    })
+    void a_unit_that_is_none_is_told_with_the_one_that_was_meant(String typed, String unit, String question) {
+        assertThat(take(typed)).isEmpty();
+        String behind = question.isEmpty() ? "" : "; " + question;
+        assertThat(refusals)
+                .containsExactly("found \"" + unit.replace("3 ", "")
+                        + "\", expected a unit that converts to m for Length (bench_length)" + behind);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"bench, ea", "plant, pcs", "1, each", "outlet, Pieces"})
+    void pieces_are_what_the_line_counts(String counted, String word) {
+        Unit unit = Unit.parse(counted);
+        NumberGate gate = new NumberGate(new Subject("Count", "count", unit, "EUR"), Bounds.ANY, Blank.REFUSED);
+        assertThat(gate.accept(Typed.of("12 " + word, unit), Given.blank(unit))
+                        .orElse(no -> refusals.add(no.words()))
+                        .orElseThrow()
+                        .number())
+                .isEqualTo(12);
+        assertThat(take("12 " + word)).isEmpty();
     }
 
     @Test
@@ -114,8 +143,8 @@ class NumberGateTest {
                 .containsExactly(
                         "found \"-5 m\"" + EXPECTED,
                         "found \"-5 ft\"" + EXPECTED,
-                        "found \"0 m\", expected a number above 0 in m for Length (bench_length)",
-                        "found \"2.5 m\", expected a whole number from 1 to 9 in m for Length (bench_length)");
+                        "found \"0 m\", expected a number above 0 m for Length (bench_length)",
+                        "found \"2.5 m\", expected a whole number from 1 to 9 m for Length (bench_length)");
     }
 
     @Test

@@ -34,7 +34,7 @@ class NumbersTest {
     @Test
     void bounds_that_were_computed_are_told_as_people_write_them() {
         assertThat(new Bounds(0.1 + 0.2, true, 16 * 0.3 + 1e-15, false).words("m"))
-                .isEqualTo("a number from 0.3 to 4.8 in m");
+                .isEqualTo("a number from 0.3 to 4.8 m");
         assertThat(new Bounds(0, false, 3 * 0.1, true).words(""))
                 .isEqualTo("a whole number above 0 and of at most 0.3");
     }

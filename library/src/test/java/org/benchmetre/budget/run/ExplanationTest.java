@@ -73,7 +73,7 @@ class ExplanationTest {
         Figures figures = Figures.of(b.build());
 
         assertThat(Explanation.of(figures, figures.budget().line("square_mean"), 0))
-                .hasToString("Mean (square_mean) = 3 m\n  = square_area/side_length\n  Area (square_area) = 9 m2\n"
+                .hasToString("Mean (square_mean) = 3 m\n  = square_area/side_length\n  Area (square_area) = 9 m²\n"
                         + "    = side_length*side_length\n    Side (side_length) = 3 m\n      entry, default\n"
                         + "  Side (side_length) = 3 m (see above)\n");
     }

@@ -3,9 +3,11 @@ package org.benchmetre.budget.unit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class UnitTest {
@@ -36,14 +38,89 @@ class UnitTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "furlong", "m/", "m//s", "L/(h", "2m", "m^2", "m2)"})
+    @ValueSource(strings = {"", "furlong", "m/", "m//s", "L/(h", "2m", "m2)", "ML", "Mg", "m yr/"})
     void whatIsNoUnitIsRefused(String text) {
         assertThatThrownBy(() -> Unit.parse(text)).isInstanceOf(UnitException.class);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "money/(m a), EUR/m/yr",
+        "money/(a m2), EUR/m²/yr",
+        "money/a, EUR/yr",
+        "money, EUR",
+        "%/a, %/yr",
+        "g/(plant crop), g/plant/crop",
+        "L/(h plant), L/h/plant",
+        "h/(mo person), h/person/mo",
+        "m3, m³",
+        "1/h, 1/h",
+        "1, 1",
+        "degC, °C",
+        "Btu/(h ft2 degF), Btu/h/ft²/°F",
+        "Pa s, Pa·s",
+        "mH2O, mH₂O",
+        "uS/cm, µS/cm",
+        "kWh/fuel_unit, kWh/fuel unit",
+        "real/a, 1/yr (real)",
+        "money_nominal/a, EUR/yr (nominal)"
+    })
+    void aUnitIsShownAsPeopleWriteItAndReadsBack(String inFiles, String written) {
+        assertThat(Unit.parse(inFiles).display("EUR")).isEqualTo(written);
+        assertThat(Unit.parse(written, Map.of("EUR", Unit.MONEY))).isEqualTo(Unit.parse(inFiles));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "feet, ft",
+        "Foot, ft",
+        "FT, ft",
+        "inches, in",
+        "inch, in",
+        "hours, h",
+        "hr, h",
+        "years, a",
+        "yr, a",
+        "days, d",
+        "weeks, wk",
+        "months, mo",
+        "F, degF",
+        "°F, degF",
+        "° C, degC",
+        "lbs, lb",
+        "LB, lb",
+        "sq ft, ft2",
+        "square feet, ft2",
+        "sqft, ft2",
+        "cu ft, ft3",
+        "sq. m, m2",
+        "cubic metres, m3",
+        "litre, L",
+        "liters, L",
+        "l/h, L/h",
+        "m^2, m2",
+        "m², m2",
+        "gpm, gal/min",
+        "g per plant per crop, g/(plant crop)",
+        "plants, plant",
+        "L / h, L/h",
+        "Pa·s, Pa s"
+    })
+    void whatElsePeopleWriteIsTaken(String written, String inFiles) {
+        assertThat(Unit.parse(written)).isEqualTo(Unit.parse(inFiles));
+    }
+
     @Test
-    void moneyShowsTheCurrencyAndReadsItBack() {
-        assertThat(Unit.parse("money/m").display("EUR")).isEqualTo("EUR/m");
+    void whatIsCountedIsToldFromWhatIsMeasured() {
+        assertThat(List.of("1", "bench", "plant").stream().map(Unit::parse)).allMatch(Unit::isCount);
+        assertThat(List.of("%", "m", "m2", "money", "bench2", "1/bench").stream()
+                        .map(Unit::parse))
+                .noneMatch(Unit::isCount);
+    }
+
+    @Test
+    void filesKeepTheirSpelling() {
+        assertThat(Unit.parse("money/(m2 a)").inFiles("EUR")).isEqualTo("EUR/(m2 a)");
         assertThat(Unit.parse("EUR/m", Map.of("EUR", Unit.MONEY))).isEqualTo(Unit.parse("money/m"));
     }
 

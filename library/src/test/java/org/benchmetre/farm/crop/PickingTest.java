@@ -12,6 +12,7 @@ import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.Sample;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.layout.Containers;
 import org.benchmetre.farm.layout.House;
@@ -47,7 +48,7 @@ class PickingTest {
         Months months = new Months(b, entries.profile());
         House house = new House(b, entries);
         Planting planting = new Planting(b, entries, house, new Containers(b, entries, house));
-        PlantStock stock = new PlantStock(b, entries, house, planting);
+        PlantStock stock = new PlantStock(b, entries, house, planting, new Levels(b, entries));
         Line choice = entries.add(b.schedule("Choice", "Choice")
                 .textEntry("stock_choice", "Choice")
                 .keyOf(stock.key)

@@ -95,18 +95,4 @@ class OverheadTest {
                         .text("house_charge_warning"))
                 .isEmpty();
     }
-
-    @Test
-    void what_total_cost_leaves_out_is_said() {
-        assertThat(with().text("left_out_house")).isEqualTo("The house is in total cost.");
-        assertThat(with("house_charge_by=parts").text("left_out_house")).startsWith("Total cost leaves out the house");
-        assertThat(with("house_charge_by=parts", "material_driver[pump]=house_area")
-                        .text("left_out_house"))
-                .isEqualTo("The house is in total cost.");
-        assertThat(with().text("left_out_management")).isEqualTo("Management or office is in total cost.");
-        assertThat(with("management_cost=0 money/a").text("left_out_management"))
-                .isEqualTo("Management or office is in total cost.");
-        assertThat(with("management_cost=0 money/a", "office_cost=0 money/a").text("left_out_management"))
-                .startsWith("Total cost leaves out management and office");
-    }
 }

@@ -18,7 +18,7 @@ import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.Sample;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
-import org.benchmetre.page.Cautions;
+import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Panel;
@@ -101,7 +101,7 @@ class IrrigationPageTest {
 
     @Test
     void cautions_that_concern_water_are_there_in_short() {
-        List<Cautions> cautions = blocks(IrrigationPage.of(Sample.troughHouse()), Cautions.class);
+        List<CautionList> cautions = blocks(IrrigationPage.of(Sample.troughHouse()), CautionList.class);
         assertThat(cautions).hasSize(1);
         assertThat(cautions.get(0).inFull()).isFalse();
         assertThat(cautions.get(0).all().stream().map(caution -> caution.topic()))

@@ -21,7 +21,7 @@ import org.benchmetre.farm.input.Sheets;
 /** How evenly each way would water lines of other lengths, by the same formulas as the bench, and the longest that is even enough. */
 final class RunLengths {
 
-    private static final List<Integer> METRES = List.of(5, 10, 15, 20, 30, 40, 60, 80, 100);
+    private static final List<Integer> METRES = List.of(10, 20, 40, 60, 100);
 
     RunLengths(BudgetBuilder b, Outlets outlets, Conditions water, InReach where, Slope slope, Line asMade) {
         Axis axis = Axis.periods(

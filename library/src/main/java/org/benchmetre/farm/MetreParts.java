@@ -1,0 +1,62 @@
+package org.benchmetre.farm;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.irrigation.clogging.Clogging;
+import org.benchmetre.farm.whole.MoneyOfAMetre;
+
+/**
+ * The receipts and costs of a year in a dozen parts, each amount in one of them: those of the enterprise budget, gathered by who takes
+ * the money.
+ */
+final class MetreParts {
+
+    private final List<MoneyOfAMetre.Part> all = new ArrayList<>();
+
+    private MetreParts() {}
+
+    /**
+     * Gathers the parts.
+     *
+     * @param o whose costs they are
+     * @param running interest on operating capital
+     * @param n plants, work by group, and what the chosen way takes
+     * @param ownership ownership costs of the enterprise budget, money/a
+     */
+    static List<MoneyOfAMetre.Part> of(
+            RunningCosts.Owners o, RunningCosts running, BudgetPage.Needs n, Line ownership) {
+        MetreParts parts = new MetreParts();
+        Harvest fruit = o.moves().harvest;
+        parts.all.add(new MoneyOfAMetre.Part("fruit_first", "Fruit, first grade", true, fruit.firstGradeReceipts));
+        parts.all.add(new MoneyOfAMetre.Part("fruit_second", "Fruit, second grade", true, fruit.secondGradeReceipts));
+        Formula atHarvest = n.work().harvestAndPacking();
+        parts.cost(MoneyOfAMetre.HARVEST_LABOUR, "Harvest and packing labour", atHarvest)
+                .cost(
+                        MoneyOfAMetre.OTHER_LABOUR,
+                        "Other labour",
+                        o.labour().cost.minus(atHarvest))
+                .cost("plants", "Plants", n.yearly().plants)
+                .cost("watering", "Water, nutrient solution, maintenance", watering(o, n))
+                .cost(MoneyOfAMetre.HEAT_AND_POWER, "Heat and power", o.energy().cost().total)
+                .cost("selling", "Packs, freight, commission", fruit.yieldCosts)
+                .cost("inputs", "Protection, hives, tests", o.labour().inputs)
+                .cost("ownership", "Ownership and repairs", ownership.plus(n.yearly().owned.repairsTotal))
+                .cost("overhead", "Overhead and interest", o.overhead().total.plus(n.chosen(running.interest.byWay)));
+        return parts.all;
+    }
+
+    private static Formula watering(RunningCosts.Owners o, BudgetPage.Needs n) {
+        Clogging clogging = o.clogging();
+        return n.chosen(o.watering().cost.running)
+                .plus(n.chosen(clogging.care().careCost))
+                .plus(n.chosen(clogging.dry().replanting));
+    }
+
+    private MetreParts cost(String key, String label, Formula amount) {
+        all.add(new MoneyOfAMetre.Part(key, label, false, amount));
+        return this;
+    }
+}

@@ -1,0 +1,71 @@
+package org.benchmetre.farm.takeoff;
+
+import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.MONEY;
+
+import java.util.List;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * The block of a whole budget that each part belongs to, as its row says. A part without a word that is counted by the floor of the house
+ * is taken for a part of the house; one that is not says {@code none}.
+ */
+public final class PartBlocks {
+
+    /** The structure with its cover. */
+    public static final String HOUSE = "house";
+    /** Boiler or heaters, fuel store, pipes. */
+    public static final String HEATING_PLANT = "heating_plant";
+    /** Fans, pads, shade. */
+    public static final String COOLING = "cooling";
+    /** Where fruit is cooled and kept. */
+    public static final String COLD_ROOM = "cold_room";
+    /** Supply, panels, wiring. */
+    public static final String ELECTRICAL = "electrical";
+
+    private static final String NONE = "none";
+    private static final String FLOOR = "house_area";
+
+    /** The words a row may say. */
+    static final List<String> WORDS = List.of(HOUSE, HEATING_PLANT, COOLING, COLD_ROOM, ELECTRICAL, NONE);
+
+    /** What the parts of the house cost, money. */
+    public final Line house;
+
+    private final Line cost;
+    private final Line counted;
+
+    /**
+     * Declares the lines.
+     *
+     * @param b where a schedule is added
+     * @param m parts as entered
+     * @param cost cost of each part, money
+     */
+    public PartBlocks(BudgetBuilder b, Materials m, Line cost) {
+        this.cost = cost;
+        Formula unsaid = when(m.driver.is(FLOOR), text(HOUSE), text(""));
+        counted = b.schedule(Sheets.MATERIALS, "Parts: block of a whole budget")
+                .textLine(
+                        "material_block_counted",
+                        "Block counted",
+                        when(m.driver.isFilled(), when(m.block.isFilled(), m.block, unsaid), text("")));
+        house = b.schedule(Sheets.MATERIALS, "Parts of the house")
+                .line("house_parts_cost", "Parts that belong to the house", MONEY, cost(HOUSE));
+    }
+
+    /**
+     * What the parts of a block cost.
+     *
+     * @param block one of the words
+     * @return money; above zero where a part has a quantity and a price
+     */
+    public Formula cost(String block) {
+        return sumWhere(cost, counted, text(block), counted.axes().get(0));
+    }
+}
