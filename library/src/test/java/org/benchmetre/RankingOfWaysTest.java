@@ -136,7 +136,7 @@ class RankingOfWaysTest {
     void a_fourth_way_in_a_spare_row_has_flip_values_of_its_own() throws ScenarioException {
         Figures f = with(MIST);
         int row = texts(f, "flip_address").indexOf("way_failed_per_year[spare_1]");
-        assertThat(texts(f, "flip_label").get(row)).isEqualTo("Outlets failed a year, Mist");
+        assertThat(texts(f, "flip_label").get(row)).isEqualTo("Failing outlets of Mist");
         double value = f.number(f.budget().line("flip_value"), row);
         String[] settings = MIST.clone();
         settings[settings.length - 1] = "way_failed_per_year[spare_1]=" + value;

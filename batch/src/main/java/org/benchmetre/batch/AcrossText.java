@@ -25,7 +25,7 @@ final class AcrossText {
         this.cells = cells;
         this.block = block;
         this.compared = IntStream.range(0, block.axis().size())
-                .filter(row -> !block.axis().isSpare(row) || !name(row).isEmpty())
+                .filter(row -> block.axis().isSpare(row) ? isFilledIn(row) : row >= block.from() && row < block.to())
                 .boxed()
                 .toList();
     }
@@ -59,6 +59,11 @@ final class AcrossText {
         List<String> words = new ArrayList<>(List.of(label));
         shown.forEach(cell -> words.add(cells.shown(cell, decimals)));
         return words;
+    }
+
+    /** A spare row that somebody has filled stands after the last of the others. */
+    private boolean isFilledIn(int row) {
+        return block.to() == block.axis().filled() && !name(row).isEmpty();
     }
 
     /** What a row of the axis is called; empty for a spare row that nobody has filled. */

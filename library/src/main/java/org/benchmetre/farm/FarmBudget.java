@@ -249,7 +249,7 @@ public final class FarmBudget {
                         "Marketable fruit per m² of floor",
                         harvest.yield.over(house.houseArea),
                         "Check yield_per_plant, plant_spacing and the size of the house.");
-        LineShare line = new LineShare(b, materials, takeOff, owned, wage);
+        LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,
                 ways,
@@ -263,13 +263,7 @@ public final class FarmBudget {
                         ways,
                         wayChoice,
                         new WaysCompared.Water(hydraulics, watering, clogging),
-                        new WaysCompared.Costs(
-                                line,
-                                owning.contingency().wayRecovery,
-                                running.interest.byWay,
-                                first.wayPerMetre,
-                                yearlyCost.way,
-                                yearlyCost.wayPerMetre),
+                        new WaysCompared.Costs(line, running.interest.byWay, yearlyCost.wayPerMetre),
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)

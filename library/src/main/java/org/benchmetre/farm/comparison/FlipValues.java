@@ -51,6 +51,8 @@ final class FlipValues {
     final Line to;
     /** The value, by entry; 0 where no value flips the answer. */
     final Line at;
+    /** The value at which each way costs as much as the first, or one outside what is looked at, by entry and way. */
+    final Line wayAt;
 
     private final List<Doubtful> entries;
     private final Axis axis;
@@ -92,10 +94,10 @@ final class FlipValues {
                 "above whatever is looked at; our choice");
 
         ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and way to water");
-        Line value = meets(b, blocks, outside);
-        Formula apart = Sizes.of(value.minus(current));
+        wayAt = meets(b, blocks, outside);
+        Formula apart = Sizes.of(wayAt.minus(current));
         Formula inside =
-                and(not(least.minus(value).isPositive()), not(value.minus(most).isPositive()), rank.rival.isPositive());
+                and(not(least.minus(wayAt).isPositive()), not(wayAt.minus(most).isPositive()), rank.rival.isPositive());
         Line distance =
                 blocks.line("flip_way_distance", "How far that is from the entry", ONE, when(inside, apart, outside));
         Line nearest = b.schedule(Sheets.IRRIGATION, "Flip values: the nearest")
@@ -114,7 +116,7 @@ final class FlipValues {
                 "Flips to, by its key",
                 when(found, lookup(rank.ways.key, mark, text(NEAREST)), text("")));
         at = result.line(
-                "flip_at", "Value, 0 for none", ONE, when(to.isFilled(), lookup(value, rank.ways.key, to), none(ONE)));
+                "flip_at", "Value, 0 for none", ONE, when(to.isFilled(), lookup(wayAt, rank.ways.key, to), none(ONE)));
     }
 
     /** The value at which each way costs as much as the first, or one outside what is looked at: a block of entries and ways. */

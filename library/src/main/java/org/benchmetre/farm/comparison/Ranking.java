@@ -40,6 +40,8 @@ public final class Ranking {
     final Line yearly;
     /** The word {@code recommended} or {@code next}, by way. */
     final Line place;
+    /** 1 for each way that reaches the target. */
+    final Line reaches;
     /** How many ways reach the target. */
     final Line reaching;
     /** Ways in use, ranked or not. */
@@ -76,7 +78,7 @@ public final class Ranking {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ranking, in figures");
         Line used = table.line("way_in_use", "In use (1 for yes)", ONE, when(ways.key.isFilled(), one(), none(ONE)));
         inUse = s.line("ways_in_use", "Ways in use", ONE, sum(used, ways.axis));
-        Line reaches = table.line(
+        reaches = table.line(
                 "way_reaches_target",
                 "Reaches the target (1 for yes)",
                 ONE,

@@ -36,6 +36,11 @@ public final class Recommendation {
 
     private record Reason(String name, String label, String less, String more) {}
 
+    /** What a reader sees of the one that comes first. */
+    final Line firstLabel;
+    /** What a reader sees of the one that comes next. */
+    final Line nextLabel;
+
     private final Ranking rank;
     private final ScheduleBuilder weighed;
 
@@ -63,13 +68,13 @@ public final class Recommendation {
                                 even,
                                 text(": least yearly cost per metre of the ways that reach the target uniformity."),
                                 text(": least yearly cost per metre, but no way reaches the target uniformity."))));
-        s.textLine("recommended_label", "The way recommended", first);
+        firstLabel = s.textLine("recommended_label", "The way recommended", first);
         s.line(
                 "recommended_saving_per_metre",
                 "Saves against the next",
                 PER_METRE,
                 onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other way"));
-        Line nextLabel = s.textLine("irrigation_next", "The next", next);
+        nextLabel = s.textLine("irrigation_next", "The next", next);
         s.textLine(
                 "irrigation_reason_evenness",
                 "Evenness",
@@ -91,8 +96,8 @@ public final class Recommendation {
                 when(
                         drained.exceeds(number(MUCH_OF_A_PULSE, drained.unit())),
                         text(
-                                "More than 30 % of each pulse drains from the lines before the next, most of it at the low end: fewer "
-                                        + "and longer pulses, or check valves, keep plants even."),
+                                "More than 30 % of each pulse drains from the lines before the next, most at the low end: fewer, longer "
+                                        + "pulses or check valves help."),
                         text("Little of each pulse drains from the lines before the next.")),
                 "much from 30 % of a pulse on: " + COMMON);
         Reason costs = new Reason(
@@ -110,9 +115,9 @@ public final class Recommendation {
                 "Clogging",
                 "Less fruit is lost to dry plants than with: ",
                 "More fruit is lost to dry plants than with: ");
-        reason(s, costs, g.ownership(), nextLabel);
-        reason(s, runs, g.upkeep(), nextLabel);
-        reason(s, clogs, g.lost(), nextLabel);
+        reason(s, costs, g.ownership());
+        reason(s, runs, g.upkeep());
+        reason(s, clogs, g.lost());
         s.textLine("irrigation_reason_friction", "Friction", rank.ofFirst(g.frictionNote()));
         s.textLine(
                 "irrigation_choice_differs",
@@ -129,7 +134,7 @@ public final class Recommendation {
                         "Prices, lives and clogging without a published source are to be replaced by your own before you buy."));
     }
 
-    private void reason(ScheduleBuilder s, Reason reason, Line amount, Line nextLabel) {
+    private void reason(ScheduleBuilder s, Reason reason, Line amount) {
         Line first =
                 weighed.line(reason.name + "_first", reason.label + ", the first", amount.unit(), rank.ofFirst(amount));
         Line next = weighed.line(

@@ -69,12 +69,12 @@ class SharedPartTest {
         Figures f = figures();
         Line label = f.budget().line("flip_label");
         assertThat(cost(f, "strip")).isPositive().isNotEqualTo(cost(f, "tape"));
-        assertThat(f.text(label, row(f, "material_life[tape]"))).isEqualTo("Life, Drip tape");
-        assertThat(f.text(label, row(f, "material_price[tape]"))).isEqualTo("Price of a pack, Drip tape");
+        assertThat(f.text(label, row(f, "material_life[tape]"))).isEqualTo("Life of Drip tape");
+        assertThat(f.text(label, row(f, "material_price[tape]"))).isEqualTo("Price of a pack of Drip tape");
         assertThat(f.text(label, row(f, "way_failed_per_year[tape]")))
-                .isEqualTo("Outlets failed a year, Two strips of drip tape");
+                .isEqualTo("Failing outlets of Two strips of drip tape");
         assertThat(f.text(label, row(f, "way_failed_per_year[strip]")))
-                .isEqualTo("Outlets failed a year, One strip of drip tape");
+                .isEqualTo("Failing outlets of One strip of drip tape");
     }
 
     @Test

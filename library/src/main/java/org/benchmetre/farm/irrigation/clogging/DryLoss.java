@@ -40,7 +40,6 @@ public final class DryLoss {
         fruitLostValue =
                 s.line("way_fruit_lost_value", "Value of the fruit lost", MONEY_A_YEAR, dry.fruitLost.times(netPerKg));
         loss = s.line("way_dry_loss", "Loss by dry plants", MONEY_A_YEAR, fruitLostValue.plus(dry.replanting));
-        s.line("way_dry_loss_per_metre", "Loss by dry plants per metre", MONEY_A_METRE, loss.over(house.benchMetres));
         s.line(
                 "way_loss_per_percent",
                 "Loss per metre for each 1 % of plants dry in a year",

@@ -27,7 +27,6 @@ public final class LineCare {
 
     private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
-    private static final Unit MONEY_A_METRE = Unit.parse("money/(m a)");
     private static final Unit PER_YEAR = Unit.parse("1/a");
     private static final Unit OUTLETS_A_YEAR = Unit.parse("outlet/a");
     private static final Unit MONEY_AN_OUTLET = Unit.parse("money/outlet");
@@ -54,10 +53,9 @@ public final class LineCare {
      * @param entries gives entries their values
      * @param ways ways to water
      * @param dry plants that fall dry
-     * @param lost what they cost
      * @param wage wage of whoever cares for the lines
      */
-    public LineCare(BudgetBuilder b, FarmEntries entries, Ways ways, DryPlants dry, DryLoss lost, Line wage) {
+    public LineCare(BudgetBuilder b, FarmEntries entries, Ways ways, DryPlants dry, Line wage) {
         this.entries = entries;
         FailedOutlets failed = dry.failed;
         House house = ways.house;
@@ -134,13 +132,6 @@ public final class LineCare {
                 "Care of the lines",
                 MONEY_A_YEAR,
                 ways.whereFilled(careHours.times(wage).plus(newOutlets).plus(treatment)));
-        Line metres = house.benchMetres;
-        s.line("way_care_cost_per_metre", "Care of the lines per metre", MONEY_A_METRE, careCost.over(metres));
-        s.line(
-                "way_clogging_cost_per_metre",
-                "Care and loss by dry plants per metre",
-                MONEY_A_METRE,
-                careCost.plus(lost.loss).over(metres));
     }
 
     private Line asked(ScheduleBuilder s, String id, String label, String unit) {

@@ -50,6 +50,8 @@ public final class Hydraulics {
     public final Line viscosity;
     /** What drains from the lines between pulses, share of a pulse, %. */
     public final Line drainedShare;
+    /** Longest line that meets the uniformity asked for, m; none where no length does. */
+    public final Line longestRun;
 
     /**
      * Declares entries and lines.
@@ -71,7 +73,7 @@ public final class Hydraulics {
         StoredWater stored = new StoredWater(b, ways, outlets, water, bench);
         new AlongTheRun(b, outlets, bench.lateral, pressure);
         new RunLengths(b, outlets, water, where, pressure.slope, even.asMade);
-        b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
+        longestRun = b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
                 .solved(
                         "way_longest_run",
                         "Longest line that meets the target",

@@ -43,15 +43,8 @@ public final class WaterCost {
      * @param gross water given and drain
      * @param feedPerVolume feed of a cubic metre of fresh water, money/m3
      * @param pumping electricity of the pump in money/a, by way
-     * @param benchMetres bench metres
      */
-    public WaterCost(
-            BudgetBuilder b,
-            FarmEntries entries,
-            GrossWater gross,
-            Line feedPerVolume,
-            Line pumping,
-            Line benchMetres) {
+    public WaterCost(BudgetBuilder b, FarmEntries entries, GrossWater gross, Line feedPerVolume, Line pumping) {
         Unit perVolume = Unit.parse("money/m3");
         Unit volume = Unit.parse("m3/a");
         Unit money = Unit.parse("money/a");
@@ -82,11 +75,5 @@ public final class WaterCost {
                 "Water, feed, drain and pumping, a year",
                 money,
                 water.plus(feed).plus(drain).plus(pumping));
-        Unit perMetre = Unit.parse("money/(m a)");
-        list.line(
-                "way_water_running_per_metre",
-                "Water, feed, drain and pumping, per metre of bench",
-                perMetre,
-                running.over(benchMetres));
     }
 }

@@ -51,7 +51,7 @@ public final class Watering {
         HeaderPipe header = new HeaderPipe(b, entries, supply.zoneFlow, h);
         Pumping pump = new Pumping(b, entries, h, supply, header, gross.year);
         new WateringHours(b, entries, months, h, gross, supply.zonesRun);
-        cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);
+        cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost);
         cropShare = need.cropShare;
         pumping = pump.cost;
         pumpEnergy = pump.energy;
