@@ -2,7 +2,6 @@ package org.benchmetre.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -144,7 +143,9 @@ final class ComparisonPages {
         rows.add(row("Difference in receipts", scenario -> null, scenario -> new CellRef(sum, scenario))
                 .total());
         String title = "Where the difference in receipts comes from" + by;
-        return new Table(title, axis, columns(line("factor_label"), step, step, "More receipts"), rows, none(), "");
+        Column[] columns =
+                columns(line("factor_label"), step, step, "More receipts").toArray(Column[]::new);
+        return Table.of(title, axis, columns).rows(rows);
     }
 
     private Table results(List<Beside> results) {
@@ -152,11 +153,8 @@ final class ComparisonPages {
         List<TableRow> rows = results.stream()
                 .map(result -> single(withUnit(result.value()), result.value(), result.difference()))
                 .toList();
-        return new Table("Results", scenarios, singles(first), rows, none(), "");
-    }
-
-    private static Optional<Line> none() {
-        return Optional.empty();
+        return Table.of("Results", scenarios, singles(first).toArray(Column[]::new))
+                .rows(rows);
     }
 
     /** A table of a value and a difference by row and scenario. */

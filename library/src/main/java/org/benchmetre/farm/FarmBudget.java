@@ -54,6 +54,7 @@ import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
+import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.HouseByArea;
@@ -65,6 +66,7 @@ import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.ownership.YieldRange;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
@@ -152,11 +154,11 @@ public final class FarmBudget {
         YearlyCost.Owned owning = new YearlyCost.Owned(
                 owned,
                 new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
-                new Contingency(b, entries, takeOff.exactTotal, owned.recoveryTotal));
+                new Contingency(b, entries, takeOff, owned));
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
-        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().cost);
+        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
@@ -194,9 +196,15 @@ public final class FarmBudget {
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
-        BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
+        BudgetContents.Needs needs = new BudgetContents.Needs(
+                first, yearlyCost, crop.chosen.bought(), operations.groups, operations.labour.paidAndNot);
+        YieldRange yields = new YieldRange(b, entries, crop.yieldPerPlant);
         EnterpriseBudget page = new EnterpriseBudget(
-                b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+                b,
+                budgetPage,
+                BudgetContents.items(owners, running, needs, structure.currency()),
+                new EnterpriseBudget.Grounds(house, planting, harvest.yield),
+                yields);
         LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
         Accounts accounts = new Accounts(
                 b,
@@ -213,6 +221,12 @@ public final class FarmBudget {
                 leftOut,
                 new AnswerSentences.Evens(left.breakEvenPrice, left.breakEvenYield),
                 new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
+        new BudgetSentences(
+                b,
+                page,
+                yields,
+                new BudgetSentences.Names(leftOut.costWords, leftOut.returnsWords),
+                new BudgetSentences.Cited(structure.title(), wages.planYear(), Release.VERSION));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",
@@ -239,7 +253,7 @@ public final class FarmBudget {
         CostSlopes slopes = new CostSlopes(
                 b,
                 ways,
-                new CostSlopes.Parts(materials, takeOff, owned),
+                new CostSlopes.Parts(materials, takeOff, owned, owning.contingency().share),
                 new CostSlopes.Upkeep(clogging, running.interest),
                 new CostSlopes.Levers(harvest, crop.priceLevel, levels),
                 house.benchMetres);
@@ -251,6 +265,7 @@ public final class FarmBudget {
                         new WaysCompared.Water(hydraulics, watering, clogging),
                         new WaysCompared.Costs(
                                 line,
+                                owning.contingency().wayRecovery,
                                 running.interest.byWay,
                                 first.wayPerMetre,
                                 yearlyCost.way,

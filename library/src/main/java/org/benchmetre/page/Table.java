@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 
 /**
@@ -15,9 +17,16 @@ import org.benchmetre.budget.Line;
  * @param rows which rows, in order
  * @param largestFirst a number line along the axis whose size decides the order of the rows, as written; empty for the order given
  * @param note a sentence below, or the empty text
+ * @param product columns of which two multiplied give the third to the printed digits, if any do
  */
 public record Table(
-        String title, Axis axis, List<Column> columns, List<TableRow> rows, Optional<Line> largestFirst, String note)
+        String title,
+        Axis axis,
+        List<Column> columns,
+        List<TableRow> rows,
+        Optional<Line> largestFirst,
+        String note,
+        Optional<Product> product)
         implements Block {
 
     /** Keeps the lists as they are. */
@@ -41,7 +50,8 @@ public record Table(
                 List.of(columns),
                 IntStream.range(0, axis.filled()).mapToObj(TableRow::at).toList(),
                 Optional.empty(),
-                "");
+                "",
+                Optional.empty());
     }
 
     /**
@@ -51,7 +61,7 @@ public record Table(
      * @return the table
      */
     public Table rows(List<TableRow> chosen) {
-        return new Table(title, axis, columns, chosen, largestFirst, note);
+        return new Table(title, axis, columns, chosen, largestFirst, note, product);
     }
 
     /**
@@ -61,7 +71,7 @@ public record Table(
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, Optional.of(line), note);
+        return new Table(title, axis, columns, rows, Optional.of(line), note, product);
     }
 
     /**
@@ -71,7 +81,41 @@ public record Table(
      * @return the table
      */
     public Table note(String words) {
-        return new Table(title, axis, columns, rows, largestFirst, words);
+        return new Table(title, axis, columns, rows, largestFirst, words, product);
+    }
+
+    /**
+     * The same table, in each row of whose axis quantity times price is the value to the printed digits.
+     *
+     * @param law three of the table's columns
+     * @return the table
+     */
+    public Table product(Product law) {
+        return new Table(title, axis, columns, rows, largestFirst, note, Optional.of(law));
+    }
+
+    /**
+     * The cells that say whether a row is nothing. Of a product they leave out quantity and price, since a quantity that has no price
+     * is nothing either.
+     *
+     * @param row of this table
+     * @return numbers, which are all zero where the row is nothing
+     */
+    public List<CellRef> decisive(TableRow row) {
+        if (row.index() < 0) {
+            return row.cells().stream()
+                    .filter(cell -> cell != null && cell.line().kind() == Kind.NUMBER)
+                    .toList();
+        }
+        return columns.stream()
+                .filter(column -> column.line().kind() == Kind.NUMBER && !isFactor(column))
+                .map(column -> column.cell(axis, row.index()))
+                .toList();
+    }
+
+    private boolean isFactor(Column column) {
+        return product.filter(law -> column.equals(law.quantity()) || column.equals(law.price()))
+                .isPresent();
     }
 
     @Override

@@ -123,12 +123,17 @@ final class ValueCells {
         boolean converted = plan.isConverted(line);
         String format = formats.typed(line);
         Look look = Look.number(Look.Role.ENTRY, format);
-        boolean blank = !given.filled() && line.axes().stream().noneMatch(Axis::isOrdered);
+        boolean blank = !given.filled() && mayBeBlank(line);
         if (blank) {
             pen.blank(spot.row(), spot.column(), look);
         } else {
             pen.number(spot.row(), spot.column(), converted ? given.typed() : given.number(), look);
         }
+    }
+
+    /** In a row of periods alone a blank cell takes its default; what stands there is shown. */
+    static boolean mayBeBlank(Line line) {
+        return line.axes().isEmpty() || line.axes().stream().anyMatch(axis -> !axis.isOrdered());
     }
 
     private String format(Line line, int cell) {

@@ -26,11 +26,11 @@ class OneOwnerTest {
     @MethodSource("samples")
     void noCostReachesTwoRowsOfTheBudgetOrOneTwice(Budget sample) {
         Figures figures = Figures.of(sample);
-        Line amount = sample.line("budget_amount");
+        Line amount = sample.line("budget_value");
         Map<String, Set<String>> rowsOf = new TreeMap<>();
         for (int row = 0; row < amount.size(); row++) {
             String at = amount.address(row);
-            boolean receipt = figures.text(sample.line("budget_section"), row).equals("receipt");
+            boolean receipt = figures.text(sample.line("budget_kind"), row).equals("receipt");
             new AmountPaths(figures, amount, row).paths().forEach((cost, paths) -> {
                 assertThat(paths).as("%s in %s", cost, at).isEqualTo(1);
                 if (!receipt) {
@@ -51,7 +51,8 @@ class OneOwnerTest {
         AmountPaths groups = new AmountPaths(figures, sample.line("yearly_cost_total"), 0);
         assertThat(budget.ends().values()).hasSizeGreaterThan(100).containsOnly(1);
         assertThat(groups.ends().values()).containsOnly(1);
-        assertThat(withoutParts(groups)).hasSizeGreaterThan(50).isEqualTo(withoutParts(budget));
+        assertThat(withoutPartsAndWork(groups)).hasSizeGreaterThan(50).isEqualTo(withoutPartsAndWork(budget));
+        workStandsOnce(figures, groups, budget);
         List<String> parts = Seeded.keys(sample, "material_price");
         assertThat(parts).hasSizeGreaterThan(15).allSatisfy(part -> {
             String way = figures.text("irrigation_choice");
@@ -62,10 +63,28 @@ class OneOwnerTest {
         });
     }
 
-    /** Parts are recovered and repaired in one amount in the groups and in two on the page, and a group may be empty. */
-    private static Set<String> withoutParts(AmountPaths paths) {
+    /** Hired work and work of the family are one amount of each task in the groups, and stand apart in the budget. */
+    private static void workStandsOnce(Figures figures, AmountPaths groups, AmountPaths budget) {
+        for (String task : Seeded.keys(figures.budget(), "task_input_price")) {
+            assertThat(groups.ends()).containsEntry("task_cost[" + task + "]", 1);
+            assertThat(budget.ends()).containsEntry("task_cash_cost[" + task + "]", 1);
+        }
+        assertThat(groups.ends()).containsKeys("picking_cost_total", "packing_cost_total");
+        assertThat(budget.ends()).containsKeys("picking_cash_total", "packing_cash_total", "family_wage_total");
+        assertThat(figures.number("labour_cash_total") + figures.number("family_wage_total"))
+                .isCloseTo(figures.number("labour_cost_total"), within(1e-9 * figures.number("labour_cost_total")));
+    }
+
+    /**
+     * Parts are recovered and repaired in one amount in the groups and in two in the budget, work is one amount there and hired or of the
+     * family here, and a group may be empty.
+     */
+    private static Set<String> withoutPartsAndWork(AmountPaths paths) {
         Set<String> ends = new TreeSet<>(paths.ends().keySet());
-        ends.removeIf(end -> end.startsWith("material_") || end.contains("other_parts"));
+        ends.removeIf(end -> end.startsWith("material_") || end.contains("[other_"));
+        ends.removeIf(end -> end.startsWith("task_cost") || end.startsWith("task_cash_cost"));
+        ends.removeIf(
+                end -> end.startsWith("picking_") || end.startsWith("packing_") || end.equals("family_wage_total"));
         return ends;
     }
 

@@ -59,8 +59,9 @@ public final class CostSlopes {
      * @param materials parts as entered
      * @param takeOff their quantities and costs
      * @param owned what they cost in a year
+     * @param contingency share of their cost that is set aside on top
      */
-    public record Parts(Materials materials, TakeOff takeOff, PartsYearly owned) {}
+    public record Parts(Materials materials, TakeOff takeOff, PartsYearly owned, Line contingency) {}
 
     /**
      * Care of the lines, planting again, fruit lost, and the interest on what they cost.
@@ -141,13 +142,17 @@ public final class CostSlopes {
 
     private Line partPerPrice(ScheduleBuilder unit) {
         Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
-        Formula yearly = parts.owned.ofCost.plus(parts.materials.repairs).plus(charges);
+        Formula yearly = parts.owned
+                .ofCost
+                .times(one().plus(parts.contingency))
+                .plus(parts.materials.repairs)
+                .plus(charges);
         return unit.line(
                 "material_yearly_per_price",
                 "Yearly cost a driver, for one of a pack",
                 Unit.parse("pack/(driver a)"),
                 parts.takeOff.perDriver.times(deliveredPerPrice).times(yearly),
-                "recovery, repairs, insurance and property tax of the exact quantity");
+                "recovery with contingency, repairs, insurance and property tax of the exact quantity");
     }
 
     private Formula isPricedByPart() {

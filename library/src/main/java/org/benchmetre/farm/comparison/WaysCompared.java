@@ -50,12 +50,14 @@ public final class WaysCompared {
      * What each way costs.
      *
      * @param line what the line itself costs
+     * @param contingency contingency on parts, a year
      * @param interest interest on operating capital
      * @param firstPerMetre first cost per metre
      * @param yearly yearly cost, lost fruit counted
      * @param yearlyPerMetre the same per metre
      */
-    public record Costs(LineShare line, Line interest, Line firstPerMetre, Line yearly, Line yearlyPerMetre) {}
+    public record Costs(
+            LineShare line, Line contingency, Line interest, Line firstPerMetre, Line yearly, Line yearlyPerMetre) {}
 
     /**
      * Opens the first tables of the sheet.
@@ -193,6 +195,7 @@ public final class WaysCompared {
                         "Insurance and property tax of the line",
                         s.costs().line().charges,
                         false),
+                new Cause("contingency", "Contingency on parts", s.costs().contingency(), false),
                 new Cause("water", "Water", s.water().watering().cost.water, false),
                 new Cause("feed", "Feed", s.water().watering().cost.feed, false),
                 new Cause("drain", "Handling of drain", s.water().watering().cost.drain, false),

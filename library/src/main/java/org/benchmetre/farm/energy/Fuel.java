@@ -42,8 +42,10 @@ public final class Fuel {
     /** Price of a unit of fuel, money/fuel_unit. */
     public final Line price;
 
+    /** Unit in which fuel is sold, a text. */
+    final Line soldBy;
+
     private final Line name;
-    private final Line soldBy;
     private final Line ofTable;
     private final Line heat;
     private final Line efficiency;

@@ -55,6 +55,9 @@ public final class Labour {
     /** People in the month with most work. */
     public final Line peakPeople;
 
+    /** Hired work and work of the family, apart. */
+    public final PaidWork paidAndNot;
+
     private final TaskWork work;
     private final PickingWork fruit;
     private final Wages wages;
@@ -138,6 +141,7 @@ public final class Labour {
                 .plus(ofFruit(family.driver).times(wages.familyRate))
                 .plus(ofFruit(inputsOf))
                 .counting(MONEY_A_KG);
+        paidAndNot = new PaidWork(b, groups, wages, new PaidWork.Family(family.year, ofFamily));
         perMetre(y, benchMetres);
         people = people(m, y, entries);
         peakPeople =

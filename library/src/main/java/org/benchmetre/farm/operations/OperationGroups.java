@@ -100,22 +100,36 @@ public final class OperationGroups {
     }
 
     private Formula rows(Line byTask, Formula picking, Formula packing) {
+        return rows(counted, byTask, picking, packing);
+    }
+
+    private Formula rows(Line byTask) {
+        return rows(counted, byTask);
+    }
+
+    /** What tasks come to by group, each counted under a tag, with picking under harvest and packing under packing. */
+    Formula rows(Line tags, Line byTask, Formula picking, Formula packing) {
         String harvest = groups.key(HARVEST);
         String packed = groups.key(PACKING);
         List<Formula> rows = new ArrayList<>();
         for (String key : groups.keys()) {
-            Formula sum = ofTasks(key, byTask);
+            Formula sum = sumWhere(byTask, tags, text(key), tasks);
             rows.add(key.equals(harvest) ? sum.plus(picking) : key.equals(packed) ? sum.plus(packing) : sum);
         }
         return new Rows(axis, rows);
     }
 
-    private Formula rows(Line byTask) {
+    /** What tasks come to by group, each counted under a tag. */
+    Formula rows(Line tags, Line byTask) {
         return new Rows(
-                axis, groups.keys().stream().map(key -> ofTasks(key, byTask)).toList());
+                axis,
+                groups.keys().stream()
+                        .map(key -> sumWhere(byTask, tags, text(key), tasks))
+                        .toList());
     }
 
-    private Formula ofTasks(String key, Line byTask) {
-        return sumWhere(byTask, counted, text(key), tasks);
+    /** The tag of each task, its group, where a condition holds; else none. */
+    Formula countedWhere(Formula condition) {
+        return when(condition, counted, text(""));
     }
 }

@@ -66,6 +66,9 @@ public final class PickingWork {
     /** What packing a kilogram costs, money/kg. */
     public final Line packingMoves;
 
+    /** Fruit picked in a year, kg/a. */
+    final Line picked;
+
     private final FarmEntries entries;
     private final Wages wages;
     private final Months months;
@@ -83,6 +86,7 @@ public final class PickingWork {
     public PickingWork(
             BudgetBuilder b, FarmEntries entries, Wages wages, Months months, Harvest harvest, Line benchMetres) {
         Line monthYield = harvest.monthYield;
+        picked = harvest.yield;
         this.entries = entries;
         this.wages = wages;
         this.months = months;
@@ -136,7 +140,7 @@ public final class PickingWork {
                 packers,
                 pack,
                 y.line("packing_hours", "Packing, hours", HOURS_A_YEAR, harvest.yield.over(packingRate)));
-        averages(y, harvest.yield);
+        averages(y, picked);
         pickingMoves = y.line(
                 "picking_cost_of_one_more_kg",
                 "Picking, one more kg",

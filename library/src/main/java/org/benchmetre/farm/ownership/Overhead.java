@@ -39,6 +39,12 @@ public final class Overhead {
     final Line floor;
     /** The house by bench and week, a year; 0 where its parts are charged. */
     public final Line houseCharge;
+    /** Management that costs cash, a year. */
+    final Formula managementCash;
+    /** Land that costs cash, a year. */
+    final Formula landCash;
+    /** The house by bench and week, where it costs cash. */
+    final Formula houseCash;
     /** All overhead, money/a. */
     public final Line total;
     /** Overhead that costs cash, money/a. */
@@ -89,13 +95,14 @@ public final class Overhead {
                 "Overhead",
                 YEARLY,
                 management.plus(office).plus(land).plus(houseCharge));
+        managementCash = unlessOwn(manager, management);
+        landCash = unlessOwn(owner, land);
+        houseCash = unlessOwn(houseOf, houseCharge);
         cash = s.line(
                 "overhead_cash",
                 "Of that, cash",
                 YEARLY,
-                office.plus(when(manager.is(OWN), none(YEARLY), management))
-                        .plus(when(owner.is(OWN), none(YEARLY), land))
-                        .plus(when(houseOf.is(OWN), none(YEARLY), houseCharge)),
+                office.plus(managementCash).plus(landCash).plus(houseCash),
                 "management, land and house of one's own cost no cash: Commodity Costs and Returns Estimation Handbook, 2000");
         Formula byWeeks = method.is(BY_BENCH_WEEK);
         s.warning(
@@ -104,5 +111,9 @@ public final class Overhead {
                 and(byWeeks, or(not(houseCharge.isPositive()), structure.isPositive())),
                 "The house is charged by bench and week: give a bench_week_charge, and leave its structure out of materials.csv, the "
                         + "parts counted by house_area or of the block house, so that it is charged once.");
+    }
+
+    private static Formula unlessOwn(Line whose, Line cost) {
+        return when(whose.is(OWN), none(YEARLY), cost);
     }
 }

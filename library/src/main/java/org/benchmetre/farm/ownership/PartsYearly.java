@@ -45,6 +45,8 @@ public final class PartsYearly {
     public final Line ofCost;
     /** What one of salvage takes off that in a year, 1/a, by part. */
     public final Line ofSalvage;
+    /** Capital recovery for each unit of the driver, money/(a driver). */
+    public final Line driverRecovery;
     /** Recovery and repairs of each part, money/a, by way to water. */
     public final Line wayParts;
     /** Installing and taking out, money/a, by way to water. */
@@ -102,6 +104,11 @@ public final class PartsYearly {
         Line unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         recovery = table.line(
                 "material_recovery_yearly", "Capital recovery, chosen way", YEARLY, t.quantity.times(recovered));
+        driverRecovery = table.line(
+                "material_driver_recovery",
+                "Capital recovery, a driver",
+                YEARLY.over(DRIVER),
+                t.perDriver.times(recovered));
         driverCharges = table.line(
                 "material_driver_charges",
                 "Insurance and tax, a driver",

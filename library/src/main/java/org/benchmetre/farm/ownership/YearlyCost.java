@@ -118,7 +118,7 @@ public final class YearlyCost {
                                         p.ways().whereFilled(plants),
                                         owned.wayLabour,
                                         p.ways().whereFilled(house.recovery),
-                                        p.ways().whereFilled(contingency.recovery),
+                                        contingency.wayRecovery,
                                         p.ways().whereFilled(owned.wayCharges.plus(house.charges))),
                                 running.groups().stream()
                                         .map(cost ->

@@ -20,6 +20,7 @@ public final class FarmPages {
         List<Page> pages = new ArrayList<>();
         pages.add(AnswerPage.of(budget));
         pages.add(ToBuyPage.of(budget));
+        pages.add(BudgetPage.of(budget));
         pages.add(CalendarPage.of(budget));
         pages.add(EntriesPage.of(budget));
         pages.addAll(TablePages.of(budget));

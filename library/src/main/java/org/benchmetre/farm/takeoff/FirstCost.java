@@ -82,10 +82,10 @@ public final class FirstCost {
     public record Choices(Line way, Line stock, Line wage) {}
 
     /**
-     * Sums that stand for parts which are not listed, the same for every way to water.
+     * Sums that stand for parts which are not listed.
      *
-     * @param house the house, by area
-     * @param contingency contingency on parts
+     * @param house the house, by area, the same for every way to water
+     * @param contingency contingency on parts, by way to water
      */
     public record Lumps(Line house, Line contingency) {}
 
@@ -148,7 +148,7 @@ public final class FirstCost {
                         p.ways().whereFilled(plants),
                         wayLabour,
                         p.ways().whereFilled(lumps.house()),
-                        p.ways().whereFilled(lumps.contingency()),
+                        lumps.contingency(),
                         none(MONEY)),
                 costs.withoutRunning());
         Line groupByWay = byWay.line("group_way_first_cost", "First cost, by group", MONEY, byPart);

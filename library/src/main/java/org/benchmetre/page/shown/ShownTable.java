@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Decimals;
+import org.benchmetre.page.PrintedDigits;
+import org.benchmetre.page.Product;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 
@@ -24,6 +28,9 @@ public final class ShownTable {
     private final List<TableRow> rows;
     private final List<Decimals> decimals;
     private final Optional<Unit> one;
+    private final int quantity;
+    private final int price;
+    private final PrintedDigits digits;
 
     /**
      * Looks at a table.
@@ -40,6 +47,10 @@ public final class ShownTable {
                         cells.decimals(shown().map(row -> cell(row, column)).toList()))
                 .toList();
         this.one = oneUnit();
+        Product product = table.product().orElse(null);
+        this.quantity = product == null ? -1 : table.columns().indexOf(product.quantity());
+        this.price = product == null ? -1 : table.columns().indexOf(product.price());
+        this.digits = product == null ? null : digits(product);
     }
 
     /**
@@ -52,13 +63,38 @@ public final class ShownTable {
     }
 
     /**
-     * One number of decimals for a column.
+     * The decimals of a cell: one number for its column, but a price that is multiplied prints with as many as the product needs.
      *
+     * @param row a row of the table
      * @param column from 0
      * @return its decimals
      */
-    public Decimals decimals(int column) {
+    public Decimals decimals(TableRow row, int column) {
+        boolean multiplied = digits != null && row.index() >= 0;
+        if (multiplied && column == quantity) {
+            return new Decimals(digits.quantity(), true, false);
+        }
+        if (multiplied && column == price) {
+            return new Decimals(digits.prices().get(row.index()), true, false);
+        }
         return decimals.get(column);
+    }
+
+    private PrintedDigits digits(Product product) {
+        Axis axis = table.axis();
+        int value = table.columns().indexOf(product.value());
+        List<PrintedDigits.Row> factors = IntStream.range(0, axis.size())
+                .mapToObj(row -> new PrintedDigits.Row(
+                        number(product.quantity().cell(axis, row)),
+                        number(product.price().cell(axis, row)),
+                        number(product.value().cell(axis, row))))
+                .toList();
+        int currency = MinorUnit.decimals(cells.figures().budget().currency());
+        return PrintedDigits.of(factors, decimals.get(value).count(), currency);
+    }
+
+    private double number(CellRef cell) {
+        return cells.isNumber(cell) ? cells.number(cell) : Double.NaN;
     }
 
     private IntStream columns() {
@@ -157,16 +193,14 @@ public final class ShownTable {
     }
 
     /**
-     * Whether a row that is left out while it is nothing is nothing: none of its cells has a number but zero.
+     * Whether a row that is left out while it is nothing is nothing: none of the cells that decide has a number but zero.
      *
      * @param row a row of the table
      * @return true for a row that is folded away
      */
     public boolean isFolded(TableRow row) {
         return row.hiddenWhileNothing()
-                && columns()
-                        .mapToObj(column -> cell(row, column))
-                        .noneMatch(cell -> cell != null && cells.isNumber(cell) && cells.number(cell) != 0);
+                && table.decisive(row).stream().noneMatch(cell -> cells.isNumber(cell) && cells.number(cell) != 0);
     }
 
     /** Rows of the axis by size where that decides, the largest first, at the places that such rows have; all others stay. */
