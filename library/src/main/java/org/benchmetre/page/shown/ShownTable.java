@@ -21,6 +21,8 @@ import org.benchmetre.page.TableRow;
 /** A table of a page as it is shown: rows in their order, decimals of each column, units told once, rows that are folded away. */
 public final class ShownTable {
 
+    private static final List<Unit> TIMES = List.of(Unit.parse("mo"), Unit.parse("a"));
+
     private final ShownCells cells;
     private final Table table;
     private final List<TableRow> rows;
@@ -130,8 +132,8 @@ public final class ShownTable {
     /** Whether the title tells a unit already: it has its words, or the currency and the unit is of money. */
     private boolean names(Unit unit) {
         String currency = cells.figures().budget().currency();
-        return table.title().contains(cells.unit(unit))
-                || unit.hasMoney() && table.title().contains(currency);
+        List<String> words = List.of(table.title().split("[ ,;:()]+"));
+        return words.contains(cells.unit(unit)) || unit.hasMoney() && words.contains(currency);
     }
 
     /** The unit of all numbers, where there are several columns of them. */
@@ -144,12 +146,24 @@ public final class ShownTable {
         return numbers.size() > 1 && units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
     }
 
+    /** The units of the numbers of a column; where they differ by time alone, as months and their year do, without it. */
     private List<Unit> units(int column) {
-        return shown().map(row -> cell(row, column))
+        List<Unit> units = shown().map(row -> cell(row, column))
                 .filter(cell -> cell != null && cell.line().kind() != Kind.TEXT)
                 .map(cell -> cell.line().unit())
                 .distinct()
                 .toList();
+        List<Unit> timeless =
+                units.stream().map(ShownTable::timeless).distinct().toList();
+        return timeless.size() == 1 && units.size() > 1 ? timeless : units;
+    }
+
+    private static Unit timeless(Unit unit) {
+        return TIMES.stream()
+                .filter(time -> unit.exponentOf(time.toString()) == -1)
+                .findFirst()
+                .map(unit::times)
+                .orElse(unit);
     }
 
     /**
