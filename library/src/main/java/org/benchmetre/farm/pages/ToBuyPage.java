@@ -25,15 +25,16 @@ final class ToBuyPage {
     private static final List<Integer> PARTS = List.of(27, 7, 6, 6, 9, 6, 9, 10, 8, 9, 15);
     private static final List<Integer> SUMS = List.of(22, 9, 9);
 
-    /** Rows that the sums beside the parts take. */
-    private static final int SUM_ROWS = 31;
+    /** Rows that the sums beside the parts take, but for the groups. */
+    private static final int SUM_ROWS = 24;
 
     private ToBuyPage() {}
 
     static Page of(Budget budget) {
         Axis parts = budget.line("material_label").axes().get(0);
         PartRows rows = new PartRows(budget, parts);
-        boolean below = rows.height() >= SUM_ROWS;
+        int groups = budget.line("buy_group_label").size();
+        boolean below = rows.height() >= SUM_ROWS + groups;
         Page page = Page.answer("To buy", "What has to be ordered now?")
                 .head(new Sentences(List.of(
                         new Sentence(budget.line("order_now"), Tone.LEAD),
@@ -147,8 +148,7 @@ final class ToBuyPage {
                 "Start-up cash against first cost",
                 List.of(
                         FigureRow.of("First cost, exact", budget.line("first_cost_total")),
-                        FigureRow.of("Left over of parts", budget.line("leftover_value")),
-                        FigureRow.of("Left over of plants", budget.line("plants_order_left_value")),
+                        FigureRow.of("Left over, rounded up", budget.line("startup_left")),
                         FigureRow.total("Start-up cash", budget.line("startup_cash"))));
     }
 }
