@@ -12,6 +12,8 @@ import org.benchmetre.budget.Layer;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.farm.pages.FarmPages;
+import org.benchmetre.page.Page;
 import org.benchmetre.review.Agreement;
 import org.benchmetre.review.Doubts;
 import org.benchmetre.review.Watch;
@@ -51,6 +53,15 @@ public final class Plan {
      */
     public Figures figures() {
         return figures;
+    }
+
+    /**
+     * What each reader sees: pages over the lines of the budget.
+     *
+     * @return in reading order, answers first
+     */
+    public List<Page> pages() {
+        return FarmPages.of(budget);
     }
 
     /**

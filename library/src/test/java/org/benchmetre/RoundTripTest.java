@@ -99,7 +99,8 @@ class RoundTripTest {
             structure -> BUILT.computeIfAbsent(structure, FarmBudget::of),
             FarmBudget.READER.priced(),
             FarmBudget.READER.usualCrop(),
-            FarmBudget.READER.isCrop());
+            FarmBudget.READER.isCrop(),
+            FarmBudget.READER.choices());
 
     private Budget again(Budget budget, String name) throws Exception {
         Path written = folder.resolve(name);

@@ -14,6 +14,7 @@ import org.benchmetre.workbook.WorkbookWriter;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
@@ -21,7 +22,7 @@ import picocli.CommandLine.TypeConversionException;
 /** Puts scenarios side by side. */
 @Command(
         name = "compare",
-        description = "Puts two or more scenarios side by side and tells by cause where the difference in margin comes"
+        description = "Puts two or more scenarios side by side and tells by cause where the difference in returns comes"
                 + " from. Settings and price list apply to all of them.")
 final class CompareCommand extends ReadingCommand {
 
@@ -39,10 +40,13 @@ final class CompareCommand extends ReadingCommand {
             description = "What causes are divided by: ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} when left out.")
     private Measure per;
 
+    @Mixin
+    private CautionOption cautions;
+
     @ArgGroup(exclusive = true)
     private Output output = new Output();
 
-    /** What is made of the comparison in place of the report. */
+    /** What is made of the comparison in place of the page. */
     static final class Output {
 
         @Option(names = "--csv", description = "Prints scenario,measure,cause,value,difference,unit with all digits.")
@@ -91,8 +95,13 @@ final class CompareCommand extends ReadingCommand {
                     new WorkbookFile(output.workbook.file, output.workbook.overwrite, filesOf(scenarios)),
                     (file, replaced) -> new WorkbookWriter().write(comparison.figures(), file, replaced));
         }
-        print(output.csv ? CompareCsv.of(comparison) : new CompareReport(comparison).toString());
+        print(output.csv ? CompareCsv.of(comparison) : pages(comparison));
         return Exit.DONE;
+    }
+
+    private String pages(Comparison comparison) {
+        PageText drawer = new PageText(comparison.figures(), cautions.inFull());
+        return new PageShelf(comparison.pages()).drawn(PageShelf.ALL, drawer).orElseThrow();
     }
 
     /** Reads a measure as it is typed. */

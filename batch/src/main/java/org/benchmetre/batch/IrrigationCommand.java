@@ -7,6 +7,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Schedule;
 import org.benchmetre.budget.run.Figures;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Prints which way to water costs less over its life, and at which values the answer flips. */
@@ -17,7 +18,11 @@ import picocli.CommandLine.Option;
                         + " per metre and year; and at which value of each doubtful entry the answer flips.")
 final class IrrigationCommand extends ScenarioCommand {
 
-    private static final String SHEET = "Irrigation";
+    /** The page that is printed, and the sheet whose lines are. */
+    private static final String IRRIGATION = "Irrigation";
+
+    @Mixin
+    private CautionOption cautions;
 
     @Option(
             names = "--csv",
@@ -27,14 +32,19 @@ final class IrrigationCommand extends ScenarioCommand {
     @Override
     int run(Plan plan) {
         Figures figures = plan.figures();
-        print(csv ? LineValues.csv(figures, lines(figures)) : new IrrigationReport(figures).toString());
+        print(csv ? LineValues.csv(figures, lines(figures)) : page(plan));
         return Exit.DONE;
+    }
+
+    private String page(Plan plan) {
+        PageText drawer = new PageText(plan.figures(), cautions.inFull());
+        return new PageShelf(plan.pages()).drawn(IRRIGATION, drawer).orElseThrow();
     }
 
     private static List<Line> lines(Figures figures) {
         Stream<Schedule> schedules = figures.budget().schedules().stream();
         return schedules
-                .filter(schedule -> schedule.sheet().equals(SHEET))
+                .filter(schedule -> schedule.sheet().equals(IRRIGATION))
                 .flatMap(schedule -> schedule.lines().stream())
                 .toList();
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchmetre.budget.entry.Quoted;
 
 /**
@@ -27,8 +28,10 @@ final class TextTable {
     private final List<String> header;
     private final int repeated;
     private final Set<Integer> right = new HashSet<>();
-    private final List<List<String>> rows = new ArrayList<>();
-    private int ruled = -1;
+    private final List<Row> rows = new ArrayList<>();
+
+    /** Cells beside each other, or a heading over all columns. */
+    private record Row(List<String> cells, boolean ruled, boolean heading) {}
 
     /**
      * An empty table.
@@ -48,14 +51,27 @@ final class TextTable {
     }
 
     TextTable row(List<String> cells) {
-        rows.add(visible(cells));
-        return this;
+        return add(cells, false, false);
     }
 
     /** A row under a rule, with what follows it. */
     TextTable total(List<String> cells) {
-        ruled = rows.size();
-        return row(cells);
+        return add(cells, true, false);
+    }
+
+    /** Words over all columns, above the rows that follow. */
+    TextTable heading(String words) {
+        return add(List.of(words), false, true);
+    }
+
+    /** Whether there is no row yet. */
+    boolean isEmpty() {
+        return rows.isEmpty();
+    }
+
+    private TextTable add(List<String> cells, boolean ruled, boolean heading) {
+        rows.add(new Row(visible(cells), ruled, heading));
+        return this;
     }
 
     /** A text broken into lines that fit, each ending in a line feed. */
@@ -79,16 +95,22 @@ final class TextTable {
             append(text, header, part, widths);
             appendRule(text, part, widths);
         }
-        for (int i = 0; i < rows.size(); i++) {
-            if (i == ruled) {
+        for (Row row : rows) {
+            boolean first = row == rows.get(0) && !header.isEmpty();
+            if (row.ruled() && !first) {
                 appendRule(text, part, widths);
             }
-            append(text, rows.get(i), part, widths);
+            if (row.heading()) {
+                lines(row.cells().get(0), WIDTH)
+                        .forEach(line -> text.append(line).append('\n'));
+            } else {
+                append(text, row.cells(), part, widths);
+            }
         }
     }
 
     private List<Integer> widths() {
-        int columns = rows.stream().mapToInt(List::size).max().orElse(0);
+        int columns = cells().mapToInt(List::size).max().orElse(0);
         List<Integer> wanted = IntStream.range(0, Math.max(columns, header.size()))
                 .mapToObj(this::width)
                 .toList();
@@ -100,9 +122,11 @@ final class TextTable {
         List<Integer> widths = new ArrayList<>(wanted);
         List<Integer> all = IntStream.range(0, widths.size()).boxed().toList();
         while (length(all, widths) > WIDTH) {
-            Optional<Integer> widest =
-                    all.stream().filter(column -> !right.contains(column)).max(Comparator.comparing(widths::get));
-            if (widest.isEmpty() || widths.get(widest.get()) <= NARROWEST) {
+            Optional<Integer> widest = all.stream()
+                    .filter(column -> widths.get(column) > narrowest(column))
+                    .max(Comparator.comparing((Integer column) -> isHeadingWide(column, widths.get(column)))
+                            .thenComparing(column -> widths.get(column)));
+            if (widest.isEmpty()) {
                 return Optional.empty();
             }
             widths.set(widest.get(), widths.get(widest.get()) - 1);
@@ -110,12 +134,34 @@ final class TextTable {
         return Optional.of(widths);
     }
 
+    /** Whether a column of numbers is wide for its heading alone; such are narrowed first. */
+    private boolean isHeadingWide(int column, int width) {
+        return right.contains(column) && width <= WIDEST_NUMBER;
+    }
+
+    /** Numbers stay whole; texts flush right and headings above numbers may be broken between words, before other texts are. */
+    private int narrowest(int column) {
+        if (!right.contains(column)) {
+            return NARROWEST;
+        }
+        int inCells =
+                cells().mapToInt(row -> longestWord(cell(row, column))).max().orElse(0);
+        return Math.max(inCells, Math.min(longestWord(cell(header, column)), WIDEST_NUMBER));
+    }
+
+    private static int longestWord(String text) {
+        return Stream.of(text.split(" ")).mapToInt(String::length).max().orElse(0);
+    }
+
+    private Stream<List<String>> cells() {
+        return rows.stream().filter(row -> !row.heading()).map(Row::cells);
+    }
+
     private int width(int column) {
-        int widest =
-                rows.stream().mapToInt(row -> cell(row, column).length()).max().orElse(0);
+        int widest = cells().mapToInt(row -> cell(row, column).length()).max().orElse(0);
         int heading = cell(header, column).length();
         return right.contains(column)
-                ? Math.max(widest, Math.min(heading, WIDEST_NUMBER))
+                ? Math.max(Math.min(widest, WIDEST), Math.min(heading, WIDEST_NUMBER))
                 : Math.min(WIDEST, Math.max(widest, heading));
     }
 
@@ -172,7 +218,10 @@ final class TextTable {
         return column < row.size() ? row.get(column) : "";
     }
 
-    private static List<String> lines(String text, int width) {
+    static List<String> lines(String text, int width) {
+        if (text.length() <= width) {
+            return List.of(text);
+        }
         List<String> lines = new ArrayList<>();
         String rest = text.strip();
         while (rest.length() > width) {

@@ -53,55 +53,17 @@ class IrrigationCommandTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"trough-house", "container-house"})
-    void every_part_of_the_answer_is_there_and_no_line_is_longer_than_a_console(String name) {
+    void it_prints_the_page_irrigation_and_no_line_is_longer_than_a_console(String name) {
         Ran ran = Ran.with("irrigation", sample(name));
 
         assertThat(ran.exit()).isZero();
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.outLines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
-        assertThat(ran.out())
-                .containsSubsequence(
-                        ": least yearly cost per metre of the ways that",
-                        "It saves ",
-                        "Owning the line",
-                        "Doubts",
-                        "\nSide by side\n",
-                        "Emission uniformity",
-                        "\nYearly cost per metre of bench by cause, USD/(m a)\n",
-                        "Fruit lost to dry plants",
-                        "\nPartial budget, USD/(m a), of changing from the way chosen to: ",
-                        "Added returns",
-                        "Gain of changing",
-                        "\nAt which value of an entry the answer flips\n",
-                        "price[tape]",
-                        "\nCautions\n",
-                        "Water pressure and backflow: ",
-                        "Electricity near water: ");
-    }
-
-    @Test
-    void the_sentence_names_the_cheapest_way_and_the_flips_their_values() throws ScenarioException {
-        Figures figures = Benchmetre.read(Ran.SAMPLE).figures();
-        Ran ran = Ran.with("irrigation", Ran.SAMPLE);
-        String life = Shown.number(figures.number("flip_value", "material_life_tape"));
-
-        assertThat(ran.outLines().get(2)).startsWith("Two strips of drip tape: least yearly cost");
-        assertThat(ran.out()).containsPattern("(?m)^Life, Drip tape +2 +" + life + "  crop +In-line dripline ");
-        assertThat(ran.out()).contains("with: In-line dripline.", "no value flips it");
-    }
-
-    @Test
-    void numbers_carry_no_needless_zeros() {
-        assertThat(Ran.with("irrigation", Ran.SAMPLE).out())
-                .contains(" 80 to 160 ")
-                .doesNotContain("160.00");
-        assertThat(Shown.number(260)).isEqualTo("260");
-        assertThat(Shown.number(101.5)).isEqualTo("101.5");
-        assertThat(Shown.number(127.334586)).isEqualTo("127.33");
-        assertThat(Shown.number(1_000_000)).isEqualTo("1000000");
-        assertThat(Shown.number(0.02364999)).isEqualTo("0.02365");
-        assertThat(Shown.number(-100.005001)).isEqualTo("-100.01");
-        assertThat(Shown.number(0)).isEqualTo("0");
+        assertThat(ran.outLines())
+                .hasSizeGreaterThan(20)
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+        assertThat(ran.out()).startsWith("Irrigation: ");
+        assertThat(Ran.with("price", sample(name), "--page", "irrigation").out())
+                .startsWith(ran.out());
     }
 
     @ParameterizedTest
@@ -141,9 +103,7 @@ class IrrigationCommandTest {
         Ran ran = Ran.with("irrigation", alone);
 
         assertThat(ran.exit()).isZero();
-        assertThat(ran.out())
-                .contains("There is no other way to change to.", "only one way", "No other way is in the ranking.")
-                .doesNotContain("It saves");
+        assertThat(ran.outLines()).hasSizeGreaterThan(5).noneMatch(line -> line.contains("Two strips"));
     }
 
     private static void rewrite(Path file) {

@@ -8,15 +8,16 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Offset;
 import org.benchmetre.Benchmetre;
-import org.benchmetre.Plan;
 import org.benchmetre.ScenarioException;
-import org.benchmetre.budget.run.Figures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PriceCommandTest {
 
@@ -56,70 +57,57 @@ class PriceCommandTest {
                 .sum();
     }
 
+    /** Page by page, and all of them. */
     @Test
-    void what_it_prints_runs_no_search() throws ScenarioException {
-        Plan plan = Benchmetre.read(Ran.SAMPLE);
-        Figures figures = plan.figures();
-        plan.warnings();
-        plan.doubts();
-        assertThat(plan.disagreements()).isEmpty();
-        assertThat(new PriceReport(figures).toString()).contains("Yearly cost");
-        assertThat(figures.isSearched()).isFalse();
-        assertThat(new IrrigationReport(figures).toString()).contains("Flips at");
-        assertThat(figures.isSearched()).isTrue();
-    }
-
-    @Test
-    void the_report_shows_the_chosen_way_first_and_the_others_beside_it() {
-        Ran ran = Ran.with("price", Ran.SAMPLE, "--set", "irrigation_choice=tape");
-
-        assertThat(ran.exit()).isZero();
-        assertThat(ran.err()).isEmpty();
-        assertThat(ran.out())
-                .contains("First cost: what it takes to build", "Way to water        Two strips of drip tape")
-                .contains("Bench metres        200 m", "Per metre of bench", "Per foot of bench", "Per plant")
-                .contains("Per m² of floor", "Per square foot of floor", "Whole packs, to pay", "licensed engineer");
-        String header = ran.outLines().stream()
-                .filter(line -> line.startsWith("Group "))
-                .findFirst()
-                .orElseThrow();
-        assertThat(header.indexOf("Two strips")).isPositive().isLessThan(header.indexOf("One emitter"));
-        assertThat(ran.out()).doesNotContain("spare_");
-    }
-
-    @Test
-    void columns_of_numbers_line_up() {
-        List<String> lines = Ran.with("price", Ran.SAMPLE).outLines();
-        int from = lines.indexOf("First cost per metre of bench, USD/m");
-        List<String> rows = lines.subList(from, lines.indexOf("First cost")).stream()
-                .filter(line ->
-                        line.matches(".* +[0-9]+\\.[0-9]{2} +[0-9]+\\.[0-9]{2}$|.*[0-9]\\.[0-9]{2}( +[0-9.]+){2}$"))
+    void every_page_is_printed_by_its_name_within_a_hundred_columns_and_names_the_others() throws ScenarioException {
+        List<String> names = Benchmetre.read(Ran.SAMPLE).pages().stream()
+                .map(page -> page.name().toLowerCase(Locale.ROOT).replace(' ', '-'))
                 .toList();
+        assertThat(names).contains("answer", "irrigation", "budget", "sources-and-safety");
+        for (String name : names) {
+            Ran ran = Ran.with("price", Ran.SAMPLE, "--page", name);
 
-        assertThat(rows).hasSizeGreaterThan(5);
-        assertThat(rows.stream().map(String::length).distinct()).hasSize(1);
+            assertThat(ran.exit()).as(name).isZero();
+            assertThat(ran.err()).as(name).isEmpty();
+            assertThat(ran.outLines())
+                    .as(name)
+                    .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+            assertThat(ran.out()).contains("Other pages (--page NAME): ").doesNotContain("spare_", " a)");
+        }
+        assertThat(Ran.with("price", Ran.SAMPLE, "--page", "all").out())
+                .contains(Ran.with("price", Ran.SAMPLE, "--page", "answer")
+                        .outLines()
+                        .get(0))
+                .contains(Ran.with("price", Ran.SAMPLE, "--page", "to buy")
+                        .outLines()
+                        .get(0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"trough-house", "container-house"})
+    void the_answer_takes_forty_lines_at_most_and_has_cautions_in_short(String name) {
+        Ran ran = Ran.with("price", Path.of("..", "samples", name));
+
+        assertThat(ran.exit()).isZero();
+        assertThat(ran.outLines()).hasSizeLessThanOrEqualTo(40);
+        assertThat(ran.out()).startsWith("Answer: ").contains("A metre of bench", "Loads");
+        assertThat(ran.out()).doesNotContain("licensed engineer");
+        assertThat(Ran.with("price", Ran.SAMPLE, "--cautions").out()).contains("licensed engineer");
     }
 
     @Test
-    void ten_ways_stay_within_a_hundred_columns_and_keep_their_whole_labels_in_both_tables() throws IOException {
-        Path scenario = Ran.copy(folder);
-        StringBuilder ways = new StringBuilder(Files.readString(scenario.resolve("irrigation.csv")));
-        for (int i = 1; i <= 10; i++) {
-            ways.append("way_").append(i).append(",Way number ").append(i).append(" with a long label,1,1,,0,\n");
-        }
-        Files.writeString(scenario.resolve("irrigation.csv"), ways);
+    void a_page_that_does_not_exist_is_wrong_usage_with_near_names() {
+        Ran ran = Ran.with("price", Ran.SAMPLE, "--page", "calender");
 
-        Ran ran = Ran.with("price", scenario);
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).startsWith("There is no page \"calender\", did you mean calendar? Pages: answer, ");
+    }
 
-        assertThat(ran.exit()).isZero();
-        assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
-        assertThat(ran.outLines().stream().filter(line -> line.startsWith("Total ")))
-                .hasSizeGreaterThan(1);
-        for (int i = 1; i <= 10; i++) {
-            assertThat(ran.out()).containsPattern("Way number " + i + "\\b");
-        }
-        assertThat(ran.out().split("with a long", -1)).hasSize(2 * 10 + 1);
-        assertThat(ran.out().split("label", -1)).hasSize(2 * 10 + 1);
+    @Test
+    void a_page_or_all_digits_but_not_both() {
+        assertThat(Ran.with("price", Ran.SAMPLE, "--csv", "--page", "answer").exit())
+                .isEqualTo(2);
     }
 
     @Test
@@ -181,14 +169,6 @@ class PriceCommandTest {
                 .contains("material_price_year,tape,2025,1", "material_source,tape,quotation,1");
         assertThat(ran.errLines())
                 .containsExactly("Note: prices.csv, row 3, column item: this scenario does not use \"heater\".");
-    }
-
-    @Test
-    void groups_that_cost_nothing_are_left_out_and_that_is_said() {
-        Ran ran = Ran.with("price", Ran.SAMPLE);
-
-        assertThat(ran.outLines()).noneMatch(line -> line.startsWith("Other parts"));
-        assertThat(ran.out()).contains("Without first cost: Other parts");
     }
 
     @Test

@@ -39,7 +39,9 @@ record Ranges(LinkedHashMap<Line, Ends> ends, LinkedHashMap<Line, UsualRange> do
         }
         double least = low.filled() ? low.number() : usual.range().low();
         double most = high.filled() ? high.number() : usual.range().high();
-        return least > most
+        boolean isDocumented =
+                least == usual.range().low() && most == usual.range().high();
+        return least > most || isDocumented
                 ? usual
                 : new Usual(new Plausible(least, usual.range().typical(), most), "", OWN);
     }

@@ -13,8 +13,11 @@ import java.util.Map;
  * @param currency ISO 4217 code of all money
  * @param kind what it is a budget of, such as a crop; empty when that makes no difference
  * @param tables keys by table; a table that is not named has no rows
+ * @param choices words by name that decide which lines there are, such as what a table runs over
  */
-public record Structure(String title, String currency, String kind, Map<String, Keys> tables) implements Serializable {
+public record Structure(
+        String title, String currency, String kind, Map<String, Keys> tables, Map<String, String> choices)
+        implements Serializable {
 
     /**
      * The rows of one table.
@@ -34,9 +37,22 @@ public record Structure(String title, String currency, String kind, Map<String, 
         }
     }
 
-    /** Keeps its own copy. */
+    /** Keeps its own copies. */
     public Structure {
         tables = new LinkedHashMap<>(tables);
+        choices = new LinkedHashMap<>(choices);
+    }
+
+    /**
+     * A structure in which nothing is chosen.
+     *
+     * @param title the words on top of every sheet
+     * @param currency ISO 4217 code of all money
+     * @param kind what it is a budget of
+     * @param tables keys by table
+     */
+    public Structure(String title, String currency, String kind, Map<String, Keys> tables) {
+        this(title, currency, kind, tables, Map.of());
     }
 
     /**

@@ -6,181 +6,165 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.IntStream;
-import org.benchmetre.budget.entry.Given;
-import org.benchmetre.budget.unit.Unit;
+import java.util.function.Predicate;
 
 /**
- * A live table of one figure over steps of two entries. The lines between the entries and the figure are repeated, whole and with the
- * same formulas, for each case; what moves with one entry only is repeated once for each step of that entry and shared. The steps are
- * shares of the entry, and a reader may change them.
+ * What a figure would be in cases of one entry or of two. The cases of an entry are an axis. Each line between the entry and the figure
+ * is repeated along it, with the same formula over the lines that stand in for others, so that nothing is defined twice: a single line
+ * becomes a line of cases, a line along an axis a block. What moves with one entry only is repeated for that entry and shared.
  */
 public final class WhatIf {
 
-    private static final Unit ONE = Unit.ONE;
-
     /**
-     * One entry and its steps.
+     * Cases of one entry.
      *
      * @param entry a single entry
      * @param name a lower-case word for identifiers, such as {@code price}
-     * @param title what one step is called
-     * @param shares shares of the entry, such as 0.8 to 1.2
+     * @param axis one row for each case
+     * @param value the entry in each case, along the axis
      */
-    public record Steps(Line entry, String name, String title, double... shares) {}
+    public record Steps(Line entry, String name, Axis axis, Line value) {}
 
     private final BudgetBuilder b;
     private final String sheet;
     private final String name;
-    private final Line target;
-    private final Steps down;
-    private final Steps across;
-    private final Cone moreDown;
-    private final Cone moreAcross;
-    private Line[] valuesDown;
-    private Line[] valuesAcross;
+    private final Map<Line, Line> standIns = new HashMap<>();
 
-    private WhatIf(BudgetBuilder b, String sheet, String name, Line target, Steps down, Steps across) {
+    private WhatIf(BudgetBuilder b, String sheet, String name) {
         this.b = b;
         this.sheet = sheet;
         this.name = name;
-        this.target = target;
-        this.down = down;
-        this.across = across;
-        this.moreDown = Cone.between(down.entry(), target, b.formulas);
-        this.moreAcross = Cone.between(across.entry(), target, b.formulas);
     }
 
     /**
-     * Adds the table and the repeated lines, on one sheet.
+     * Cases of an entry whose values stand with the repeated lines.
      *
-     * @param b where they are added; the figure and all it is made of are defined already
-     * @param sheet a sheet of its own
-     * @param title heading of the table
-     * @param target a single figure that both entries move
-     * @param down the entry whose steps run down
-     * @param across the entry whose steps run across
-     * @return the line of results, along both axes of steps
-     * @throws FormulaException when an entry does not move the figure
+     * @param b where the line of values is added
+     * @param sheet where the repeated lines stand
+     * @param entry a single entry
+     * @param axis one row for each case
+     * @param values the entry in each case
+     * @return the cases, under the name of the entry
      */
-    public static Line table(BudgetBuilder b, String sheet, String title, Line target, Steps down, Steps across) {
-        WhatIf table = new WhatIf(b, sheet, "whatif_" + target.id(), target, down, across);
-        for (Steps steps : List.of(down, across)) {
-            Cone cone = steps == down ? table.moreDown : table.moreAcross;
-            if (!cone.has(target)) {
-                throw new FormulaException("Entry " + steps.entry() + " does not move " + target + ".");
-            }
+    public static Steps cases(BudgetBuilder b, String sheet, Line entry, Axis axis, Formula... values) {
+        Line value = b.schedule(sheet, entry.label() + ": " + axis.title().toLowerCase(Locale.ROOT))
+                .line("case_" + entry.id(), entry.label(), entry.unit(), new Rows(axis, List.of(values)));
+        b.repeated.add(value);
+        return new Steps(entry, entry.id(), axis, value);
+    }
+
+    /**
+     * A figure in each case of one entry.
+     *
+     * @param b where lines are added; the figure and all it is made of are defined already
+     * @param sheet where the repeated lines stand
+     * @param target a single figure that the entry moves
+     * @param steps cases of the entry
+     * @return the figure along the cases, a repeated line
+     * @throws FormulaException when the entry does not move the figure, or a line between them has more axes than one
+     */
+    public static Line along(BudgetBuilder b, String sheet, Line target, Steps steps) {
+        WhatIf cases = new WhatIf(b, sheet, "case_" + steps.name());
+        Cone cone = cone(b, steps, target);
+        cases.standIns.put(steps.entry(), steps.value());
+        cases.repeat(
+                cone::has,
+                List.of(steps.axis()),
+                steps.entry().label() + ": " + steps.axis().title().toLowerCase(Locale.ROOT));
+        return cases.standIns.get(target);
+    }
+
+    /**
+     * A table of one figure over cases of two entries.
+     *
+     * @param values the figure, along both axes of cases
+     * @param standIns what stands in for each line that moves with one entry alone, along its cases
+     */
+    public record Table(Formula values, Map<Line, Line> standIns) {}
+
+    /**
+     * A figure in each case of two entries.
+     *
+     * @param b where lines are added; the figure and all it is made of are defined already
+     * @param sheet where the repeated lines stand
+     * @param target a single figure that both entries move
+     * @param down cases of one entry
+     * @param across cases of another entry
+     * @return the figure along both, and the lines on the way to it
+     * @throws FormulaException when an entry does not move the figure, or a line on the way has more axes than one
+     */
+    public static Table table(BudgetBuilder b, String sheet, Line target, Steps down, Steps across) {
+        Cone moreDown = cone(b, down, target);
+        Cone moreAcross = cone(b, across, target);
+        Predicate<Line> both = line -> moreDown.has(line) && moreAcross.has(line);
+        Predicate<Line> downOnly = line -> moreDown.has(line) && !moreAcross.has(line);
+        Predicate<Line> acrossOnly = line -> moreAcross.has(line) && !moreDown.has(line);
+        WhatIf cases = new WhatIf(b, sheet, "table_" + down.name() + "_" + across.name());
+        cases.standIns.put(across.entry(), across.value());
+        cases.repeat(acrossOnly, List.of(across.axis()), across.axis().title());
+        boolean hasRoom = b.formulas.keySet().stream()
+                .filter(both)
+                .allMatch(line -> line.axes().isEmpty());
+        if (hasRoom) {
+            cases.standIns.put(down.entry(), down.value());
+            cases.repeat(downOnly, List.of(down.axis()), down.axis().title());
+            cases.repeat(
+                    both,
+                    List.of(down.axis(), across.axis()),
+                    down.axis().title() + " and " + across.axis().title());
+            return new Table(cases.standIns.get(target), Map.copyOf(cases.standIns));
         }
-        return table.build(title);
-    }
-
-    private Line build(String title) {
-        ScheduleBuilder result = b.schedule(sheet, title);
-        Axis rows = axis(down);
-        Axis columns = axis(across);
-        Line atRow = shares(down, rows);
-        Line atColumn = shares(across, columns);
-        valuesDown = steps(down, rows, atRow);
-        valuesAcross = steps(across, columns, atColumn);
-        List<Map<Line, Line>> byRow = new ArrayList<>();
-        List<Map<Line, Line>> byColumn = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            byRow.add(repeat(
-                    Map.of(down.entry(), valuesDown[i]),
-                    Only.DOWN,
-                    down.title() + ", step " + (i + 1),
-                    "_r" + (i + 1)));
+        List<Formula> rows = new ArrayList<>();
+        for (int i = 0; i < down.axis().size(); i++) {
+            rows.add(cases.row(i, down, across, downOnly, both).get(target));
         }
-        for (int j = 0; j < columns.size(); j++) {
-            byColumn.add(repeat(
-                    Map.of(across.entry(), valuesAcross[j]),
-                    Only.ACROSS,
-                    across.title() + ", step " + (j + 1),
-                    "_c" + (j + 1)));
+        return new Table(new Rows(down.axis(), rows), Map.copyOf(cases.standIns));
+    }
+
+    /** One case of the first entry, where a line that both move has an axis of its own and no room for two more. */
+    private Map<Line, Line> row(int i, Steps down, Steps across, Predicate<Line> downOnly, Predicate<Line> both) {
+        WhatIf row = new WhatIf(b, sheet, name + "_" + (i + 1));
+        row.standIns.putAll(standIns);
+        Line value = b.schedule(sheet, words(List.of(), i))
+                .line(
+                        row.name + "_" + down.entry().id(),
+                        down.entry().label(),
+                        down.entry().unit(),
+                        new Element(down.value(), down.axis(), i));
+        b.repeated.add(value);
+        row.standIns.put(down.entry(), value);
+        row.repeat(downOnly, List.of(), words(List.of(), i));
+        row.repeat(both, List.of(across.axis()), words(List.of(across.axis()), i));
+        return row.standIns;
+    }
+
+    private static Cone cone(BudgetBuilder b, Steps steps, Line target) {
+        Cone cone = Cone.between(steps.entry(), target, b.formulas);
+        if (!cone.has(target)) {
+            throw new FormulaException("Entry " + steps.entry() + " does not move " + target + ".");
         }
-        List<Formula> table = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            List<Formula> row = new ArrayList<>();
-            for (int j = 0; j < columns.size(); j++) {
-                Map<Line, Line> known = new HashMap<>(byRow.get(i));
-                known.putAll(byColumn.get(j));
-                String words = down.title() + ", step " + (i + 1) + "; " + across.title() + ", step " + (j + 1);
-                row.add(repeat(known, Only.BOTH, words, "_r" + (i + 1) + "c" + (j + 1))
-                        .get(target));
-            }
-            table.add(new Rows(columns, row));
-        }
-        return result.line(name, target.label(), target.unit(), new Rows(rows, table));
+        return cone;
     }
 
-    private Axis axis(Steps steps) {
-        List<String> keys = IntStream.rangeClosed(1, steps.shares().length)
-                .mapToObj(i -> "step_" + i)
-                .toList();
-        return Axis.rows(name + "_" + steps.name(), steps.title(), keys, 0);
+    private static String words(List<Axis> axes, int step) {
+        return "Step " + (step + 1)
+                + axes.stream().map(axis -> "; " + axis.title()).findFirst().orElse("");
     }
 
-    /** The shares as entries along the steps, and what the entry is at each of them. */
-    private Line shares(Steps steps, Axis axis) {
-        List<Given> shares = new ArrayList<>();
-        for (double share : steps.shares()) {
-            shares.add(Given.number(share, ONE).from("a step of the table; change it as you like"));
-        }
-        String id = name + "_" + steps.name();
-        ScheduleBuilder s = b.schedule(sheet, "Steps of " + steps.title().toLowerCase(Locale.ROOT));
-        List<Formula> names = IntStream.rangeClosed(1, axis.size())
-                .<Formula>mapToObj(i -> Formulas.text("step " + i))
-                .toList();
-        b.nameRows(axis, s.textLine(id + "_step", "Step", new Rows(axis, names)));
-        Line share = s.entry(id + "_share", "Share of the entry", ONE, axis)
-                .from(0, 100)
-                .given(shares);
-        return s.line(id + "_value", steps.title(), steps.entry().unit(), share.times(steps.entry()));
-    }
-
-    /** The entry at each step as a single figure, which stands in for it. */
-    private Line[] steps(Steps steps, Axis axis, Line value) {
-        ScheduleBuilder values = b.schedule(sheet, steps.title() + " at each step");
-        Line[] lines = new Line[axis.size()];
-        for (int i = 0; i < lines.length; i++) {
-            lines[i] = values.line(
-                    name + "_" + steps.name() + "_" + (i + 1),
-                    steps.title() + ", step " + (i + 1),
-                    steps.entry().unit(),
-                    new Element(value, axis, i));
-            b.repeated.add(lines[i]);
-        }
-        return lines;
-    }
-
-    /** Which lines are repeated: those that move with one entry alone, or with both. */
-    private enum Only {
-        DOWN,
-        ACROSS,
-        BOTH
-    }
-
-    private boolean belongs(Line line, Only only) {
-        boolean byRow = moreDown.has(line);
-        boolean byColumn = moreAcross.has(line);
-        return switch (only) {
-            case DOWN -> byRow && !byColumn;
-            case ACROSS -> byColumn && !byRow;
-            case BOTH -> byRow && byColumn;
-        };
-    }
-
-    /** Repeats lines over stand-ins. Answers all stand-ins, those given included. */
-    private Map<Line, Line> repeat(Map<Line, Line> known, Only only, String words, String suffix) {
-        Map<Line, Line> standIns = new LinkedHashMap<>(known);
+    /** Repeats lines over stand-ins, along more axes. */
+    private void repeat(Predicate<Line> wanted, List<Axis> more, String words) {
         Map<List<Axis>, ScheduleBuilder> schedules = new LinkedHashMap<>();
-        List<Line> repeated = List.copyOf(b.formulas.keySet()).stream()
-                .filter(line -> belongs(line, only))
-                .toList();
+        List<Line> repeated =
+                List.copyOf(b.formulas.keySet()).stream().filter(wanted).toList();
         for (Line line : repeated) {
-            ScheduleBuilder s = schedules.computeIfAbsent(line.axes(), axes -> b.schedule(sheet, words));
-            Line copy = s.declare(
-                    name + suffix + "_" + line.id(), line.label(), line.unit(), line.kind(), line.axes(), line.note());
+            List<Axis> axes = new ArrayList<>(line.axes());
+            axes.addAll(more);
+            if (axes.size() > 2) {
+                throw new FormulaException("Line " + line + " runs along " + line.axes()
+                        + ", so that there is no room for " + more + " beside it.");
+            }
+            ScheduleBuilder s = schedules.computeIfAbsent(axes, any -> b.schedule(sheet, words));
+            Line copy = s.declare(name + "_" + line.id(), line.label(), line.unit(), line.kind(), axes, line.note());
             b.repeated.add(copy);
             standIns.put(line, copy);
         }
@@ -188,6 +172,5 @@ public final class WhatIf {
         for (Line line : repeated) {
             b.define(standIns.get(line), b.formulas.get(line).walk(over));
         }
-        return standIns;
     }
 }

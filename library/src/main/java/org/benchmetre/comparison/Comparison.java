@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.page.Page;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
@@ -89,6 +91,19 @@ public final class Comparison {
      */
     public Figures figures() {
         return figures;
+    }
+
+    /**
+     * What a reader sees.
+     *
+     * @return the answer, then the causes
+     */
+    public List<Page> pages() {
+        Line names = figures.budget().line("scenario_name");
+        List<String> scenarios = IntStream.range(0, names.size())
+                .mapToObj(scenario -> figures.text(names, scenario))
+                .toList();
+        return ComparisonPages.of(built, scenarios, per);
     }
 
     /**

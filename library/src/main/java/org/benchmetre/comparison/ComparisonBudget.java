@@ -27,14 +27,14 @@ record ComparisonBudget(Budget budget, List<Beside> results, List<Beside> factor
                 .flatMap(each -> each.figures().budget().cautions().stream())
                 .distinct()
                 .forEach(caution -> b.caution(caution.topic(), caution.text()));
-        ComparisonPages pages = ComparisonPages.open(b, taken, per);
+        ComparisonTables tables = ComparisonTables.open(b, taken, per);
         ScenarioColumns scenarios = new ScenarioColumns(b, taken, per);
-        MarginRows rows = new MarginRows(b, pages.rows(), scenarios, taken, per);
-        SectionTotals sections = new SectionTotals(b, pages.sections(), scenarios, rows, per);
-        WhatIsLeft left = new WhatIsLeft(b, pages.left(), scenarios, rows, taken, per);
+        MarginRows rows = new MarginRows(b, tables.rows(), scenarios, taken, per);
+        SectionTotals sections = new SectionTotals(b, tables.sections(), scenarios, rows, per);
+        WhatIsLeft left = new WhatIsLeft(b, tables.left(), scenarios, rows, taken, per);
         ReceiptsFactors receipts = new ReceiptsFactors(b, scenarios, rows, per);
-        ReceiptsByFactor byFactor = new ReceiptsByFactor(b, pages.receipts(), scenarios, receipts.all, per);
-        new Answers(scenarios, left, per).declare(b, pages, rows);
+        ReceiptsByFactor byFactor = new ReceiptsByFactor(b, tables.receipts(), scenarios, receipts.all, per);
+        new Answers(scenarios, left, per, compared.get(0).currency()).declare(b, tables, rows, byFactor);
         ResultsBeside results = new ResultsBeside(b, scenarios, taken, receipts);
         SumChecks checks = new SumChecks(b, scenarios, rows, per);
         int sales = BudgetSection.RECEIPTS.ordinal();

@@ -1,7 +1,6 @@
 package org.benchmetre.comparison;
 
 import static org.benchmetre.budget.Formulas.greatest;
-import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.text;
@@ -71,7 +70,8 @@ final class LargestCosts {
                 "More is left",
                 money,
                 new Element(rows.difference, scenarios.axis, scenario));
-        page.line("largest_difference" + suffix, "More is left", money, ofFound(key, difference, none(money)));
+        Line found =
+                page.line("largest_difference" + suffix, "More is left", money, ofFound(key, difference, none(money)));
         Line size = page.declare("largest_size" + suffix, "In size", money, Kind.NUMBER, List.of(places), RULE);
         List<Line> sizes = new ArrayList<>();
         List<Line> marks = new ArrayList<>();
@@ -87,7 +87,7 @@ final class LargestCosts {
                 key,
                 each(place ->
                         when(left.counts(at(size, place)), lookup(rows.key, marks.get(place), text(MARK)), text(""))));
-        return list(suffix, of, label);
+        return new SignedList(b, left).of("largest" + suffix, "Costs that differ most" + of, label, found);
     }
 
     private Formula ofFound(Line key, Line byRow, Formula otherwise) {
@@ -102,20 +102,6 @@ final class LargestCosts {
 
     private Formula without(Formula key, Line size) {
         return when(rows.key.is(key), none(money), size);
-    }
-
-    /** The labels in one text, with semicolons between them. */
-    private Line list(String suffix, String of, Line label) {
-        Line part = b.schedule(ComparisonSheets.WORKINGS, "Costs as the answer names them" + of)
-                .textLine("largest_named" + suffix, "Named", each(place -> {
-                    Formula own = at(label, place);
-                    return place == 0 ? own : when(own.isFilled(), joined(text("; "), own), text(""));
-                }));
-        Formula[] parts = IntStream.range(0, places.size())
-                .mapToObj(place -> at(part, place))
-                .toArray(Formula[]::new);
-        return b.schedule(ComparisonSheets.WORKINGS, "Costs named in the answer" + of)
-                .textLine("largest_costs" + suffix, "Costs", joined(parts));
     }
 
     private Formula each(IntFunction<Formula> formula) {

@@ -29,6 +29,10 @@ final class ReceiptsByFactor {
 
     /** What the factors bring together in each scenario, more than in the first. */
     final Line sum;
+    /** What a factor is called. */
+    final Line label;
+    /** What each factor brings, by factor and scenario. */
+    final Line effect;
 
     private final ScenarioColumns scenarios;
     private final List<Beside> factors;
@@ -46,7 +50,8 @@ final class ReceiptsByFactor {
                 "Changed in this order",
                 factors.stream().map(Beside::key).toList(),
                 0);
-        b.nameRows(axis, names.textLine("factor_label", "Factor", new Rows(axis, each(i -> text(label(i))))));
+        label = names.textLine("factor_label", "Factor", new Rows(axis, each(i -> text(label(i)))));
+        b.nameRows(axis, label);
         List<Line> after = new ArrayList<>();
         Line before = steps.declare(
                 "receipts_of_first", "As in the first", per.money(), Kind.NUMBER, List.of(scenarios.axis), "");
@@ -56,7 +61,7 @@ final class ReceiptsByFactor {
             String id = "receipts_with_" + factors.get(i).key();
             after.add(steps.line(id, "With own " + lower(label(i)), per.money(), changedUpTo(i)));
         }
-        Line effect = page.line(
+        effect = page.line(
                 "receipts_step",
                 "More receipts than in the first",
                 per.money(),

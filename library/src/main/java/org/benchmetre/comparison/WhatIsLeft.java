@@ -8,13 +8,11 @@ import static org.benchmetre.budget.Formulas.when;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.ScheduleBuilder;
 
 /** What every scenario leaves, as its own budget says and as the rows add up, and whether that is more or less than the first leaves. */
 final class WhatIsLeft {
-
-    /** Half of the last decimal that is printed. */
-    private static final double HALF_A_HUNDREDTH = 0.005;
 
     /** As the budget says, by the measure. */
     final Line value;
@@ -27,6 +25,9 @@ final class WhatIsLeft {
     /** The words {@code more than}, {@code less than} or {@code as much as}. */
     final Line words;
 
+    /** Decimals of money in sentences, those of the currency. */
+    final int decimals;
+
     private final Line smallest;
 
     WhatIsLeft(
@@ -36,13 +37,14 @@ final class WhatIsLeft {
             MarginRows rows,
             TakenFigures taken,
             Measure per) {
+        decimals = MinorUnit.decimals(taken.scenarios().get(0).currency());
         smallest = b.schedule(ComparisonSheets.WORKINGS, "Which differences are told")
                 .line(
                         "smallest_told",
                         "Smallest difference that is told",
                         per.money(),
-                        number(HALF_A_HUNDREDTH, per.money()),
-                        "Half of the second decimal: what is less prints as 0.00. Our own rule.");
+                        number(Math.pow(10, -decimals) / 2, per.money()),
+                        "Half of the last decimal of the currency: what is less prints as nothing. Our own rule.");
         String label = PageRow.leftLabel(taken.scenarios().get(0).figures());
         Line total = b.schedule(ComparisonSheets.SCENARIOS, "What their budgets leave in a year")
                 .entry("left_amount", label, MarginRows.YEARLY, scenarios.axis)

@@ -81,8 +81,8 @@ final class BudgetPage {
                         n.first().groups,
                         n.first().groupLabel,
                         n.first().groups.ofParts(owned.recovery),
-                        n.chosen(owned.wayLabour),
-                        n.chosen(owned.wayCharges).plus(n.yearly().house.charges),
+                        owned.labourTotal,
+                        owned.chargesTotal.plus(n.yearly().house.charges),
                         n.first().parts.house().benchMetres)
                 .owning(
                         "own_house_by_area",
@@ -104,8 +104,8 @@ final class BudgetPage {
                                 .plus(owned.repairsTotal)
                                 .plus(running.interest.interest),
                         owned.recoveryTotal
-                                .plus(n.chosen(owned.wayLabour))
-                                .plus(n.chosen(owned.wayCharges).plus(n.yearly().house.charges))
+                                .plus(owned.labourTotal)
+                                .plus(owned.chargesTotal.plus(n.yearly().house.charges))
                                 .plus(n.yearly().house.recovery)
                                 .plus(n.yearly().contingency.recovery),
                         o.overhead().total));

@@ -8,7 +8,6 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
-import org.benchmetre.budget.WhatIf;
 import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
@@ -49,6 +48,10 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.levers.FirstDoubt;
+import org.benchmetre.farm.levers.LeverList;
+import org.benchmetre.farm.levers.Swings;
+import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.Contingency;
@@ -83,7 +86,12 @@ public final class FarmBudget {
 
     /** Reads scenarios of a farm. */
     public static final ScenarioReader READER = new ScenarioReader(
-            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists);
+            FarmTables.FORMS,
+            FarmBudget::of,
+            FarmTable.MATERIALS.file(),
+            USUAL_CROP,
+            CropProfile::exists,
+            LeverList.CHOICES);
 
     private FarmBudget() {}
 
@@ -272,13 +280,10 @@ public final class FarmBudget {
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
         new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
-        WhatIf.table(
-                b,
-                Sheets.WHAT_IF,
-                "Returns above total cost in a year, over steps of price and yield",
-                page.aboveTotal,
-                new WhatIf.Steps(crop.yieldPerPlant, "yield", "Fruit per plant", 0.7, 0.85, 1, 1.15, 1.3),
-                new WhatIf.Steps(crop.priceLevel, "price", "Price level", 0.8, 0.9, 1, 1.1, 1.2));
+        LeverList levers = new LeverList(b, entries);
+        new WhatIfTables(b, levers, page.aboveTotalPerArea)
+                .first(crop.yieldPerPlant, crop.priceLevel, harvest.pricePerKg);
+        new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));
         Cautions.add(b);
         return b.build();
     }

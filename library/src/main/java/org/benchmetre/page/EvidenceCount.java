@@ -1,43 +1,87 @@
 package org.benchmetre.page;
 
-import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Entry;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Origin;
 
-/** Counts the values in use by the kind of source they carry. */
-public final class EvidenceCount {
+/**
+ * How many of the numbers entered come from which kind of source. Counted are filled cells in filled rows, every number of a row by the
+ * source of the row; a default of zero that claims no evidence, such as <i>0 until you fill it in</i>, is no entry in use.
+ *
+ * @param byKind numbers by kind, the kinds in the order of {@link EvidenceKind}; kinds that do not occur have 0
+ */
+public record EvidenceCount(SortedMap<EvidenceKind, Integer> byKind) {
 
-    private EvidenceCount() {}
-
-    /**
-     * Counts.
-     *
-     * @param budget whose entries are counted
-     * @return kinds of source with at least one value
-     */
-    public static Map<String, Integer> of(Budget budget) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        for (Line line : budget.lines()) {
-            if (budget.entry(line).isPresent()) {
-                List<Given> givens = budget.given(line);
-                givens.stream()
-                        .filter(Given::filled)
-                        .forEach(given -> counts.merge(kind(given.source()), 1, Integer::sum));
-            }
-        }
-        return counts;
+    /** Keeps the map as it is. */
+    public EvidenceCount {
+        byKind = Collections.unmodifiableSortedMap(new TreeMap<>(byKind));
     }
 
-    private static String kind(String source) {
-        if (source.isEmpty()) {
-            return "Without a source";
+    /**
+     * Counts the entries of a budget.
+     *
+     * @param budget as entered
+     * @return every kind with its number
+     */
+    public static EvidenceCount of(Budget budget) {
+        Map<EvidenceKind, Integer> counted = new EnumMap<>(EvidenceKind.class);
+        for (EvidenceKind kind : EvidenceKind.values()) {
+            counted.put(kind, 0);
         }
-        if (source.contains("invented")) {
-            return "Invented for the demo";
+        for (Line line : budget.lines()) {
+            if (line.kind() == Kind.NUMBER) {
+                budget.entry(line).ifPresent(entry -> count(counted, budget, line, entry));
+            }
         }
-        return source.contains("no source") ? "Common practice, no source" : "Published or quoted";
+        return new EvidenceCount(new TreeMap<>(counted));
+    }
+
+    /**
+     * All numbers together.
+     *
+     * @return the sum over the kinds
+     */
+    public int all() {
+        return byKind.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /**
+     * Where the value of a cell comes from: its own source, else that of the documented default.
+     *
+     * @param entry what the cell belongs to
+     * @param given the value
+     * @return the words, empty where an entry of one's own has none
+     */
+    public static String source(Entry entry, Given given) {
+        boolean isDefault = given.origin().equals(Origin.DEFAULT);
+        return given.source().isEmpty() && isDefault ? entry.source() : given.source();
+    }
+
+    private static void count(Map<EvidenceKind, Integer> counted, Budget budget, Line line, Entry entry) {
+        int cell = 0;
+        for (Given given : budget.given(line)) {
+            EvidenceKind kind = kind(entry, given);
+            boolean isNothing = given.number() == 0
+                    && given.origin().equals(Origin.DEFAULT)
+                    && (kind == EvidenceKind.OTHER || kind == EvidenceKind.UNSAID);
+            if (given.filled() && !line.isSpare(cell) && !isNothing) {
+                counted.merge(kind, 1, Integer::sum);
+            }
+            cell++;
+        }
+    }
+
+    /** A change for this run says nothing of where it comes from. */
+    private static EvidenceKind kind(Entry entry, Given given) {
+        boolean isChange = given.origin() instanceof Origin.Setting;
+        return isChange ? EvidenceKind.UNSAID : EvidenceKind.of(source(entry, given));
     }
 }

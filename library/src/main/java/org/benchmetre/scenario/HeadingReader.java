@@ -1,6 +1,10 @@
 package org.benchmetre.scenario;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Quoted;
@@ -19,7 +23,12 @@ final class HeadingReader {
     private HeadingReader() {}
 
     /** The heading; the scenario's own name and dollars where it says nothing. */
-    static Heading read(ScenarioTables tables, String usualCrop, Predicate<String> isCrop, Faults faults) {
+    static Heading read(
+            ScenarioTables tables,
+            String usualCrop,
+            Predicate<String> isCrop,
+            List<WordChoice> choices,
+            Faults faults) {
         String title = readable(Quoted.visible(tables.name()));
         String currency = USUAL;
         String crop = usualCrop;
@@ -37,7 +46,27 @@ final class HeadingReader {
                 faults.add(row.place(SingleRows.VALUE), Quoted.text(value), expected);
             }
         }
-        return new Heading(title, currency, crop);
+        return new Heading(title, currency, crop, chosen(tables.table(Home.SINGLE), choices, faults));
+    }
+
+    private static Map<String, String> chosen(Table single, List<WordChoice> choices, Faults faults) {
+        Map<String, String> chosen = new LinkedHashMap<>();
+        for (WordChoice choice : choices) {
+            Optional<Row> row = single.rows().stream()
+                    .filter(each -> Phrases.folded(each.text(SingleRows.LINE)).equals(choice.line()))
+                    .filter(each -> !each.isBlank(SingleRows.VALUE))
+                    .findFirst();
+            String word =
+                    row.map(each -> Phrases.folded(each.text(SingleRows.VALUE))).orElse(choice.otherwise(chosen));
+            String expected = choice.expected(word, chosen);
+            if (!expected.isEmpty()) {
+                row.ifPresent(each ->
+                        faults.add(each.place(SingleRows.VALUE), Quoted.text(each.text(SingleRows.VALUE)), expected));
+                word = choice.otherwise(chosen);
+            }
+            chosen.put(choice.line(), word);
+        }
+        return chosen;
     }
 
     private static String title(Row row, String value, Faults faults) {

@@ -20,17 +20,20 @@ import org.benchmetre.budget.entry.Home;
  * @param priced the table that a price list prices
  * @param usualCrop the crop of a scenario that names none
  * @param isCrop whether a crop is documented
+ * @param choices rows of single values that are no entries, but words that decide which lines there are
  */
 public record ScenarioReader(
         List<TableForm> forms,
         Function<Structure, Budget> build,
         String priced,
         String usualCrop,
-        Predicate<String> isCrop) {
+        Predicate<String> isCrop,
+        List<WordChoice> choices) {
 
     /** Keeps its own copy. */
     public ScenarioReader {
         forms = List.copyOf(forms);
+        choices = List.copyOf(choices);
     }
 
     /**
@@ -54,7 +57,7 @@ public record ScenarioReader(
      * @return the budget with all values in it; empty after a fault
      */
     public Optional<Budget> read(ScenarioTables tables, Over over, Faults faults) {
-        Heading heading = HeadingReader.read(tables, usualCrop, isCrop, faults);
+        Heading heading = HeadingReader.read(tables, usualCrop, isCrop, choices, faults);
         Structure structure = StructureReader.read(tables, heading, forms, faults);
         Budget budget = build.apply(structure);
         FileLayer.Result read = FileLayer.read(budget, tables, forms, faults);

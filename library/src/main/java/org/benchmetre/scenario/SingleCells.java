@@ -23,6 +23,7 @@ final class SingleCells {
         if (!budget.structure().kind().isEmpty()) {
             row(HeadingReader.CROP, budget.structure().kind());
         }
+        budget.structure().choices().forEach(this::row);
     }
 
     private Map<String, String> row(String line, String value) {

@@ -50,7 +50,7 @@ record SingleRows(Budget budget, Table table, Faults faults) {
                         row.place(LINE),
                         Quoted.text(name) + ", which row " + before.rowNumber() + " has already",
                         "each line once");
-            } else if (!HEADING.contains(name)) {
+            } else if (!HEADING.contains(name) && !budget.structure().choices().containsKey(name)) {
                 cell(row, name).ifPresent(cell -> read(row, cell, layer));
             }
         }

@@ -48,7 +48,7 @@ public final class StructureReader {
                             TableForm.groupsOf(form.file()),
                             new Structure.Keys(List.of(), reader.groups(table, rows.values(), group))));
         }
-        return new Structure(heading.title(), heading.currency(), heading.crop(), found);
+        return new Structure(heading.title(), heading.currency(), heading.crop(), found, heading.choices());
     }
 
     /** The rows of a table by their keys; of rows with the same key the first. */

@@ -4,6 +4,7 @@ import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -57,12 +58,11 @@ final class Drawing {
         new PageWriter(plan, page, cells, pen).write();
         head(page, pen);
         boolean first = page == plan.pages().get(0);
-        if (first) {
-            contents(page, pen);
-        }
+        int end = first ? contents(page, pen) : page.end();
         pen.finish();
         charts.draw(page);
-        finish.page(sheet, page);
+        double points = IntStream.range(0, end).mapToDouble(pen::pointsOf).sum();
+        finish.page(sheet, page, points);
     }
 
     /** Name and question of the page at the left, title of the plan and year of its prices at the right. */
@@ -78,15 +78,15 @@ final class Drawing {
             return;
         }
         cells.shown(pen, new Spot(page.name(), 1, middle), new CellRef(heading, 0), Look.Role.ASIDE, Look.GENERAL);
-        pen.spread(1, middle, last, cells.text(heading), Look.Role.ASIDE);
+        pen.spread(1, middle, last, cells.text(heading));
     }
 
-    /** Where to look: every other page with its question, below all else. */
-    private void contents(PagePlan first, Pen pen) {
+    /** Where to look: every other page with its question, below all else. Answers the first row below. */
+    private int contents(PagePlan first, Pen pen) {
         List<Page> others = setup.pages().subList(1, setup.pages().size());
         int row = first.end();
         if (others.isEmpty()) {
-            return;
+            return row;
         }
         pen.words(row++, 0, "Where to look", Look.Role.HEADING);
         for (Page other : others) {
@@ -99,8 +99,9 @@ final class Drawing {
             SheetPlan workings = plan.sheets().iterator().next();
             pen.words(row, 0, "Workings", Look.Role.LINK);
             pen.link(row, 0, new Spot(workings.name(), 0, 0));
-            pen.across(row, 1, first.lastColumn(), "How was each figure made?", Look.Role.ASIDE_LEFT);
+            pen.across(row++, 1, first.lastColumn(), "How was each figure made?", Look.Role.ASIDE_LEFT);
         }
+        return row;
     }
 
     private void sheet(SheetPlan sheet) {

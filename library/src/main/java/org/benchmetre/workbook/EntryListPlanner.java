@@ -15,7 +15,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(40, 17, 9, 12, 10, 9, 9, 10, 34);
+    static final List<Integer> WIDTHS = List.of(44, 19, 11, 9, 8, 9, 9, 9, 47);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;
@@ -34,18 +34,27 @@ final class EntryListPlanner {
         this.columns = columns;
     }
 
-    void place(EntryList block, int top) {
+    /** Places a group of entries, headings once a page. Answers the first row below. */
+    int place(EntryList block, int top) {
+        int row = top;
+        if (plan.firstHeadRow() < 0) {
+            heads(row++);
+        }
+        words(row++, 0, block.title(), Look.Role.SECTION);
+        for (Line line : block.entries()) {
+            place(line, row++);
+        }
+        return row;
+    }
+
+    private void heads(int row) {
         List<String> heads = List.of(
                 "Entry", "Value", "Unit", "Counts as", "Unit", "Usual low", "Usual high", "Mark", "Source and notes");
         for (int i = 0; i < heads.size(); i++) {
             boolean number = i == VALUE || i == COUNTS_AS || i == LOW || i == HIGH;
-            words(top, i, heads.get(i), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD);
+            words(row, i, heads.get(i), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD);
         }
-        plan.headRow(top);
-        int row = top + 1;
-        for (Line line : block.entries()) {
-            place(line, row++);
-        }
+        plan.headRow(row);
     }
 
     private void words(int row, int place, String text, Look.Role role) {

@@ -57,7 +57,7 @@ final class ListWriter {
     private void sentence(Box box, int row, Line line) {
         cells.write(pen, line);
         int last = sheet.lastSourceColumn(box.schedule());
-        pen.spread(row, ColumnWidths.LIST_VALUE, last, cells.text(line), Look.Role.WORDS);
+        pen.spread(row, ColumnWidths.LIST_VALUE, last, cells.text(line));
     }
 
     private void head(int row, boolean withEntries) {

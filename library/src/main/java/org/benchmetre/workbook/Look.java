@@ -75,6 +75,17 @@ record Look(Role role, String format, boolean literal, boolean shrinks) {
         /** A word that leads to a page. */
         LINK;
 
+        /** Whether an empty cell is seen. */
+        boolean isFilled() {
+            return isEntry()
+                    || this == HEAD
+                    || this == HEAD_NUMBER
+                    || this == HEAD_UNIT
+                    || this == LABEL_TOTAL
+                    || this == NUMBER_TOTAL
+                    || this == UNIT_TOTAL;
+        }
+
         boolean isEntry() {
             return this == ENTRY || this == ENTRY_TEXT;
         }

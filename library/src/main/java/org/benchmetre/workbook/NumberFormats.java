@@ -11,8 +11,10 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.page.Decimals;
 
 /** Chooses the number format of a line by its kind, its unit and how small its figures are. */
 final class NumberFormats {
@@ -29,6 +31,7 @@ final class NumberFormats {
     private final Budget budget;
     private final MoneyFormats money;
     private final Map<Line, String> chosen = new HashMap<>();
+    private final Map<Line, String> typed = new HashMap<>();
 
     NumberFormats(Figures figures) {
         this.figures = figures;
@@ -52,9 +55,44 @@ final class NumberFormats {
                 : measured(line);
     }
 
-    /** One format for several cells of one unit, zero as a dash. */
+    /** One format for several cells of one unit: one number of decimals, zero as a dash. */
     String of(List<CellRef> refs) {
-        return refs.isEmpty() ? Look.GENERAL : of(refs.get(0).line());
+        if (refs.isEmpty()) {
+            return Look.GENERAL;
+        }
+        Line first = refs.get(0).line();
+        if (first.kind() == Kind.TRUTH || first.kind() == Kind.TEXT) {
+            return of(first);
+        }
+        double[] values = refs.stream()
+                .filter(ref -> !figures.hasReason(ref.line(), ref.cell()))
+                .mapToDouble(ref -> figures.number(ref.line(), ref.cell()))
+                .toArray();
+        return of(Decimals.of(first.unit(), values, MinorUnit.decimals(budget.currency())));
+    }
+
+    /** One format for an entry as it is typed: no digit of it is lost. */
+    String typed(Line line) {
+        return typed.computeIfAbsent(line, this::chooseTyped);
+    }
+
+    private String chooseTyped(Line line) {
+        List<Given> givens = budget.given(line).stream().filter(Given::filled).toList();
+        Unit unit = givens.isEmpty() ? line.unit() : givens.get(0).typedIn();
+        Decimals decimals =
+                Decimals.exact(unit, givens.stream().mapToDouble(Given::typed).toArray());
+        int least = unit.hasMoney() ? MinorUnit.decimals(budget.currency()) : 0;
+        int count = Math.max(least, decimals.count());
+        String fewest = count == 0 ? "" : "." + "0".repeat(count);
+        return (decimals.thousands() ? "#,##0" : "0") + fewest;
+    }
+
+    /** A format of a number of decimals. */
+    static String of(Decimals decimals) {
+        String digits = (decimals.thousands() ? "#,##0" : "0")
+                + (decimals.count() == 0 ? "" : "." + "0".repeat(decimals.count()))
+                + (decimals.percent() ? "%" : "");
+        return digits + ";-" + digits + ";\"" + Decimals.DASH + "\";@";
     }
 
     /** The same without its zeros, for rows that nobody has filled yet. */

@@ -1,12 +1,10 @@
 package org.benchmetre.workbook;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -24,22 +22,29 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
+import org.benchmetre.page.Decimals;
 import org.benchmetre.page.EntryList;
+import org.benchmetre.page.EntryTable;
 import org.benchmetre.page.EvidenceCount;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Panel;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
+import org.benchmetre.page.shown.ShownCells;
+import org.benchmetre.page.shown.ShownTable;
 
 /** Where the blocks of one page stand: every cell, its charts, the rows that are folded away, and the entries that live there. */
 final class PagePlan {
 
     /** Letters across a page that is read without a glass, on a screen and in print. */
-    static final int WIDTH = 150;
+    static final int WIDTH = 165;
 
     private static final int FIRST_ROW = 3;
     /** How much wider than a page a sheet may be, so that letters of ten points print with eight. */
-    private static final double LEAST_SCALE = 1.15;
+    private static final double LEAST_SCALE = 1.05;
+
+    /** How small letters of ten points may be printed. */
+    static final double LEAST_PRINT = 0.83;
 
     private static final int GAP = 2;
 
@@ -91,11 +96,12 @@ final class PagePlan {
     }
 
     private void place() {
-        boolean free = page.left().widths().isEmpty();
+        boolean free =
+                page.blocks().stream().anyMatch(block -> block instanceof EntryList || block instanceof EntryTable);
         if (free && page.blocks().stream().anyMatch(block -> block instanceof EntryList)) {
             EntryListPlanner.WIDTHS.forEach(widths::add);
         }
-        List<Integer> left = take(page.left());
+        List<Integer> left = free ? List.of() : take(page.left());
         List<Integer> right = List.of();
         if (!page.right().widths().isEmpty()) {
             widths.add(GAP);
@@ -326,54 +332,24 @@ final class PagePlan {
         return formats.of(refs);
     }
 
-    /** The format of a cell of a table: that of all cells of its column in its unit. */
-    String columnFormat(Table block, int place, CellRef ref) {
-        return formats.of(block.rows().stream()
-                .map(row -> cell(block, row, place))
-                .filter(Objects::nonNull)
-                .filter(other -> other.line().unit().equals(ref.line().unit()))
-                .toList());
+    /** A table as it is shown. */
+    ShownTable shown(Table block) {
+        return new ShownTable(new ShownCells(figures), block);
     }
 
-    /** What stands in a row of a table, or null. */
-    CellRef cell(Table block, TableRow row, int place) {
-        if (row.index() < 0) {
-            return place < row.cells().size() ? row.cells().get(place) : null;
-        }
-        boolean labelled = place == 0 && !row.label().isEmpty();
-        return labelled ? null : block.columns().get(place).cell(block.axis(), row.index());
-    }
-
-    /** Whether all numbers of a row are zero as written. */
-    boolean isNothing(Table block, TableRow row) {
-        return IntStream.range(0, block.columns().size())
-                .mapToObj(place -> cell(block, row, place))
-                .filter(Objects::nonNull)
-                .filter(ref -> ref.line().kind() != Kind.TEXT
-                        && budget.entry(ref.line()).isEmpty())
-                .allMatch(ref ->
-                        figures.hasReason(ref.line(), ref.cell()) || figures.number(ref.line(), ref.cell()) == 0);
-    }
-
-    /** The rows of a table in the order in which they stand. */
-    List<TableRow> ordered(Table block) {
-        if (block.largestFirst().isEmpty()) {
-            return block.rows();
-        }
-        Line size = block.largestFirst().get();
-        return block.rows().stream()
-                .sorted(Comparator.comparingDouble(row -> -figures.number(size, row.index())))
-                .toList();
+    /** The format of a cell in a column of so many decimals. */
+    String format(Line line, Decimals decimals) {
+        return line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH ? formats.of(line) : NumberFormats.of(decimals);
     }
 
     /** Keeps where the columns of a sorted table stand, for a chart of the same order. */
-    void follow(Table block, List<TableRow> rows, int row, List<Integer> columns) {
+    void follow(Table block, ShownTable shown, int row, List<Integer> columns) {
         if (block.largestFirst().isPresent()) {
             for (int i = 0; i < block.columns().size(); i++) {
                 Axis axis = block.axis();
                 followed.put(block.columns().get(i).line(), new TablePlace(name(), row, columns.get(i), axis, null));
             }
-            order.put(block.axis(), rows.stream().map(TableRow::index).toList());
+            order.put(block.axis(), shown.rows().stream().map(TableRow::index).toList());
         }
     }
 
@@ -405,7 +381,7 @@ final class PagePlan {
     }
 
     /** How many entries come from which kind of source. */
-    Map<String, Integer> evidence() {
+    EvidenceCount evidence() {
         return EvidenceCount.of(budget);
     }
 }

@@ -38,7 +38,7 @@ final class PageWriter {
         Spot spot = new Spot(page.name(), cell.row(), cell.column());
         content(cell, spot);
         if (cell.last() > cell.column()) {
-            pen.spread(cell.row(), cell.column(), cell.last(), words(cell), cell.role());
+            pen.spread(cell.row(), cell.column(), cell.last(), words(cell));
         }
         if (cell.link() != null) {
             Spot home = plan.spot(cell.link(), 0);

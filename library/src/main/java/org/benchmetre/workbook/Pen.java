@@ -15,8 +15,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 /** Writes cells of one sheet, and makes rows tall enough for the texts that wrap in them. */
 final class Pen {
 
-    private static final double LINE_POINTS = 13.2;
-    private static final double LETTERS_PER_WIDTH = 1.25;
+    private static final double LINE_POINTS = 12.9;
+    private static final double LETTERS_PER_WIDTH = 1.15;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
 
@@ -39,8 +39,11 @@ final class Pen {
         widths.remove(column);
     }
 
+    /** A text; where there is none, a cell only where its fill is seen. */
     void words(int row, int column, String text, Look.Role role) {
-        cell(row, column, Look.text(role, text));
+        if (!text.isEmpty() || role.isFilled()) {
+            cell(row, column, Look.text(role, text));
+        }
         if (!text.isEmpty()) {
             grid.text(row, column, text);
             reserve(row, text, width(column));
@@ -49,28 +52,19 @@ final class Pen {
 
     /** A text over several columns. */
     void across(int row, int first, int last, String text, Look.Role role) {
-        double total = 0;
-        for (int column = first; column <= last; column++) {
-            cell(row, column, Look.text(role, text));
-            total += width(column);
-        }
+        Integer before = linesOfRow.get(row);
         words(row, first, text, role);
-        linesOfRow.remove(row);
-        reserve(row, text, total);
+        restore(row, before);
+        reserve(row, text, width(first, last));
         if (last > first) {
             sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
         }
     }
 
     /** Spreads a cell that is written over further columns. */
-    void spread(int row, int first, int last, String text, Look.Role role) {
-        double total = 0;
-        for (int column = first; column <= last; column++) {
-            cell(row, column, Look.text(role, text));
-            total += width(column);
-        }
+    void spread(int row, int first, int last, String text) {
         linesOfRow.remove(row);
-        reserve(row, text, total);
+        reserve(row, text, width(first, last));
         sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
     }
 
@@ -138,6 +132,22 @@ final class Pen {
         return widths.computeIfAbsent(column, wanted -> sheet.getColumnWidth(wanted) / WIDTH_PARTS);
     }
 
+    private double width(int first, int last) {
+        double total = 0;
+        for (int column = first; column <= last; column++) {
+            total += width(column);
+        }
+        return total;
+    }
+
+    private void restore(int row, Integer lines) {
+        if (lines == null) {
+            linesOfRow.remove(row);
+        } else {
+            linesOfRow.put(row, lines);
+        }
+    }
+
     private void reserve(int row, String text, double width) {
         int lines = lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - 2));
         if (lines > 1) {
@@ -173,6 +183,12 @@ final class Pen {
     void height(int row, double points) {
         grid.height(row, points);
         linesOfRow.remove(row);
+    }
+
+    /** How tall a row is. */
+    double pointsOf(int row) {
+        double set = grid.height(row);
+        return Double.isNaN(set) ? LINE_POINTS : set;
     }
 
     /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */

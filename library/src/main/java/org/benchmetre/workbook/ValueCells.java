@@ -121,7 +121,7 @@ final class ValueCells {
             return;
         }
         boolean converted = plan.isConverted(line);
-        String format = converted ? NumberFormats.ofNumber(given.typed()) : format(line, cell);
+        String format = formats.typed(line);
         Look look = Look.number(Look.Role.ENTRY, format);
         boolean blank = !given.filled() && line.axes().stream().noneMatch(Axis::isOrdered);
         if (blank) {
@@ -169,7 +169,7 @@ final class ValueCells {
             pen.formula(spot.row(), spot.column(), formula, plan.homes().shown(line, given.text()), Look.of(role));
         } else {
             boolean converted = plan.isConverted(line);
-            String format = converted ? NumberFormats.ofNumber(given.typed()) : format(line, ref.cell());
+            String format = formats.typed(line);
             double number = converted ? given.typed() : given.number();
             pen.formula(spot.row(), spot.column(), formula, number, Look.number(role, format));
         }

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
@@ -18,6 +19,9 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.page.Column;
+import org.benchmetre.page.Page;
+import org.benchmetre.page.Table;
 import org.benchmetre.scenario.Faults;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -158,11 +162,47 @@ class ComparisonTest {
     void the_answer_says_who_leaves_less_and_by_which_costs() {
         Figures figures = figures(Measure.AREA);
 
+        String amount = String.format(Locale.ROOT, "%.2f", figures.number("left_apart", "container_house"));
+        String unit = Measure.AREA.money().display("USD");
         assertThat(figures.text("answer_2"))
-                .startsWith("container-house leaves less than trough-house, per m² of floor and year. Largest")
-                .contains(": Crop care; Containers; ");
+                .isEqualTo("In container-house, returns above total cost are " + amount + " " + unit
+                        + " less than in trough-house, per m² of floor.");
+        assertThat(figures.text("answer_costs_2"))
+                .matches("Largest differences in cost: Crop care -[0-9.]+; Containers -[0-9.]+; .*[0-9]\\.");
+        assertThat(figures.text("answer_receipts_2"))
+                .matches("Causes of the difference in receipts: Plants per m² of floor \\+[0-9.]+; Marketable fruit per"
+                        + " plant -[0-9.]+; Price per kg \\+[0-9.]+\\.");
         assertThat(figures.text("answer_3"))
-                .isEqualTo("trough-house (2) leaves as much as trough-house, per m² of floor and year.");
+                .isEqualTo("In trough-house (2), returns above total cost are as much as in trough-house, per m² of"
+                        + " floor.");
+        assertThat(figures.text("answer_costs_3")).isEmpty();
+        assertThat(figures.text("answer_receipts_3")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Measure.class)
+    void pages_show_every_scenario_and_place_lines_that_are_there(Measure per) {
+        List<Page> pages = COMPARED.get(per).pages();
+
+        assertThat(pages).extracting(Page::name).containsExactly("Comparison", "Causes");
+        for (Page page : pages) {
+            List<Table> tables = page.blocks().stream()
+                    .filter(Table.class::isInstance)
+                    .map(Table.class::cast)
+                    .toList();
+            assertThat(tables)
+                    .isNotEmpty()
+                    .allSatisfy(table -> assertThat(table.columns())
+                            .extracting(Column::heading)
+                            .contains("trough-house", "container-house", "trough-house (2)")
+                            .hasSize(1 + 3 + 2));
+            assertThat(tables)
+                    .flatExtracting(Table::rows)
+                    .allSatisfy(row -> assertThat(row.cells())
+                            .satisfiesAnyOf(
+                                    cells -> assertThat(cells).isEmpty(),
+                                    cells -> assertThat(cells).hasSize(1 + 3 + 2)));
+        }
     }
 
     @ParameterizedTest

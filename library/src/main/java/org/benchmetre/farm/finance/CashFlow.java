@@ -123,7 +123,7 @@ public final class CashFlow {
                 "charges_cash",
                 "Insurance and property tax",
                 Unit.parse("money/a"),
-                first.ofWay(owned.wayCharges).plus(yearly.house.charges));
+                owned.chargesTotal.plus(yearly.house.charges));
         Line residual = single.line(
                 "residual_value",
                 "Left at the end of the plan",

@@ -1,5 +1,7 @@
 package org.benchmetre.farm.input;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.EntryBuilder;
@@ -19,6 +21,8 @@ import org.benchmetre.farm.profile.Documented;
 public final class FarmEntries {
 
     private final CropProfile profile;
+    private final Map<String, Line> lines = new HashMap<>();
+    private final Map<Line, Range> ranges = new HashMap<>();
 
     /**
      * Takes defaults from a profile.
@@ -60,7 +64,24 @@ public final class FarmEntries {
                     "Entry " + builder.id() + " has no documented default in the profile of " + profile.name() + ".");
         }
         Given value = builder.isText() ? Given.text(entry.usualText()) : Given.number(usual, builder.unit());
-        return builder.given(value.from(entry.source()));
+        Line line = builder.given(value.from(entry.source()));
+        lines.put(line.id(), line);
+        return line;
+    }
+
+    /**
+     * An entry that was added.
+     *
+     * @param id its name
+     * @return the line
+     * @throws FormulaException when no such entry was added
+     */
+    public Line line(String id) {
+        Line line = lines.get(id);
+        if (line == null) {
+            throw new FormulaException("Entry " + id + " was not added.");
+        }
+        return line;
     }
 
     private static void document(EntryBuilder builder, Documented known) {
@@ -88,7 +109,24 @@ public final class FarmEntries {
      * @return both ends
      */
     public Range range(BudgetBuilder b, ScheduleBuilder s, Line line) {
-        Usual usual = b.entry(line).usual();
+        return ranges.computeIfAbsent(
+                line, any -> newRange(b, s, line, b.entry(line).usual()));
+    }
+
+    /**
+     * Adds the ends of the usual range of an entry as the plan says them, blank where it does not: for an entry whose documented range
+     * says what may be entered at all, such as a price by an open unit, and not how far one would doubt it.
+     *
+     * @param b where the rule between them is added
+     * @param s where they are added
+     * @param line an entry of a number
+     * @return both ends
+     */
+    public Range ownRange(BudgetBuilder b, ScheduleBuilder s, Line line) {
+        return ranges.computeIfAbsent(line, any -> newRange(b, s, line, Usual.UNKNOWN));
+    }
+
+    private static Range newRange(BudgetBuilder b, ScheduleBuilder s, Line line, Usual usual) {
         Range range = new Range(
                 end(s, line, "low", usual.range().low(), usual.source()),
                 end(s, line, "high", usual.range().high(), usual.source()));

@@ -6,28 +6,30 @@ import java.util.List;
 public final class Sheets {
 
     /** The answer. */
-    public static final String SUMMARY = "Summary";
+    public static final String SUMMARY = "Results (workings)";
     /** Single entries and what follows directly from them. */
-    public static final String ENTRIES = "Entries";
+    public static final String ENTRIES = "House (workings)";
     /** Parts, take-off and purchase list. */
-    public static final String MATERIALS = "Materials";
+    public static final String MATERIALS = "Parts (workings)";
     /** Ways to water, and parts by way. */
-    public static final String IRRIGATION = "Irrigation";
+    public static final String IRRIGATION = "Irrigation (workings)";
     /** Plant stock. */
-    public static final String CROP = "Crop";
+    public static final String CROP = "Crop (workings)";
     /** Work, feed, water and energy by month. */
-    public static final String OPERATIONS = "Operations";
+    public static final String OPERATIONS = "Labour, water, heat (workings)";
     /** The enterprise budget. */
-    public static final String BUDGET = "Budget";
+    public static final String BUDGET = "Budget (workings)";
     /** Yearly cash over the plan. */
-    public static final String CASH_FLOW = "Cash flow";
+    public static final String CASH_FLOW = "Cash (workings)";
 
-    /** Margin over steps of price and yield. */
-    public static final String WHAT_IF = "What-if";
+    /** Returns over steps of two entries, and how far the usual range of each moves them. */
+    public static final String WHAT_IF = "What if";
+    /** Lines that are repeated for each case of a table or a swing; always last. */
+    public static final String CASES = "Cases (workings)";
 
     /** All of them, in reading order. */
     public static final List<String> IN_ORDER =
-            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, WHAT_IF);
+            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, WHAT_IF, CASES);
 
     private Sheets() {}
 }

@@ -34,6 +34,8 @@ public final class EnterpriseBudget {
     public final Line aboveOperating;
     /** Receipts less all costs, money/a. */
     public final Line aboveTotal;
+    /** The same for a square metre of floor, money/(m2 a). */
+    public final Line aboveTotalPerArea;
     /** Operating costs, money/a. */
     public final Line operating;
     /** Ownership costs, money/a. */
@@ -91,7 +93,7 @@ public final class EnterpriseBudget {
                 new BudgetItems.Sum(total, aboveTotal));
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
         table(rows, house, planting, fruit);
-        perUnit(units, house, planting);
+        aboveTotalPerArea = perUnit(units, house, planting);
         breakEvens(evens, new BreakEvens(items.moves().harvest, items.moves(), planting), operating, total);
     }
 
@@ -159,12 +161,12 @@ public final class EnterpriseBudget {
         page.entry("budget_own", "Your own figure", YEARLY, axis).given(Given.blank(YEARLY));
     }
 
-    private void perUnit(ScheduleBuilder s, House house, Planting planting) {
+    private Line perUnit(ScheduleBuilder s, House house, Planting planting) {
         perUnit(s, "Above operating costs", aboveOperating, house, planting);
-        perUnit(s, "Above total cost", aboveTotal, house, planting);
+        return perUnit(s, "Above total cost", aboveTotal, house, planting);
     }
 
-    private static void perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
+    private static Line perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
         s.line(
                 returns.id() + "_per_metre",
                 label + ", per metre of bench",
@@ -175,7 +177,7 @@ public final class EnterpriseBudget {
                 label + ", per plant",
                 Unit.parse("money/(plant a)"),
                 planting.each(returns));
-        s.line(
+        return s.line(
                 returns.id() + "_per_area",
                 label + ", per m² of floor",
                 Unit.parse("money/(m2 a)"),

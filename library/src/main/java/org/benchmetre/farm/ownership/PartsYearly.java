@@ -37,6 +37,10 @@ public final class PartsYearly {
     public final Line recoveryTotal;
     /** Repairs of all parts a year, for the chosen way, money/a. */
     public final Line repairsTotal;
+    /** Installing and taking out a year, for the chosen way, money/a. */
+    public final Line labourTotal;
+    /** Insurance and property tax a year, for the chosen way, money/a. */
+    public final Line chargesTotal;
     /** What one of cost recovers in a year, 1/a, by part. */
     public final Line ofCost;
     /** What one of salvage takes off that in a year, 1/a, by part. */
@@ -115,6 +119,21 @@ public final class PartsYearly {
                 "parts_recovery_total", "Capital recovery of parts", YEARLY, sumProduct(t.quantity, recovered, m.axis));
         repairsTotal = sums.line(
                 "parts_repairs_total", "Repairs of parts", YEARLY, sumProduct(t.quantity, unitRepairs, m.axis));
+        Line hours = sums.line(
+                "parts_labour_hours",
+                "Installing and taking out, hours a year",
+                HOURS_A_YEAR,
+                sumProduct(t.amount, driverHours, m.axis));
+        labourTotal = sums.line(
+                "parts_labour_total",
+                "Installing and taking out",
+                YEARLY,
+                hours.times(wage).in(YEARLY));
+        chargesTotal = sums.line(
+                "parts_charges_total",
+                "Insurance and property tax",
+                YEARLY,
+                sumProduct(t.amount, driverCharges, m.axis));
         wayParts = parts.line(
                 "material_way_yearly_cost",
                 "Yearly cost of the exact quantity, by part",

@@ -1,5 +1,6 @@
 package org.benchmetre.farm.pages;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.page.Page;
@@ -16,6 +17,13 @@ public final class FarmPages {
      * @return answers first, entries after them
      */
     public static List<Page> of(Budget budget) {
-        return List.of(ToBuyPage.of(budget), CalendarPage.of(budget));
+        List<Page> pages = new ArrayList<>();
+        pages.add(AnswerPage.of(budget));
+        pages.add(ToBuyPage.of(budget));
+        pages.add(CalendarPage.of(budget));
+        pages.add(EntriesPage.of(budget));
+        pages.addAll(TablePages.of(budget));
+        pages.add(SourcesPage.of(budget));
+        return List.copyOf(pages);
     }
 }

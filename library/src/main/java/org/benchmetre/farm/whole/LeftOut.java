@@ -41,8 +41,6 @@ public final class LeftOut {
     public final Line costWords;
     /** The returns of the plan in words: returns above listed costs, or returns above total cost. */
     public final Line returnsWords;
-    /** What is left out, a whole sentence. */
-    public final Line sentence;
 
     private record Block(String key, String label, Formula isCounted) {}
 
@@ -102,16 +100,21 @@ public final class LeftOut {
         costWords = s.textLine("cost_words", "Costs in words", either("listed costs", "total cost"));
         returnsWords = s.textLine(
                 "returns_words", "Returns in words", either("returns above listed costs", "returns above total cost"));
-        sentence = s.textLine(
-                "left_out_sentence",
-                "What is left out, in a sentence",
+        Line warning = s.textLine(
+                "left_out_warning",
+                "What is left out, empty where nothing is",
                 when(
                         words.isFilled(),
                         joined(
                                 text("Not counted: "),
                                 words,
                                 text(". Returns are above listed costs, not above total cost.")),
-                        text("Everything a whole budget holds is counted.")));
+                        text("")));
+        Line nothing = s.textLine(
+                "whole_budget_sentence",
+                "That nothing is left out, empty where something is",
+                either("", "Everything a whole budget holds is counted."));
+        s.textLine("left_out_sentence", "What is left out, in a sentence", joined(warning, nothing));
     }
 
     /**

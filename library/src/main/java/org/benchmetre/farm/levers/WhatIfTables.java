@@ -1,0 +1,116 @@
+package org.benchmetre.farm.levers;
+
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.WhatIf;
+import org.benchmetre.budget.entry.Given;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Returns of a square metre over steps of two entries: fruit per plant and price, and any two levers. The first takes shares of both
+ * entries, which a reader may change; the second goes from end to end of both usual ranges, by half of the way to the plan.
+ */
+public final class WhatIfTables {
+
+    private static final double[] FRUIT = {0.7, 0.85, 1, 1.15, 1.3};
+    private static final double[] PRICE = {0.8, 0.9, 1, 1.1, 1.2};
+    private static final int STEPS = 5;
+
+    private final BudgetBuilder b;
+    private final Line target;
+
+    /**
+     * Declares both tables.
+     *
+     * @param b where schedules are added; the figure and all it is made of are defined already
+     * @param levers entries of the second table
+     * @param target returns of a square metre, money/(m2 a)
+     */
+    public WhatIfTables(BudgetBuilder b, LeverList levers, Line target) {
+        this.b = b;
+        this.target = target;
+        second(levers);
+    }
+
+    /**
+     * Adds the first table.
+     *
+     * @param fruit fruit per plant, an entry
+     * @param level level of fruit prices, an entry
+     * @param price average price of fruit, a single figure that the level alone moves
+     */
+    public void first(Line fruit, Line level, Line price) {
+        ScheduleBuilder result = b.schedule(Sheets.WHAT_IF, "Returns over fruit per plant and price");
+        result.note("The steps are shares of what is entered; change them as you like.");
+        WhatIf.Steps down = shares("whatif_yield", "Fruit per plant, steps", fruit, FRUIT);
+        WhatIf.Steps across = shares("whatif_price_level", "Price of fruit, steps", level, PRICE);
+        WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, down, across);
+        b.schedule(Sheets.WHAT_IF, "Price of fruit at each step")
+                .line(
+                        "whatif_price",
+                        "Average price of fruit",
+                        price.unit(),
+                        table.standIns().get(price));
+        result.line("whatif_returns", target.label(), target.unit(), table.values());
+    }
+
+    private WhatIf.Steps shares(String id, String title, Line entry, double... shares) {
+        Axis axis = steps(id, title);
+        ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, title);
+        List<Given> given = new ArrayList<>();
+        for (double share : shares) {
+            given.add(Given.number(share, ONE).from("a step of the table; change it as you like"));
+        }
+        Line share = s.entry(id + "_share", "Share of what is entered", ONE, axis)
+                .from(0, 100)
+                .given(given);
+        return new WhatIf.Steps(entry, id, axis, s.line(id, entry.label(), entry.unit(), share.times(entry)));
+    }
+
+    private void second(LeverList levers) {
+        Lever down = levers.named(b.structure().choices().getOrDefault(LeverList.DOWN, LeverList.USUAL_DOWN));
+        Lever across = levers.named(b.structure().choices().getOrDefault(LeverList.ACROSS, LeverList.USUAL_ACROSS));
+        ScheduleBuilder result =
+                b.schedule(Sheets.WHAT_IF, "Returns over two levers: " + down.label() + " and " + across.label());
+        WhatIf.Table table =
+                WhatIf.table(b, Sheets.CASES, target, range("second_down", down), range("second_across", across));
+        result.line("second_returns", target.label(), target.unit(), table.values());
+    }
+
+    private WhatIf.Steps range(String id, Lever lever) {
+        Axis axis = steps(id, lever.label() + ", steps");
+        Line entry = lever.entry();
+        List<Formula> values =
+                List.of(lever.low(), between(lever.low(), entry), entry, between(entry, lever.high()), lever.high());
+        Line value = b.schedule(Sheets.WHAT_IF, lever.label() + ", steps")
+                .line(
+                        id + "_value",
+                        lever.label(),
+                        entry.unit(),
+                        new Rows(axis, values),
+                        "ends of the usual range, the plan, and halfway: a choice of this table");
+        return new WhatIf.Steps(entry, id, axis, value);
+    }
+
+    private static Formula between(Formula low, Formula high) {
+        return low.plus(high).times(number(0.5, ONE));
+    }
+
+    private static Axis steps(String id, String title) {
+        return Axis.rows(
+                id + "_step",
+                title,
+                IntStream.rangeClosed(1, STEPS).mapToObj(i -> "step_" + i).toList(),
+                0);
+    }
+}

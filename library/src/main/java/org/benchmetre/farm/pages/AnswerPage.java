@@ -1,0 +1,134 @@
+package org.benchmetre.farm.pages;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Line;
+import org.benchmetre.page.CautionList;
+import org.benchmetre.page.Chart;
+import org.benchmetre.page.Column;
+import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.FixedWords;
+import org.benchmetre.page.Levers;
+import org.benchmetre.page.Page;
+import org.benchmetre.page.Sentence;
+import org.benchmetre.page.Sentences;
+import org.benchmetre.page.Table;
+import org.benchmetre.page.TableRow;
+import org.benchmetre.page.Tone;
+
+/** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
+final class AnswerPage {
+
+    private static final int CHART_ROWS = 13;
+    private static final List<Integer> LEFT = List.of(23, 21, 13);
+    private static final List<Integer> RIGHT = List.of(27, 9, 8, 8, 8, 8, 8, 8, 10);
+
+    private AnswerPage() {}
+
+    static Page of(Budget budget) {
+        return Page.answer("Answer", "What does a metre of bench cost, and what does it return?")
+                .head(sentences(budget))
+                .left(LEFT, levers(budget))
+                .right(RIGHT, matrix(budget), chart(budget))
+                .foot(
+                        new CautionList("Cautions", budget.cautions(), false),
+                        new FixedWords(
+                                "",
+                                "Prices carry their year and source: replace invented ones by quotations before money is spent "
+                                        + "or lent. Cautions in full: Sources and safety.",
+                                Tone.FAINT));
+    }
+
+    private static Levers levers(Budget budget) {
+        return new Levers(
+                "Change here",
+                List.of(
+                        lever(budget, "Irrigation system", "irrigation_choice"),
+                        lever(budget, "Plant stock", "stock_choice"),
+                        lever(budget, "Pattern", "planting_pattern"),
+                        lever(budget, "Spacing", "plant_spacing"),
+                        lever(budget, "Fruit per plant", "yield_per_plant"),
+                        lever(budget, "Price level of fruit", "price_level"),
+                        lever(budget, "Picking rate", "picking_rate"),
+                        lever(budget, "Level of wages", "wage_level"),
+                        lever(budget, "Heating", "heating_use"),
+                        lever(budget, "Price of fuel", "fuel_price"),
+                        lever(budget, "House, by area", "house_cost_per_area"),
+                        lever(budget, "Real rate of interest", "recovery_rate")));
+    }
+
+    private static FigureRow lever(Budget budget, String label, String entry) {
+        return FigureRow.of(label, budget.line(entry));
+    }
+
+    private static Sentences sentences(Budget budget) {
+        return new Sentences(List.of(
+                new Sentence(budget.line("answer_cost_and_return"), Tone.LEAD),
+                new Sentence(budget.line("left_out_warning"), Tone.WARNING),
+                new Sentence(budget.line("whole_budget_sentence"), Tone.PLAIN),
+                new Sentence(budget.line("answer_break_even"), Tone.PLAIN)));
+    }
+
+    private static Table matrix(Budget budget) {
+        Line label = budget.line("account_label");
+        Axis accounts = label.axes().get(0);
+        List<TableRow> rows = List.of(
+                firstCost(budget).total(),
+                account(accounts, "receipts"),
+                account(accounts, "operating"),
+                account(accounts, "ownership"),
+                account(accounts, "overhead"),
+                account(accounts, "costs").total(),
+                account(accounts, "returns").total());
+        return Table.of(
+                        "Cost and return, " + budget.currency(),
+                        accounts,
+                        Column.of("Per", label),
+                        Column.of("metre", budget.line("account_per_metre")),
+                        Column.of("foot", budget.line("account_per_foot")),
+                        Column.of("plant", budget.line("account_per_plant")),
+                        Column.of("m²", budget.line("account_per_area")),
+                        Column.of("ft²", budget.line("account_per_square_foot")),
+                        Column.of("kg", budget.line("account_per_kg")),
+                        Column.of("lb", budget.line("account_per_pound")),
+                        Column.of("in total", budget.line("account_total")))
+                .rows(rows);
+    }
+
+    private static TableRow account(Axis accounts, String key) {
+        return TableRow.at(accounts.indexOf(key));
+    }
+
+    /** To build: no row of the accounts, which are of a year, and nothing for each kilogram. */
+    private static TableRow firstCost(Budget budget) {
+        List<CellRef> cells = Stream.of(
+                        "",
+                        "first_cost_per_metre",
+                        "first_cost_per_foot",
+                        "first_cost_per_plant",
+                        "first_cost_per_area",
+                        "first_cost_per_square_foot",
+                        "",
+                        "",
+                        "first_cost_total")
+                .map(id -> id.isEmpty() ? null : new CellRef(budget.line(id), 0))
+                .toList();
+        return TableRow.single("First cost (to build)", cells);
+    }
+
+    private static Chart chart(Budget budget) {
+        Line money = budget.line("money_of_metre");
+        return new Chart(
+                budget.line("money_sentence"),
+                Chart.Shape.STACKED_BARS,
+                List.of(money),
+                money.axes().get(1),
+                Optional.empty(),
+                CHART_ROWS,
+                "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money.");
+    }
+}

@@ -1,0 +1,198 @@
+package org.benchmetre.farm.pages;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Schedule;
+import org.benchmetre.budget.entry.Home;
+
+/**
+ * The single entries of a budget, gathered by what they are about. A subject names entries; all others stand with those of their
+ * schedule, so that a new entry finds its place by itself. The ends of a usual range follow the entry they belong to. Entries of a
+ * schedule of which no subject names anything stand under its own title, last.
+ */
+final class Subjects {
+
+    private static final List<Subject> ALL = List.of(
+            new Subject(
+                    "House and benches",
+                    "bench_count",
+                    "house_cost_per_area",
+                    "house_charge_by",
+                    "bench_week_charge",
+                    "bench_weeks_charged",
+                    "house_of"),
+            new Subject("Trough and substrate", "trough_top_width", "container_pitch", "coir_parts"),
+            new Subject(
+                    "Planting and crop",
+                    "stock_choice",
+                    "planting_pattern",
+                    "crops_per_year",
+                    "yield_per_plant",
+                    "first_grade_share",
+                    "bent_root_loss",
+                    "raising_density"),
+            new Subject(
+                    "Irrigation and water",
+                    "irrigation_choice",
+                    "irrigation_rival",
+                    "supply_flow",
+                    "header_length",
+                    "filter_loss",
+                    "watering_hours",
+                    "drain_fraction",
+                    "water_price",
+                    "water_temperature",
+                    "water_ph",
+                    "filter_opening",
+                    "check_interval",
+                    "days_until_seen",
+                    "outlet_check_rate"),
+            new Subject(
+                    "Nutrient solution",
+                    "recipe_nitrogen",
+                    "raw_water_calcium",
+                    "acid_choice",
+                    "calcium_nitrate_choice",
+                    "stock_dilution",
+                    "feed_price_year",
+                    "micronutrient_rate",
+                    "ion_balance_limit",
+                    "recipe_tolerance",
+                    "feed_ec_least"),
+            new Subject(
+                    "Climate, heat and power",
+                    "eave_height",
+                    "roof_glazing",
+                    "fuel_name",
+                    "design_temperature",
+                    "solar_transmission",
+                    "fan_power",
+                    "electricity_price"),
+            new Subject("Selling", "receipts_by", "second_grade_price"),
+            new Subject("Labour", "wage_general", "install_wage", "picking_rate", "hours_per_person_month"),
+            new Subject(
+                    "Money and plan",
+                    "plan_year",
+                    "plan_years",
+                    "recovery_method",
+                    "recovery_rate",
+                    "insurance_rate",
+                    "property_tax_rate",
+                    "contingency_share",
+                    "management_cost",
+                    "management_by",
+                    "office_cost",
+                    "land_rent",
+                    "land_of",
+                    "operating_rate"));
+
+    private final Budget budget;
+    private final Map<String, Set<Line>> gathered = new LinkedHashMap<>();
+
+    private record Subject(String title, List<String> named) {
+
+        Subject(String title, String... named) {
+            this(title, List.of(named));
+        }
+
+        long namedIn(Schedule schedule) {
+            return schedule.lines().stream()
+                    .filter(line -> named.contains(line.id()))
+                    .count();
+        }
+    }
+
+    private Subjects(Budget budget) {
+        this.budget = budget;
+        ALL.forEach(subject -> gathered.put(subject.title(), new LinkedHashSet<>()));
+        ALL.forEach(subject -> subject.named().forEach(name -> addSchedulesOf(subject, name)));
+        budget.schedules().forEach(this::addUnnamed);
+        gathered.values().removeIf(Set::isEmpty);
+    }
+
+    /**
+     * Gathers the entries.
+     *
+     * @param budget a farm
+     * @return single entries by the title of their subject, each once, in reading order
+     */
+    static Map<String, List<Line>> of(Budget budget) {
+        Map<String, List<Line>> lists = new LinkedHashMap<>();
+        new Subjects(budget).gathered.forEach((title, lines) -> lists.put(title, List.copyOf(lines)));
+        return lists;
+    }
+
+    /** The names that subjects give, for a look whether they are those of entries. */
+    static List<String> named() {
+        return ALL.stream().flatMap(subject -> subject.named().stream()).toList();
+    }
+
+    private void addSchedulesOf(Subject subject, String name) {
+        for (Schedule schedule : budget.schedules()) {
+            if (schedule.lines().stream().anyMatch(line -> line.id().equals(name))) {
+                singles(schedule).stream()
+                        .filter(line -> titleOf(schedule, line).equals(subject.title()))
+                        .forEach(line -> add(subject.title(), line));
+            }
+        }
+    }
+
+    private void addUnnamed(Schedule schedule) {
+        singles(schedule).forEach(line -> add(titleOf(schedule, line), line));
+    }
+
+    private void add(String title, Line line) {
+        if (gathered.values().stream().noneMatch(lines -> lines.contains(line))) {
+            Set<Line> lines = gathered.computeIfAbsent(title, any -> new LinkedHashSet<>());
+            lines.add(line);
+            lines.addAll(ends(line));
+        }
+    }
+
+    /** The ends of the usual range of an entry, which are entries too. */
+    private List<Line> ends(Line line) {
+        List<Line> ends = new ArrayList<>();
+        for (Line other : budget.lines()) {
+            if (isEnd(other) && home(other).rows().equals(line.id())) {
+                ends.add(other);
+            }
+        }
+        return ends;
+    }
+
+    private List<Line> singles(Schedule schedule) {
+        return schedule.lines().stream()
+                .filter(line -> line.axes().isEmpty() && budget.entry(line).isPresent() && !isEnd(line))
+                .toList();
+    }
+
+    private boolean isEnd(Line line) {
+        return budget.entry(line).isPresent()
+                && home(line).table().equals(Home.SINGLE)
+                && !home(line).rows().equals(line.id());
+    }
+
+    private Home home(Line line) {
+        return budget.entry(line).orElseThrow().home();
+    }
+
+    /** The subject that names the entry, else the one that names most of its schedule, else the schedule itself. */
+    private static String titleOf(Schedule schedule, Line line) {
+        Subject found = null;
+        for (Subject subject : ALL) {
+            if (subject.named().contains(line.id())) {
+                return subject.title();
+            }
+            if (subject.namedIn(schedule) > (found == null ? 0 : found.namedIn(schedule))) {
+                found = subject;
+            }
+        }
+        return found == null ? schedule.title() : found.title();
+    }
+}

@@ -1,0 +1,58 @@
+package org.benchmetre.farm.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Entry;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Meaning;
+import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.Months;
+import org.benchmetre.page.EntryTable;
+import org.benchmetre.page.Page;
+
+/** The tables as they are typed, a page each. */
+final class TablePages {
+
+    private static final int NUMBER = 7;
+    private static final int WORD = 11;
+    private static final int KEY = 13;
+    private static final int NAME = 22;
+
+    private TablePages() {}
+
+    static List<Page> of(Budget budget) {
+        return List.of(
+                page(budget, "Parts", "What is built, and what does it cost?", FarmTable.MATERIALS.file()),
+                page(budget, "Irrigation systems", "Which systems are compared?", FarmTable.IRRIGATION.file()),
+                page(budget, "Plant stock", "Which plants can be bought?", FarmTable.PLANT_STOCK.file())
+                        .foot(FileColumns.table(
+                                budget, FarmTable.STOCK_PRICES.file(), "Price breaks by quantity ordered")),
+                page(budget, "Channels", "Where is fruit sold?", FarmTable.CHANNELS.file()),
+                page(budget, "Tasks", "Which work and inputs come back?", FarmTable.TASKS.file()),
+                page(budget, "Months", "What goes by month?", Months.FILE));
+    }
+
+    private static Page page(Budget budget, String name, String question, String file) {
+        EntryTable table = FileColumns.table(budget, file, "");
+        return Page.entries(name, question).left(widths(budget, table), table);
+    }
+
+    private static List<Integer> widths(Budget budget, EntryTable table) {
+        List<Integer> widths = new ArrayList<>();
+        table.columns().forEach(column -> widths.add(width(budget, column.line())));
+        return widths;
+    }
+
+    private static int width(Budget budget, Line line) {
+        Entry entry = budget.entry(line).orElseThrow();
+        if (entry.meaning().equals(Meaning.LABEL) || FileColumns.isSource(entry.home())) {
+            return NAME;
+        }
+        if (entry.meaning().equals(Meaning.KEY)) {
+            return KEY;
+        }
+        return line.kind() == Kind.TEXT ? WORD : NUMBER;
+    }
+}
