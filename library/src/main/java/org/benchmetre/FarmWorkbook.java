@@ -13,7 +13,7 @@ import org.benchmetre.workbook.ChartPlace;
 import org.benchmetre.workbook.LineChart;
 import org.benchmetre.workbook.WorkbookWriter;
 
-/** A farm's workbook: its tables, and the charts that answer what costs how much, which way to water, and when money comes and goes. */
+/** A farm's workbook: its tables, and the charts that answer what costs how much, which irrigation system, and when money comes and goes. */
 public final class FarmWorkbook {
 
     private static final String SHEET = "Summary";

@@ -21,8 +21,9 @@ import picocli.CommandLine.TypeConversionException;
 /** Puts scenarios side by side. */
 @Command(
         name = "compare",
-        description = "Puts two or more scenarios side by side and tells by cause where the difference in margin comes"
-                + " from. Settings and price list apply to all of them.")
+        description =
+                "Puts two or more scenarios side by side and tells by cause where the difference in returns above total cost comes"
+                        + " from. Settings and price list apply to all of them.")
 final class CompareCommand extends ReadingCommand {
 
     @Parameters(

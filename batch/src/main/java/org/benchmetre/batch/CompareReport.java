@@ -35,7 +35,7 @@ final class CompareReport {
                 + heading("Results; differences are against " + values.name(0))
                 + results()
                 + heading("By cause, " + words + ", " + unit)
-                + "Costs carry a minus sign, so that a plus in a difference means that more is left.\n\n"
+                + "Costs carry a minus sign, so that a plus in a difference means higher returns.\n\n"
                 + sections()
                 + "\n"
                 + causes()
@@ -58,7 +58,7 @@ final class CompareReport {
         fact(table, "Plants", i -> PriceReport.whole(values.number("plant_count", i)));
         fact(table, "Floor of the house", i -> quantity("house_area", i));
         fact(table, "Plants per m² of floor", i -> values.two(values.line("plants_per_area"), i));
-        fact(table, "Way to water", i -> values.text("irrigation_label", i));
+        fact(table, "Irrigation system", i -> values.text("irrigation_label", i));
         fact(table, "Plant stock", i -> values.text("stock_label_chosen", i));
         fact(table, "Currency", i -> comparison.figures().budget().currency());
         fact(table, "Year of the plan", i -> values.text("plan_year", i));

@@ -14,8 +14,8 @@ record FlipTable(Figures figures) {
     @Override
     public String toString() {
         return TextTable.wrapped(
-                        "With the value under \"Flips at\" and all else as entered, the way under \"To\" costs as"
-                                + " much a year as the way recommended: " + figures.text("recommended_label") + ".")
+                        "With the value under \"Flips at\" and all else as entered, the system under \"To\" costs as"
+                                + " much a year as the system recommended: " + figures.text("recommended_label") + ".")
                 + "\n"
                 + table()
                 + "\n"

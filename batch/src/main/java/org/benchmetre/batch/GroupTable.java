@@ -10,7 +10,7 @@ import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
 
 /**
- * First or yearly cost per metre by group, the chosen way to water first and the others beside it. Spare ways are left out; groups that cost
+ * First or yearly cost per metre by group, the chosen irrigation system first and the others beside it. Spare ways are left out; groups that cost
  * nothing in any way are named below.
  */
 final class GroupTable {

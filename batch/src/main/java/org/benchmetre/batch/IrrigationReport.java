@@ -9,7 +9,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
 
-/** Ways to water on a console: recommendation, side by side, by cause, partial budget, flip values, cautions; at most 100 columns. */
+/** Irrigation systems on a console: recommendation, side by side, by cause, partial budget, flip values, cautions; at most 100 columns. */
 final class IrrigationReport {
 
     private static final List<String> REASONS = List.of(
@@ -76,7 +76,7 @@ final class IrrigationReport {
                 + sideBySide()
                 + heading("Yearly cost per metre of bench by cause, " + money + "/m/yr")
                 + causes()
-                + heading("Partial budget, " + money + "/(m a), of changing from the way chosen to: " + rival())
+                + heading("Partial budget, " + money + "/m/yr, of changing from the system chosen to: " + rival())
                 + boxes()
                 + heading("At which value of an entry the answer flips")
                 + new FlipTable(figures)
@@ -155,7 +155,7 @@ final class IrrigationReport {
 
     private String boxes() {
         if (figures.text("rival_way").equalsIgnoreCase(figures.text("irrigation_choice"))) {
-            return TextTable.wrapped("There is no other way to change to.");
+            return TextTable.wrapped("There is no other system to change to.");
         }
         TextTable table = new TextTable(List.of(), 0).right(1, 3);
         table.row(List.of(

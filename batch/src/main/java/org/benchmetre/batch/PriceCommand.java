@@ -8,8 +8,8 @@ import picocli.CommandLine.Option;
 @Command(
         name = "price",
         description =
-                "Prints first and yearly cost by group and way to water, the enterprise budget with its break-evens,"
-                        + " work and energy, and plant stock side by side.")
+                "Prints first and yearly cost by group and irrigation system, the enterprise budget with its break-evens,"
+                        + " labour and energy, and plant stock side by side.")
 final class PriceCommand extends ScenarioCommand {
 
     @Option(

@@ -29,7 +29,7 @@ final class PriceReport {
                 + new GroupTable(figures, "first")
                 + heading("First cost")
                 + costs("first")
-                + heading("Parts to buy, for the chosen way to water")
+                + heading("Parts to buy, for the chosen irrigation system")
                 + purchase()
                 + heading("Yearly cost per metre of bench, " + money + "/m/yr")
                 + new GroupTable(figures, "yearly")
@@ -42,7 +42,7 @@ final class PriceReport {
                 + "\n"
                 + TextTable.wrapped(figures.text("left_out_house"))
                 + TextTable.wrapped(figures.text("left_out_management"))
-                + heading("Work, heat and electricity of a year")
+                + heading("Labour, heat and electricity of a year")
                 + season()
                 + heading("Plant stock compared, each as if it were chosen; few yields are published by stock")
                 + new StockTable(figures)
@@ -56,7 +56,7 @@ final class PriceReport {
 
     private String what() {
         TextTable table = new TextTable(List.of(), 0);
-        table.row(List.of("Way to water", figures.text("irrigation_label")));
+        table.row(List.of("Irrigation system", figures.text("irrigation_label")));
         table.row(List.of("Plant stock", figures.text("stock_label_chosen")));
         quantity(table, "Bench metres", "bench_metres");
         table.row(List.of("Plants", whole(figures.number("plant_count"))));
@@ -89,7 +89,7 @@ final class PriceReport {
         amount(table, "Marketable fruit", "yield_total");
         amount(table, "Receipts", "receipts_total");
         amount(table, "Returns above operating costs", "returns_above_operating");
-        amount(table, "Returns above total cost: margin", "margin_total");
+        amount(table, "Returns above total cost", "margin_total");
         amount(table, "Margin per metre of bench", "margin_per_metre");
         amount(table, "Margin per plant", "margin_per_plant");
         amount(table, "Margin per m² of floor", "margin_per_area");
@@ -103,15 +103,15 @@ final class PriceReport {
 
     private String season() {
         TextTable table = new TextTable(List.of(), 0).right(1);
-        amount(table, "Hours of work", "labour_hours_total");
+        amount(table, "Labour hours", "labour_hours_total");
         amount(table, "Of that the family's", "family_hours_total");
         amount(table, "Hours per metre of bench", "labour_hours_per_metre");
-        amount(table, "People in the month with most work", "people_at_peak");
+        amount(table, "Peak labour, people in the busiest month", "people_at_peak");
         amount(table, "Heat", "heat_energy_total");
         amount(table, "Heater to install", "boiler_size");
         amount(table, "Electricity but for pumps", "electricity_energy_total");
         amount(table, "Fuel and electricity per m² of floor", "energy_cost_per_area");
-        amount(table, "Feed, a cubic metre", "feed_cost_per_volume");
+        amount(table, "Nutrient solution, a cubic metre", "feed_cost_per_volume");
         return table.toString();
     }
 

@@ -6,7 +6,7 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
-/** The ways to water that are in use, the chosen one first; spare rows are left out. */
+/** The irrigation systems that are in use, the chosen one first; spare rows are left out. */
 final class WaysInUse {
 
     private final Figures figures;

@@ -33,7 +33,7 @@ class AmountsTest {
         String out = Ran.with("price", in(currency)).out();
 
         assertThat(out).containsPattern("In total +" + form + "  " + currency + "\n");
-        assertThat(out).containsPattern("Hours of work +[0-9]+\\.[0-9]{2}  h");
+        assertThat(out).containsPattern("Labour hours +[0-9]+\\.[0-9]{2}  h");
     }
 
     @Test

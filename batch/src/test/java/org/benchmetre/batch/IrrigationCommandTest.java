@@ -61,7 +61,7 @@ class IrrigationCommandTest {
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(ran.out())
                 .containsSubsequence(
-                        ": least yearly cost per metre of the ways that",
+                        ": least yearly cost per metre of the systems that",
                         "It saves ",
                         "Owning the line",
                         "Doubts",
@@ -69,7 +69,7 @@ class IrrigationCommandTest {
                         "Emission uniformity",
                         "\nYearly cost per metre of bench by cause, USD/(m a)\n",
                         "Fruit lost to dry plants",
-                        "\nPartial budget, USD/(m a), of changing from the way chosen to: ",
+                        "\nPartial budget, USD/(m a), of changing from the system chosen to: ",
                         "Added returns",
                         "Gain of changing",
                         "\nAt which value of an entry the answer flips\n",
@@ -142,7 +142,10 @@ class IrrigationCommandTest {
 
         assertThat(ran.exit()).isZero();
         assertThat(ran.out())
-                .contains("There is no other way to change to.", "only one way", "No other way is in the ranking.")
+                .contains(
+                        "There is no other system to change to.",
+                        "only one system",
+                        "No other system is in the ranking.")
                 .doesNotContain("It saves");
     }
 

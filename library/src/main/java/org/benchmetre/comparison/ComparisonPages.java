@@ -27,7 +27,7 @@ record ComparisonPages(
         String by = ", " + per.words();
         ComparisonPages pages = new ComparisonPages(
                 page(b, "The answer"),
-                page(b, "What is left" + by),
+                page(b, "Returns above total cost" + by),
                 page(b, "By section" + by),
                 page(b, "Where the difference in receipts comes from" + by),
                 IntStream.range(1, taken.scenarios().size())
@@ -37,7 +37,7 @@ record ComparisonPages(
                                         + taken.scenarios().get(i).name()))
                         .toList(),
                 page(b, "By cause" + by));
-        String sign = "Costs carry a minus sign, so that a plus in a difference means that more is left.";
+        String sign = "Costs carry a minus sign, so that a plus in a difference means higher returns.";
         pages.sections().note(sign);
         pages.rows().note(sign);
         return pages;

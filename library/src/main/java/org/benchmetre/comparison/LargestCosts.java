@@ -68,10 +68,14 @@ final class LargestCosts {
         Line label = page.textLine("largest_label" + suffix, "Cost", ofFound(key, rows.label, text("")));
         Line difference = table.line(
                 "cost_difference" + suffix,
-                "More is left",
+                "Returns above total cost rise",
                 money,
                 new Element(rows.difference, scenarios.axis, scenario));
-        page.line("largest_difference" + suffix, "More is left", money, ofFound(key, difference, none(money)));
+        page.line(
+                "largest_difference" + suffix,
+                "Returns above total cost rise",
+                money,
+                ofFound(key, difference, none(money)));
         Line size = page.declare("largest_size" + suffix, "In size", money, Kind.NUMBER, List.of(places), RULE);
         List<Line> sizes = new ArrayList<>();
         List<Line> marks = new ArrayList<>();

@@ -44,18 +44,23 @@ final class BudgetPage {
                         "m³",
                         n.chosen(o.watering().drained),
                         n.chosen(o.watering().cost.drain))
-                .operating("feed", "Feed", "m³", n.chosen(o.watering().cost.fresh), n.chosen(o.watering().cost.feed))
+                .operating(
+                        "feed",
+                        "Nutrient solution",
+                        "m³",
+                        n.chosen(o.watering().cost.fresh),
+                        n.chosen(o.watering().cost.feed))
                 .operating(
                         "pumping", "Pumping", "kWh", n.chosen(o.watering().pumpEnergy), n.chosen(o.watering().pumping))
                 .operating(
                         "care",
-                        "Care of the lines",
+                        "Irrigation maintenance",
                         "a year",
                         one(),
                         n.chosen(o.clogging().care().careCost))
                 .operating(
                         "replanting",
-                        "Planting again after dry plants",
+                        "Replanting after dry plants",
                         "plants",
                         n.chosen(o.clogging().dry().killed),
                         n.chosen(o.clogging().dry().replanting))

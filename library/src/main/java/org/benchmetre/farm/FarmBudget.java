@@ -88,7 +88,7 @@ public final class FarmBudget {
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
         ScheduleBuilder yearly = b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own and to run");
-        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left");
+        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Returns above total cost");
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
@@ -101,14 +101,14 @@ public final class FarmBudget {
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways);
         PlantStock stock = new PlantStock(b, entries, house, planting);
-        Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
+        Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Irrigation system")
                 .keyOf(ways.key)
-                .usually(firstKey(ways.axis), "first way of the list"));
-        Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
+                .usually(firstKey(ways.axis), "first system of the list"));
+        Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
         Line wage = Rates.declare(choices, entries);
-        summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
+        summary.textLine("irrigation_label", "Irrigation system", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
         Feed feed = new Feed(b, entries);

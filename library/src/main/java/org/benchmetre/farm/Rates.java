@@ -16,8 +16,10 @@ final class Rates {
     static Line declare(ScheduleBuilder s, FarmEntries entries) {
         entries.add(
                 s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
-        return entries.add(
-                s.entry("install_wage", "Installing and care of lines, wage with on-costs", Unit.parse("money/h"))
-                        .from(0, 1_000_000));
+        return entries.add(s.entry(
+                        "install_wage",
+                        "Installing and irrigation maintenance, wage with on-costs",
+                        Unit.parse("money/h"))
+                .from(0, 1_000_000));
     }
 }

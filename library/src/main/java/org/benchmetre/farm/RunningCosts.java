@@ -29,12 +29,12 @@ final class RunningCosts {
     /** Labels of the groups, in order. */
     static final List<String> LABELS = List.of(
             "Water and drain",
-            "Feed",
+            "Nutrient solution",
             "Pumping",
-            "Care of the lines",
-            "Planting again",
-            "Work",
-            "Inputs of work",
+            "Irrigation maintenance",
+            "Replanting",
+            "Labour",
+            "Inputs of tasks",
             "Packs, freight, commission, other by the kg",
             "Heating",
             "Electricity",
@@ -72,10 +72,10 @@ final class RunningCosts {
         this.o = o;
         this.ways = ways;
         Line fruitLost = o.clogging().dry().fruitLost;
-        fruitMore = b.schedule(Sheets.IRRIGATION, "Fruit against that of the way chosen, by way to water")
+        fruitMore = b.schedule(Sheets.IRRIGATION, "Fruit against that of the system chosen, by irrigation system")
                 .line(
                         "way_fruit_more",
-                        "Fruit more than with the way chosen",
+                        "Fruit more than with the system chosen",
                         Unit.parse("kg/a"),
                         ways.whereFilled(lookup(fruitLost, ways.key, choice).minus(fruitLost)));
         Formula byWay = o.watering()
@@ -88,18 +88,18 @@ final class RunningCosts {
                 b, entries, ways, byWay, growing.plus(o.energy().cost().total));
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Running in a full year");
         s.note(
-                "Family work, management and land of one's own cost no cash. Work is counted in full in years of learning too.");
+                "Family labour, management and land of one's own cost no cash. Labour is counted in full in years of learning too.");
         Unit yearly = Unit.parse("money/a");
         Line watering = s.line(
                 "watering_cash",
-                "Water, feed, pumping, care of the lines, planting again",
+                "Water, nutrient solution, pumping, irrigation maintenance, replanting",
                 yearly,
                 lookup(o.watering().cost.running, ways.key, choice)
                         .plus(lookup(o.clogging().care().careCost, ways.key, choice))
                         .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
         cash = s.line(
                 "running_cash",
-                "Running: water, work, inputs, energy, overhead",
+                "Running: water, labour, inputs, energy, overhead",
                 yearly,
                 watering.plus(o.labour().cash)
                         .plus(o.labour().inputs)

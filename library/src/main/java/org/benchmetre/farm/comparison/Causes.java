@@ -62,7 +62,7 @@ public final class Causes {
      *
      * @param b where schedules are added
      * @param pages tables opened early
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param pair the way chosen and its rival
      * @param sums what is added up
      */
@@ -85,9 +85,13 @@ public final class Causes {
                         "Yearly cost per metre, by cause",
                         PER_METRE,
                         new Rows(axis, amounts));
-        b.schedule(Sheets.IRRIGATION, "All else, by way to water")
-                .line("way_same_cost_per_metre", "All else, the same whichever way", PER_METRE, rest.over(benchMetres));
-        Line now = table.line("cause_chosen", "Way chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
+        b.schedule(Sheets.IRRIGATION, "All else, by irrigation system")
+                .line(
+                        "way_same_cost_per_metre",
+                        "All else, the same whichever system",
+                        PER_METRE,
+                        rest.over(benchMetres));
+        Line now = table.line("cause_chosen", "System chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
         Line then = table.line("cause_rival", "Rival", PER_METRE, lookup(cost, ways.key, pair.rival()));
         Line more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));
         Line less = table.line("cause_reduced", "Less with the rival", PER_METRE, positive(now.minus(then)));

@@ -82,7 +82,7 @@ public final class CostSlopes {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param parts parts and what they cost in a year
      * @param upkeep care of the lines
      * @param fruit fruit and its price
@@ -95,7 +95,8 @@ public final class CostSlopes {
         this.benchMetres = benchMetres;
         Formula withInterest = one().plus(upkeep.interest.factor);
         ScheduleBuilder unit = b.schedule(Sheets.MATERIALS, "Parts: yearly cost for each unit of price");
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by way to water");
+        ScheduleBuilder s =
+                b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by irrigation system");
         deliveredPerPrice = delivered(unit);
         Line recovered = recovered(unit);
         partPerPrice = partPerPrice(unit, recovered);
@@ -110,18 +111,18 @@ public final class CostSlopes {
                 "interest on operating capital counted");
         ofWage = s.line(
                 "way_cost_per_wage",
-                "For one more an hour of installing and care",
+                "For one more an hour of installing and irrigation maintenance",
                 PER_METRE,
                 ways.whereFilled(ofInstalling(s, unit, recovered)
                         .plus(ofCare(withInterest))
                         .over(benchMetres)),
-                "installing and taking out recovered over the lives of the parts, care and planting again with interest");
+                "installing and taking out recovered over the lives of the parts, irrigation maintenance and replanting with interest");
         ofPriceLevel = s.line(
                 "way_cost_per_price_level",
                 "For one more of the level of fruit prices",
                 PER_METRE,
                 clogging.dry().fruitLost.times(worthAtLevelOne(b, fruit)).over(benchMetres),
-                "fruit lost, at its price less commission; what is the same for all ways is left out");
+                "fruit lost, at its price less commission; what is the same for all systems is left out");
     }
 
     private Line delivered(ScheduleBuilder unit) {
@@ -208,7 +209,7 @@ public final class CostSlopes {
         Materials m = parts.materials;
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets: what they take and cost");
         Line driver = s.textLine("way_part_driver", "Driver", carriers.of(m.driver, text("")));
-        Line option = s.textLine("way_part_option", "Way to water", carriers.of(m.option, text("")));
+        Line option = s.textLine("way_part_option", "Irrigation system", carriers.of(m.option, text("")));
         Line alike = s.line(
                 "way_part_driver_amount",
                 "Amount of its driver",
@@ -224,7 +225,7 @@ public final class CostSlopes {
                 deliveredPerPrice.label(),
                 deliveredPerPrice.unit(),
                 carriers.of(deliveredPerPrice, none(deliveredPerPrice.unit())));
-        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, by way to water");
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, by irrigation system");
         Line amount = blocks.line(
                 "way_part_amount", "Amount of its driver", DRIVER, parts.takeOff.byWay(driver, option, alike));
         Formula replaced =
@@ -239,7 +240,7 @@ public final class CostSlopes {
                         none(PER_METRE)));
     }
 
-    /** Ways to water. */
+    /** Irrigation systems. */
     Ways ways() {
         return ways;
     }

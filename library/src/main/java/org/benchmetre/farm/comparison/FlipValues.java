@@ -91,7 +91,7 @@ final class FlipValues {
                 most.times(number(2, ONE)).plus(one()),
                 "above whatever is looked at; our choice");
 
-        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and way to water");
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and irrigation system");
         Line value = meets(b, blocks, outside);
         Formula apart = Sizes.of(value.minus(current));
         Formula inside =
@@ -108,7 +108,7 @@ final class FlipValues {
                         distance.minus(nearest).isPositive(),
                         text(""),
                         when(rank.rival.isPositive(), text(NEAREST), text(""))));
-        ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Flip values: which way, at which value");
+        ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Flip values: which system, at which value");
         to = result.textLine(
                 "flip_to_way",
                 "Flips to, by its key",
@@ -119,7 +119,7 @@ final class FlipValues {
 
     /** The value at which each way costs as much as the first, or one outside what is looked at: a block of entries and ways. */
     private Line meets(BudgetBuilder b, ScheduleBuilder blocks, Line outside) {
-        Line dearer = b.schedule(Sheets.IRRIGATION, "What each way costs more than the first")
+        Line dearer = b.schedule(Sheets.IRRIGATION, "What each system costs more than the first")
                 .line(
                         "way_dearer_by",
                         "More than the first",
@@ -139,7 +139,7 @@ final class FlipValues {
                 "flip_way_found",
                 "Found by a search",
                 ONE,
-                "the value nearest to the entry at which both ways cost the same; only where cost is no straight line",
+                "the value nearest to the entry at which both systems cost the same; only where cost is no straight line",
                 search(),
                 axis,
                 rank.ways.axis);
@@ -147,7 +147,7 @@ final class FlipValues {
         Formula searched = found.numberOr(outside);
         return blocks.line(
                 "flip_way_at",
-                "Value at which the way costs as much as the first, or one outside",
+                "Value at which the system costs as much as the first, or one outside",
                 ONE,
                 rows(d -> d.meeting() instanceof Doubtful.Straight ? straight : searched),
                 "two straight lines meet at entry + difference / difference of slopes: plain algebra; else by a search");

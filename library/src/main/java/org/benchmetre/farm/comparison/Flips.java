@@ -34,7 +34,7 @@ final class Flips {
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
     private static final Unit PERCENT = Unit.parse("%");
     private static final String FIRST_ONLY = " Only the parts and outlets of the first " + OutletParts.MOST
-            + " ways of the table are looked at: list those in question first.";
+            + " systems of the table are looked at: list those in question first.";
 
     private final BudgetBuilder b;
     private final Ranking rank;
@@ -80,11 +80,15 @@ final class Flips {
                 "Flips at",
                 ONE,
                 onlyWhen(values.to.isFilled(), values.at, whyNone(label)),
-                "the value nearest to the entry at which both ways cost the same");
+                "the value nearest to the entry at which both systems cost the same");
         table.textLine("flip_to", "Flips to", when(label.isFilled(), way(values), text("")));
         Formula within = and(high.isPositive(), not(low.exceeds(values.at)), not(values.at.exceeds(high)));
         Line inside = b.schedule(Sheets.IRRIGATION, "Flip values inside the plausible range")
-                .line("flip_inside", "1 when inside", ONE, when(and(value.hasNumber(), within), one(), none(ONE)));
+                .line(
+                        "flip_inside",
+                        "Inside its plausible range, 1 or 0",
+                        ONE,
+                        when(and(value.hasNumber(), within), one(), none(ONE)));
         Formula place =
                 when(inside.isPositive(), text("inside the plausible range"), text("outside the plausible range"));
         table.textLine(
@@ -121,8 +125,8 @@ final class Flips {
                                 text("no value flips it"),
                                 when(
                                         rank.inUse.exceeds(one()),
-                                        text("no other way reaches the target"),
-                                        text("only one way"))));
+                                        text("no other system reaches the target"),
+                                        text("only one system"))));
         return b.schedule(Sheets.IRRIGATION, "Where no value flips the answer, by entry")
                 .textLine("flip_none_reason", "Why not", when(label.isFilled(), words, text("")));
     }
@@ -133,17 +137,17 @@ final class Flips {
 
     private void answer(ScheduleBuilder answer, Line inside) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What the search balanced");
-        Line first = s.line("balance_first", "The way recommended, now", PER_METRE, rank.bestCost);
+        Line first = s.line("balance_first", "The system recommended, now", PER_METRE, rank.bestCost);
         Line next = s.line("balance_next", "The next, now", PER_METRE, rank.nextCost);
         Line firstMoved = s.line(
                 "balance_first_moved",
-                "1 where it has moved since",
+                "Has moved since, 1 or 0",
                 ONE,
-                moved(first, asFilled(s, first, "The way recommended")),
+                moved(first, asFilled(s, first, "The system recommended")),
                 Sizes.SOURCE);
         Line nextMoved = s.line(
                 "balance_next_moved",
-                "1 where it has moved since",
+                "Has moved since, 1 or 0",
                 ONE,
                 moved(next, asFilled(s, next, "The next")),
                 Sizes.SOURCE);

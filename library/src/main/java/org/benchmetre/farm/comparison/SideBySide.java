@@ -4,7 +4,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 
-/** The ways to water in one table a grower reads first: what each costs, how evenly it waters, what runs dry. Repeats figures that stand below. */
+/** The irrigation systems in one table a grower reads first: what each costs, how evenly it waters, what runs dry. Repeats figures that stand below. */
 public final class SideBySide {
 
     private static final Unit FIRST = Unit.parse("money/m");

@@ -20,7 +20,7 @@ import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.irrigation.water.Watering;
 
-/** The ways to water held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
+/** The irrigation systems held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
 public final class WaysCompared {
 
     private final BudgetBuilder b;
@@ -29,7 +29,7 @@ public final class WaysCompared {
     /**
      * What the comparison reads.
      *
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param chosen key of the way that is counted
      * @param water what is known of each way
      * @param costs what each way costs
@@ -76,10 +76,10 @@ public final class WaysCompared {
      */
     public void compare(FarmEntries entries, Sides s, DoubtfulEntries doubtful) {
         Ways ways = s.ways();
-        Line rival = entries.add(b.schedule(Sheets.ENTRIES, "Ways compared")
-                .textEntry("irrigation_rival", "Way to compare with, by its key")
+        Line rival = entries.add(b.schedule(Sheets.ENTRIES, "Irrigation systems compared")
+                .textEntry("irrigation_rival", "System to compare with")
                 .keyOf(ways.key)
-                .usually(secondKey(ways), "second way of the list"));
+                .usually(secondKey(ways), "second system of the list"));
         Ranking rank = new Ranking(
                 b,
                 ways,
@@ -87,7 +87,7 @@ public final class WaysCompared {
                 s.water().hydraulics().uniformityInRange,
                 s.water().hydraulics().targetUniformity);
         Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
-        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by way");
+        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by system");
         Unit yearly = Unit.parse("money/a");
         Line owning = sums.line(
                 "way_line_owning",
@@ -100,7 +100,7 @@ public final class WaysCompared {
                         .plus(s.costs().line().charges));
         Line upkeep = sums.line(
                 "way_line_running",
-                "Water, feed, pumping, care, interest, a year",
+                "Water, nutrient solution, pumping, maintenance, interest, a year",
                 yearly,
                 s.water()
                         .watering()
@@ -134,7 +134,7 @@ public final class WaysCompared {
                         "Compared with",
                         when(
                                 pair.rival().is(pair.chosen()),
-                                text("no other way"),
+                                text("no other system"),
                                 lookup(ways.label, ways.key, pair.rival())));
         pages.answer().line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
         new Flips(b, rank, pages, doubtful);
@@ -144,7 +144,7 @@ public final class WaysCompared {
     /** A way is not compared with itself: then with the first in rank, or the next when it is first itself. */
     private Line against(Ranking rank, Line chosen, Line rival) {
         Formula other = when(rank.best.is(chosen), when(rank.next.isFilled(), rank.next, chosen), rank.best);
-        return b.schedule(Sheets.IRRIGATION, "The two ways compared")
+        return b.schedule(Sheets.IRRIGATION, "The two systems compared")
                 .textLine("rival_way", "Compared with, by its key", when(rival.is(chosen), other, rival));
     }
 
@@ -155,7 +155,7 @@ public final class WaysCompared {
         Line target = s.water().hydraulics().targetUniformity;
         Line first = t.line(
                 "target_flip",
-                "Above this the first way no longer reaches it",
+                "Above this the first system no longer reaches it",
                 target.unit(),
                 rank.ofFirst(uniformity));
         t.textLine(
@@ -163,8 +163,8 @@ public final class WaysCompared {
                 "Finding",
                 when(
                         and(rank.reaching.isPositive(), not(target.exceeds(first))),
-                        text("a target above the uniformity of the way recommended would leave it out."),
-                        text("no way reaches it; the ranking is of cost alone.")));
+                        text("a target above the uniformity of the system recommended would leave it out."),
+                        text("no system reaches it; the ranking is of cost alone.")));
     }
 
     private static SideBySide.Shown shown(Sides s) {
@@ -194,7 +194,7 @@ public final class WaysCompared {
                         s.costs().line().charges,
                         false),
                 new Cause("water", "Water", s.water().watering().cost.water, false),
-                new Cause("feed", "Feed", s.water().watering().cost.feed, false),
+                new Cause("feed", "Nutrient solution", s.water().watering().cost.feed, false),
                 new Cause("drain", "Handling of drain", s.water().watering().cost.drain, false),
                 new Cause("pumping", "Pumping", s.water().watering().pumping, false),
                 new Cause(
@@ -202,7 +202,7 @@ public final class WaysCompared {
                         "Checking, flushing, treating",
                         s.water().clogging().care().careCost,
                         false),
-                new Cause("replanting", "Planting again", s.water().clogging().dry().replanting, false),
+                new Cause("replanting", "Replanting", s.water().clogging().dry().replanting, false),
                 new Cause("interest", "Interest on operating capital", s.costs().interest(), false),
                 new Cause(
                         "lost_fruit",

@@ -8,8 +8,8 @@ import org.benchmetre.scenario.TableForm;
 public enum FarmTable {
     /** Parts. */
     MATERIALS("materials.csv", "item", "material", "Part", 10, 2000),
-    /** Ways to water; every row is worked out at length. */
-    IRRIGATION("irrigation.csv", "way", "way", "Way to water", 3, 200),
+    /** Irrigation systems; every row is worked out at length. */
+    IRRIGATION("irrigation.csv", "way", "way", "Irrigation system", 3, 200),
     /** Kinds of plant stock. */
     PLANT_STOCK("plant_stock.csv", "stock", "stock", "Plant stock", 3, 60),
     /** Price breaks of plant stock by quantity. */

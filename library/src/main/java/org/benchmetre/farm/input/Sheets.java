@@ -11,7 +11,7 @@ public final class Sheets {
     public static final String ENTRIES = "Entries";
     /** Parts, take-off and purchase list. */
     public static final String MATERIALS = "Materials";
-    /** Ways to water, and parts by way. */
+    /** Irrigation systems, and parts by way. */
     public static final String IRRIGATION = "Irrigation";
     /** Plant stock. */
     public static final String CROP = "Crop";

@@ -73,11 +73,11 @@ public final class Labour {
         work = groups.work;
         fruit = groups.fruit;
         tasks = work.tasks;
-        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Work by month");
-        ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Work in a year");
+        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Labour by month");
+        ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Labour in a year");
         hoursInMonth = m.line(
                 "hours_in_month",
-                "Hours of work",
+                "Labour hours",
                 HOURS_A_MONTH,
                 sum(work.monthHours, tasks.axis)
                         .plus(fruit.picking.monthHours())
@@ -86,17 +86,17 @@ public final class Labour {
                 "hired_hours",
                 "Hours hired",
                 HOURS_A_MONTH,
-                ofClass(m, "general_hours", "Hours hired, general work", Wages.GENERAL)
-                        .plus(ofClass(m, "skilled_hours", "Hours hired, skilled work", Wages.SKILLED)));
+                ofClass(m, "general_hours", "Hours hired, general labour", Wages.GENERAL)
+                        .plus(ofClass(m, "skilled_hours", "Hours hired, skilled labour", Wages.SKILLED)));
         Line family = ofClass(m, "family_hours", "Hours of the family", Wages.FAMILY);
         costInMonth = m.line(
                 "labour_cost_in_month",
-                "Cost of work, family work included",
+                "Labour cost, family labour included",
                 MONEY_A_MONTH,
                 costOf(work.wage, fruit.picking.wage(), fruit.packing.wage()));
         m.line(
                 "labour_cash_in_month",
-                "Cash for work",
+                "Labour paid in cash",
                 MONEY_A_MONTH,
                 costOf(work.cashWage, fruit.picking.cashWage(), fruit.packing.cashWage()));
         inputsInMonth = m.line(
@@ -106,20 +106,20 @@ public final class Labour {
                 monthOf(sumProduct(work.inputs, work.monthShare, tasks.axis)));
 
         Axis all = groups.axis;
-        hours = y.line("labour_hours_total", "Hours of work", HOURS_A_YEAR, sum(groups.hours, all));
+        hours = y.line("labour_hours_total", "Labour hours", HOURS_A_YEAR, sum(groups.hours, all));
         year(y, "hired_hours_total", "Hours hired", hired, months);
         Line ofFamily = year(y, "family_hours_total", "Hours of the family", family, months);
-        cost = y.line("labour_cost_total", "Cost of work, family work included", MONEY_A_YEAR, sum(groups.cost, all));
-        cash = y.line("labour_cash_total", "Cash for work", MONEY_A_YEAR, sum(groups.cash, all));
+        cost = y.line("labour_cost_total", "Labour cost, family labour included", MONEY_A_YEAR, sum(groups.cost, all));
+        cash = y.line("labour_cash_total", "Labour paid in cash", MONEY_A_YEAR, sum(groups.cash, all));
         y.line(
                 "family_wage_total",
-                "What family work would earn, no cash",
+                "What family labour would earn, no cash",
                 MONEY_A_YEAR,
                 ofFamily.times(wages.family).in(MONEY_A_YEAR));
         inputs = y.line("inputs_cost_total", "Inputs", MONEY_A_YEAR, sum(groups.inputs, all));
         movesWithYield = y.line(
                 "yield_tasks_cost",
-                "Work and inputs of tasks counted by fruit",
+                "Labour and inputs of tasks counted by fruit",
                 MONEY_A_YEAR,
                 countedByFruit(work.cost).plus(countedByFruit(work.inputs)),
                 "moves with yield, as picking and packing do");
@@ -156,7 +156,7 @@ public final class Labour {
         Unit hoursAMetre = Unit.parse("h/(m a)");
         Unit moneyAMetre = Unit.parse("money/(m a)");
         y.line("labour_hours_per_metre", "Hours per metre of bench", hoursAMetre, hours.over(benchMetres));
-        y.line("labour_cost_per_metre", "Cost of work per metre of bench", moneyAMetre, cost.over(benchMetres));
+        y.line("labour_cost_per_metre", "Labour cost per metre of bench", moneyAMetre, cost.over(benchMetres));
     }
 
     private void people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries, Months months) {
@@ -169,8 +169,8 @@ public final class Labour {
                 PERSON,
                 hoursInMonth.over(each),
                 "hours over the hours of one person: common practice, no source");
-        Line exact =
-                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(needed, months.axis));
+        Line exact = y.line(
+                "people_at_peak", "Peak labour, people in the busiest month", PERSON, greatest(needed, months.axis));
         y.line("people_at_peak_whole", "The same in whole people", PERSON, exact.wholeUp());
     }
 }

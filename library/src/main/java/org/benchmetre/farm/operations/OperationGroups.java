@@ -64,8 +64,8 @@ public final class OperationGroups {
         Tasks t = work.tasks;
         tasks = t.axis;
         groups = t.groups;
-        axis = Axis.rows("operation", "Group of work", groups.keys(), 0);
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Work and inputs by group");
+        axis = Axis.rows("operation", "Group of tasks", groups.keys(), 0);
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Labour and inputs by group");
         ScheduleBuilder byTask = b.schedule(Sheets.OPERATIONS, "Tasks: group counted");
         label = s.textLine("operation_label", "Group", texts(groups.names()));
         Line key = s.textLine("operation_key", "Key of the group", texts(groups.keys()));
@@ -79,8 +79,9 @@ public final class OperationGroups {
         PickingWork.Year pick = fruit.picking.year();
         PickingWork.Year pack = fruit.packing.year();
         hours = s.line("operation_hours", "Hours", hoursAYear, rows(work.hours, pick.hours(), pack.hours()));
-        cost = s.line("operation_cost", "Cost of work", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
-        cash = s.line("operation_cash_cost", "Cash for work", moneyAYear, rows(work.cash, pick.cash(), pack.cash()));
+        cost = s.line("operation_cost", "Labour cost", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
+        cash = s.line(
+                "operation_cash_cost", "Labour paid in cash", moneyAYear, rows(work.cash, pick.cash(), pack.cash()));
         inputs = s.line("operation_input_cost", "Inputs", moneyAYear, rows(work.inputs));
     }
 

@@ -162,12 +162,12 @@ public final class PickingWork {
         Line hours = y.line(id + "_hours", label + ", hours", HOURS_A_YEAR, yearOf(monthHours, months.axis));
         Line cost = y.line(
                 id + "_cost_total",
-                label + ", cost of work",
+                label + ", labour cost",
                 MONEY_A_YEAR,
                 hours.times(wage).in(MONEY_A_YEAR));
         Line cash = y.line(
                 id + "_cash_total",
-                label + ", cash for work",
+                label + ", labour paid in cash",
                 MONEY_A_YEAR,
                 hours.times(cashWage).in(MONEY_A_YEAR));
         return new Work(workers, monthHours, wage, cashWage, new Year(hours, cost, cash));

@@ -95,10 +95,10 @@ public final class TaskWork {
         cashWage = s.line(
                 "task_cash_wage", "Cash for an hour", Wages.MONEY_AN_HOUR, inUse(wages.cash(doneBy)), Wages.OF_FAMILY);
         cost = s.line(
-                "task_cost", "Cost of work", MONEY_A_YEAR, hours.times(wage).in(MONEY_A_YEAR));
+                "task_cost", "Labour cost", MONEY_A_YEAR, hours.times(wage).in(MONEY_A_YEAR));
         cash = s.line(
                 "task_cash_cost",
-                "Cash for work",
+                "Labour paid in cash",
                 MONEY_A_YEAR,
                 hours.times(cashWage).in(MONEY_A_YEAR));
         inputs = s.line(

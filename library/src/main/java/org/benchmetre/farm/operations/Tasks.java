@@ -85,7 +85,7 @@ public final class Tasks {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks");
         s.note(
                 "One row a task. Hours are driver times hours a driver times how often, or driver over drivers an hour. Installing "
-                        + "stands with the parts, care of outlets and lines with irrigation, picking and packing below: not here again. "
+                        + "stands with the parts, irrigation maintenance with irrigation, picking and packing below: not here again. "
                         + "A blank driver leaves a row out.");
         Columns c = Columns.of(b, FarmTable.TASKS, s);
         axis = c.axis();

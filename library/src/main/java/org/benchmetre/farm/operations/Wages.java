@@ -35,7 +35,7 @@ public final class Wages {
 
     /** What family work costs, as a note of a line. */
     static final String OF_FAMILY =
-            "family work at what it would earn elsewhere, and no cash: Commodity Costs and Returns Estimation Handbook, 2000";
+            "family labour at what it would earn elsewhere, and no cash: Commodity Costs and Returns Estimation Handbook, 2000";
 
     private static final String METHOD = "wage times (1 + on-costs): Commodity Costs and Returns Estimation Handbook";
 
@@ -55,14 +55,14 @@ public final class Wages {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Wages");
         s.note(
                 "On-costs are what the employer pays on top of hired wages: social charges, accident insurance, paid leave. "
-                        + "Family work costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
-        Line general = wage(s, entries, "wage_general", "Wage, general work");
-        Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled work");
-        family = wage(s, entries, "wage_family", "Wage, family work (what the hours would earn elsewhere)");
+                        + "Family labour costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
+        Line general = wage(s, entries, "wage_general", "Wage, general labour");
+        Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled labour");
+        family = wage(s, entries, "wage_family", "Wage, family labour (what the hours would earn elsewhere)");
         Line onCosts = entries.add(s.entry("on_cost_share", "On-costs of hired wages, share of wage", ONE)
                 .from(0, 2));
-        generalRate = hired(s, "hired_general_rate", "An hour of general work", general, onCosts);
-        skilledRate = hired(s, "hired_skilled_rate", "An hour of skilled work", skilled, onCosts);
+        generalRate = hired(s, "hired_general_rate", "An hour of general labour", general, onCosts);
+        skilledRate = hired(s, "hired_skilled_rate", "An hour of skilled labour", skilled, onCosts);
     }
 
     private static Line wage(ScheduleBuilder s, FarmEntries entries, String id, String label) {

@@ -60,21 +60,21 @@ public final class BudgetMonths {
         ScheduleBuilder rate = b.schedule(Sheets.BUDGET, "Water by the cubic metre");
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and costs by month");
         s.note(
-                "Costs that have a month. Plants, care of the lines, repairs, interest, ownership and overhead stand with the year.");
+                "Costs that have a month. Plants, irrigation maintenance, repairs, interest, ownership and overhead stand with the year.");
         s.roomBelow(24);
         Line given = rate.line(
                 "water_given_chosen",
-                "Water given, chosen way",
+                "Water given, chosen system",
                 p.water().year().unit(),
                 p.water().year());
         Line watering = rate.line(
                 "watering_cost_chosen",
-                "Water, feed, drain and pumping, chosen way",
+                "Water, nutrient solution, drain and pumping, chosen system",
                 p.water().cost().unit(),
                 p.water().cost());
         Line perVolume = rate.line(
                 "watering_per_volume",
-                "Water, feed, drain and pumping for a cubic metre given",
+                "Water, nutrient solution, drain and pumping for a cubic metre given",
                 PER_VOLUME,
                 when(given.isPositive(), watering.over(given), none(PER_VOLUME)));
         Harvest h = p.harvest();
@@ -84,11 +84,11 @@ public final class BudgetMonths {
                 "Packs, freight, commission, other costs by the kg",
                 MONTHLY,
                 h.receiptsByMonth.minus(h.monthYield.times(h.netByMonth)));
-        Line work = s.line("budget_month_work", "Work", MONTHLY, p.work());
+        Line work = s.line("budget_month_work", "Labour", MONTHLY, p.work());
         Line inputs = s.line("budget_month_inputs", "Inputs", MONTHLY, p.inputs());
         Line water = s.line(
                 "budget_month_water",
-                "Water, feed, drain, pumping",
+                "Water, nutrient solution, drain, pumping",
                 MONTHLY,
                 p.water().byMonth().times(perVolume));
         Line energy = s.line("budget_month_energy", "Heat and electricity", MONTHLY, p.energy());
@@ -97,8 +97,9 @@ public final class BudgetMonths {
                 "Costs that have a month",
                 MONTHLY,
                 selling.plus(work).plus(inputs).plus(water).plus(energy));
-        Line left = s.line("budget_month_left", "Left in the month", MONTHLY, receipts.minus(costs));
-        Line sum = s.declare("budget_month_so_far", "Left so far", MONTHLY, Kind.NUMBER, List.of(months.axis), "");
+        Line left = s.line("budget_month_left", "Receipts less costs of the month", MONTHLY, receipts.minus(costs));
+        Line sum = s.declare(
+                "budget_month_so_far", "Receipts less costs so far", MONTHLY, Kind.NUMBER, List.of(months.axis), "");
         b.define(sum, previous(sum, none(MONTHLY)).plus(left));
     }
 }

@@ -96,25 +96,25 @@ public final class EnterpriseBudget {
     private static void breakEvens(ScheduleBuilder s, BreakEvens evens, Line operating, Line all) {
         s.line(
                 "break_even_price_operating",
-                "Price that covers operating costs",
+                "Break-even price, operating costs alone",
                 BreakEvens.PER_KG,
                 evens.price(operating),
                 BreakEvens.PRICE_RULE);
         s.line(
                 "break_even_price_total",
-                "Price that covers total cost",
+                "Break-even price",
                 BreakEvens.PER_KG,
                 evens.price(all),
                 BreakEvens.PRICE_RULE);
         s.line(
                 "break_even_yield_operating",
-                "Fruit per plant and crop that covers operating costs",
+                "Break-even yield, operating costs alone",
                 BreakEvens.GRAMS,
                 evens.fruit(operating),
                 BreakEvens.FRUIT_RULE);
         s.line(
                 "break_even_yield_total",
-                "Fruit per plant and crop that covers total cost",
+                "Break-even yield, fruit per plant and crop",
                 BreakEvens.GRAMS,
                 evens.fruit(all),
                 BreakEvens.FRUIT_RULE);

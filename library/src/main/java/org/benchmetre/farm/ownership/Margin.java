@@ -52,15 +52,10 @@ public final class Margin {
                 Unit.parse("money/a"),
                 yearly.total.minus(moves.total));
         BreakEvens evens = new BreakEvens(harvest, moves, planting);
-        s.line(
-                "break_even_price",
-                "Price at which nothing is left",
-                moneyPerKg,
-                evens.price(yearly.total),
-                BreakEvens.PRICE_RULE);
+        s.line("break_even_price", "Break-even price", moneyPerKg, evens.price(yearly.total), BreakEvens.PRICE_RULE);
         s.line(
                 "break_even_yield",
-                "Fruit per plant and crop at which nothing is left",
+                "Break-even yield, fruit per plant and crop",
                 BreakEvens.GRAMS,
                 evens.fruit(yearly.total),
                 BreakEvens.FRUIT_RULE);

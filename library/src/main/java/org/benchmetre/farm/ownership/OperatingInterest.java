@@ -27,9 +27,9 @@ public final class OperatingInterest {
     private static final Unit YEARLY = Unit.parse("money/a");
     private static final Unit REAL = Unit.parse("real/a");
 
-    /** Interest a year, money/a, by way to water. */
+    /** Interest a year, money/a, by irrigation system. */
     public final Line byWay;
-    /** What it is paid on, money/a, by way to water. */
+    /** What it is paid on, money/a, by irrigation system. */
     public final Line expense;
     /** Interest for each unit of expense. */
     public final Line factor;
@@ -39,7 +39,7 @@ public final class OperatingInterest {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param ofWays expense that differs by way, a year
      * @param ofAll expense that does not, a year
      */
@@ -63,7 +63,7 @@ public final class OperatingInterest {
                                 .times(months.in(Unit.parse("a")))
                                 .times(financed),
                         "share outstanding times rate times time: USDA course material for beginning farmers");
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by irrigation system");
         expense =
                 s.line("way_operating_expense", "Expense before harvest", YEARLY, ways.whereFilled(ofWays.plus(ofAll)));
         byWay = s.line("way_operating_interest", "Interest on operating capital", YEARLY, expense.times(factor));

@@ -34,11 +34,11 @@ public final class PartsYearly {
     public final Line recovery;
     /** Repairs of each part a year, for the chosen way, money/a. */
     public final Line repairs;
-    /** Recovery and repairs of each part, money/a, by way to water. */
+    /** Recovery and repairs of each part, money/a, by irrigation system. */
     public final Line wayParts;
-    /** Installing and taking out, money/a, by way to water. */
+    /** Installing and taking out, money/a, by irrigation system. */
     public final Line wayLabour;
-    /** Insurance and property tax, money/a, by way to water. */
+    /** Insurance and property tax, money/a, by irrigation system. */
     public final Line wayCharges;
     /** Installing and taking out, for each unit of the driver, money/(a driver). */
     public final Line driverLabour;
@@ -61,8 +61,8 @@ public final class PartsYearly {
     public PartsYearly(BudgetBuilder b, OwnershipRates rates, Materials m, TakeOff t, Line wage, Line cropsPerYear) {
         this.rates = rates;
         ScheduleBuilder table = b.schedule(Sheets.MATERIALS, "Parts: yearly cost of a unit");
-        ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by way to water");
-        ScheduleBuilder ways = b.schedule(Sheets.MATERIALS, "Installing and charges by way to water");
+        ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by irrigation system");
+        ScheduleBuilder ways = b.schedule(Sheets.MATERIALS, "Installing and charges by irrigation system");
         life = table.line(
                 "material_life_years",
                 "Life",
@@ -75,9 +75,10 @@ public final class PartsYearly {
         Line recovered =
                 rates.recovered(table, "material_unit_recovery", "Capital recovery", life, t.unitCost, unitSalvage);
         unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
-        repairs = table.line("material_repairs_yearly", "Repairs, chosen way", YEARLY, t.quantity.times(unitRepairs));
+        repairs =
+                table.line("material_repairs_yearly", "Repairs, chosen system", YEARLY, t.quantity.times(unitRepairs));
         recovery = table.line(
-                "material_recovery_yearly", "Capital recovery, chosen way", YEARLY, t.quantity.times(recovered));
+                "material_recovery_yearly", "Capital recovery, chosen system", YEARLY, t.quantity.times(recovered));
         driverCharges = table.line(
                 "material_driver_charges",
                 "Insurance and tax, a driver",

@@ -70,7 +70,7 @@ final class Outlets {
     final Line valves;
 
     Outlets(BudgetBuilder b, Ways ways) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets and pipe of each way");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets and pipe of each system");
         s.note(
                 "From the maker's sheet and a measurement. Measure the inner diameter: the size in the name of a pipe is not it, and "
                         + "friction goes with its fifth power. An exponent of 0 is a compensating outlet.");
