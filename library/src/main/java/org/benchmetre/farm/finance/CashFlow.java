@@ -49,7 +49,8 @@ public final class CashFlow {
     private final Axis years = Axis.periods(
             "year",
             "Year",
-            IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList());
+            IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList(),
+            IntStream.rangeClosed(0, LIMIT).mapToObj(n -> "Year " + n).toList());
 
     private final Line horizon;
 

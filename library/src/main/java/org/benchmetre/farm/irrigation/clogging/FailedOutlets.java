@@ -124,12 +124,7 @@ public final class FailedOutlets {
                 ONE,
                 new Bounds(0, true, 1, false),
                 0);
-        repair = c.choice(
-                "repair",
-                "way_repair",
-                "Replaced at the next check, or left for life",
-                List.of(AT_CHECK, FOR_LIFE),
-                AT_CHECK);
+        repair = c.choice("repair", "way_repair", "Failed outlets are replaced", List.of(AT_CHECK, FOR_LIFE), AT_CHECK);
         b.range(failedPerYear, failedLow, failedHigh);
 
         itemsFound = s.line(

@@ -58,8 +58,7 @@ public final class WaterCost {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Water and drain: prices");
         Line price = entries.add(
                 s.entry("water_price", "Price of fresh water", perVolume).from(0, 1_000_000));
-        Line handling = entries.add(s.textEntry("drain_handling", "Drain water: dispose, treat or reuse")
-                .oneOf(List.of(DISPOSE, TREAT, REUSE)));
+        Line handling = entries.add(s.textEntry("drain_handling", "Drain water").oneOf(List.of(DISPOSE, TREAT, REUSE)));
         Line handlingCost = entries.add(
                 s.entry("drain_cost", "Cost of handling drain water", perVolume).from(0, 1_000_000));
         Line share = entries.add(s.entry("reuse_share", "Share of drain reused, where drain is reused", ONE)
