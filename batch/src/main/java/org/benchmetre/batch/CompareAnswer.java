@@ -32,7 +32,7 @@ final class CompareAnswer {
         }
         String amount = PriceReport.two(values.number("left_apart", i)) + " " + values.unit(values.line("left_apart"));
         String words = values.text("left_words", i);
-        return values.name(i) + " leaves " + amount + " " + words + " " + values.name(0) + ": "
+        return values.name(i) + " returns " + amount + " " + words + " " + values.name(0) + ": "
                 + rows("section_label", "section_difference", i, ", ") + ". Largest differences in cost: "
                 + largest("_" + (i + 1)) + ". Causes of the difference in receipts: "
                 + rows("factor_label", "receipts_step", i, "; ") + ".";

@@ -5,7 +5,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.run.Figures;
 
-/** First cost, yearly cost, enterprise budget and margin as a reader wants it on a console: at most 100 columns, decimals as {@link Amounts} has them; {@code price --csv} has every digit. */
+/** First cost, yearly cost, enterprise budget and returns as a reader wants it on a console: at most 100 columns, decimals as {@link Amounts} has them; {@code price --csv} has every digit. */
 final class PriceReport {
 
     private final Figures figures;
@@ -38,7 +38,7 @@ final class PriceReport {
                 + heading("Enterprise budget of a year, " + money + " (rows of zero left out)")
                 + new BudgetTable(figures)
                 + heading("Returns and break-evens")
-                + margin()
+                + returns()
                 + "\n"
                 + TextTable.wrapped(figures.text("left_out_house"))
                 + TextTable.wrapped(figures.text("left_out_management"))
@@ -84,20 +84,20 @@ final class PriceReport {
         return table.toString();
     }
 
-    private String margin() {
+    private String returns() {
         TextTable table = new TextTable(List.of(), 0).right(1);
         amount(table, "Marketable fruit", "yield_total");
         amount(table, "Receipts", "receipts_total");
         amount(table, "Returns above operating costs", "returns_above_operating");
-        amount(table, "Returns above total cost", "margin_total");
-        amount(table, "Margin per metre of bench", "margin_per_metre");
-        amount(table, "Margin per plant", "margin_per_plant");
-        amount(table, "Margin per m² of floor", "margin_per_area");
-        amount(table, "Margin per kg", "margin_per_kg");
+        amount(table, "Returns above total cost", "returns_above_total");
+        amount(table, "Returns per metre of bench", "returns_above_total_per_metre");
+        amount(table, "Returns per plant", "returns_above_total_per_plant");
+        amount(table, "Returns per m² of floor", "returns_above_total_per_area");
+        amount(table, "Returns per kg", "returns_above_total_per_kg");
         amount(table, "Break-even price, operating costs", "break_even_price_operating");
-        amount(table, "Break-even price, total cost", "break_even_price");
-        amount(table, "Break-even fruit per plant and crop, operating", "break_even_yield_operating");
-        amount(table, "Break-even fruit per plant and crop, total", "break_even_yield");
+        amount(table, "Break-even price", "break_even_price");
+        amount(table, "Break-even yield, operating costs", "break_even_yield_operating");
+        amount(table, "Break-even yield", "break_even_yield");
         return table.toString();
     }
 

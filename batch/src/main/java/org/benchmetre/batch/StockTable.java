@@ -16,8 +16,8 @@ final class StockTable {
             "compared_plants_per_metre",
             "compared_fruit",
             "compared_net_per_kg",
-            "compared_margin_per_metre",
-            "compared_margin_per_metre_week",
+            "compared_returns_per_metre",
+            "compared_returns_per_metre_week",
             "compared_first_fruit");
 
     private final Figures figures;

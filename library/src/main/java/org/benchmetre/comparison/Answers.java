@@ -9,7 +9,7 @@ import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 
-/** A sentence for each scenario but the first: whether it leaves more or less, and which costs differ most. Live like every text of a budget. */
+/** A sentence for each scenario but the first: whether it returns more or less, and which costs differ most. Live like every text of a budget. */
 final class Answers {
 
     private final ScenarioColumns scenarios;
@@ -35,7 +35,7 @@ final class Answers {
         Formula differs = left.counts(new Element(left.apart, scenarios.axis, scenario));
         return joined(
                 new Element(scenarios.name, scenarios.axis, scenario),
-                text(" leaves "),
+                text(" returns "),
                 new Element(left.words, scenarios.axis, scenario),
                 text(" "),
                 scenarios.ofFirst(scenarios.name),

@@ -47,7 +47,6 @@ import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
-import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.Overhead;
@@ -88,7 +87,6 @@ public final class FarmBudget {
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
         ScheduleBuilder yearly = b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own and to run");
-        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Returns above total cost");
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
@@ -167,7 +165,6 @@ public final class FarmBudget {
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
         new BudgetMonths(
                 b,

@@ -75,10 +75,10 @@ class ComparisonTest {
 
     @ParameterizedTest
     @EnumSource(Measure.class)
-    void what_is_left_is_the_margin_of_each_scenario_alone(Measure per) {
+    void what_is_left_are_the_returns_of_each_scenario_alone(Measure per) {
         for (String key : KEYS) {
             assertThat(figures(per).number("left_value", key))
-                    .isCloseTo(ALONE.get(key).number("margin_per_" + per), ROUNDING);
+                    .isCloseTo(ALONE.get(key).number("returns_above_total_per_" + per), ROUNDING);
         }
     }
 
@@ -159,10 +159,10 @@ class ComparisonTest {
         Figures figures = figures(Measure.AREA);
 
         assertThat(figures.text("answer_2"))
-                .startsWith("container-house leaves less than trough-house, per m² of floor and year. Largest")
+                .startsWith("container-house returns less than trough-house, per m² of floor and year. Largest")
                 .contains(": Crop care; Containers; ");
         assertThat(figures.text("answer_3"))
-                .isEqualTo("trough-house (2) leaves as much as trough-house, per m² of floor and year.");
+                .isEqualTo("trough-house (2) returns as much as trough-house, per m² of floor and year.");
     }
 
     @ParameterizedTest

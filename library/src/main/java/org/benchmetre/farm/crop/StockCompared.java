@@ -17,7 +17,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The kinds of plant stock side by side, each as if it were chosen: plants, their yearly cost, fruit, what receipts leave after what
- * moves with yield, margin over plants per metre of bench and per metre and week that the crop stands on it. All else is taken as
+ * moves with yield, returns above plants per metre of bench and per metre and week that the crop stands on it. All else is taken as
  * the same for every kind. Plain arithmetic.
  */
 public final class StockCompared {
@@ -64,8 +64,8 @@ public final class StockCompared {
                 stock.whereFilled(sumProduct(pattern.byStock, crop.receipts.netByMonth, pattern.months)
                         .minus(workPerKg)));
         Line net = s.line("compared_net", "Receipts less what moves with yield", YEARLY, fruit.times(left));
-        Line marginPerMetre = s.line(
-                "compared_margin_per_metre",
+        Line returnsPerMetre = s.line(
+                "compared_returns_per_metre",
                 "Returns above plants, a metre and year",
                 YEARLY_METRE,
                 net.over(benchMetres).minus(plants));
@@ -75,10 +75,10 @@ public final class StockCompared {
                 Unit.parse("wk/a"),
                 stock.whereFilled(growth.benchWeeks.times(growth.cropsPerYear)));
         s.line(
-                "compared_margin_per_metre_week",
+                "compared_returns_per_metre_week",
                 "Returns above plants, a metre and week",
                 WEEKLY_METRE,
-                when(weeks.isPositive(), marginPerMetre.over(weeks), none(WEEKLY_METRE)));
+                when(weeks.isPositive(), returnsPerMetre.over(weeks), none(WEEKLY_METRE)));
         s.line(
                 "compared_first_fruit",
                 "Weeks to first fruit; 0 unknown",

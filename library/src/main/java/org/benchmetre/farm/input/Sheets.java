@@ -22,7 +22,7 @@ public final class Sheets {
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash flow";
 
-    /** Margin over steps of price and yield. */
+    /** Returns above total cost over steps of price and yield. */
     public static final String WHAT_IF = "What-if";
 
     /** All of them, in reading order. */

@@ -90,6 +90,11 @@ public final class EnterpriseBudget {
         axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
         table(rows, house, planting, fruit);
         perUnit(units, house, planting);
+        units.line(
+                "returns_above_total_per_kg",
+                "Returns above total cost, per kg of marketable fruit",
+                BreakEvens.PER_KG,
+                onlyWhen(fruit.isPositive(), aboveTotal.over(fruit), "no yield"));
         breakEvens(evens, new BreakEvens(items.moves().harvest, items.moves(), planting), operating, total);
     }
 
@@ -100,12 +105,7 @@ public final class EnterpriseBudget {
                 BreakEvens.PER_KG,
                 evens.price(operating),
                 BreakEvens.PRICE_RULE);
-        s.line(
-                "break_even_price_total",
-                "Break-even price",
-                BreakEvens.PER_KG,
-                evens.price(all),
-                BreakEvens.PRICE_RULE);
+        s.line("break_even_price", "Break-even price", BreakEvens.PER_KG, evens.price(all), BreakEvens.PRICE_RULE);
         s.line(
                 "break_even_yield_operating",
                 "Break-even yield, operating costs alone",
@@ -113,7 +113,7 @@ public final class EnterpriseBudget {
                 evens.fruit(operating),
                 BreakEvens.FRUIT_RULE);
         s.line(
-                "break_even_yield_total",
+                "break_even_yield",
                 "Break-even yield, fruit per plant and crop",
                 BreakEvens.GRAMS,
                 evens.fruit(all),
@@ -162,8 +162,8 @@ public final class EnterpriseBudget {
     }
 
     private void perUnit(ScheduleBuilder s, House house, Planting planting) {
-        perUnit(s, "Above operating costs", aboveOperating, house, planting);
-        perUnit(s, "Above total cost", aboveTotal, house, planting);
+        perUnit(s, "Returns above operating costs", aboveOperating, house, planting);
+        perUnit(s, "Returns above total cost", aboveTotal, house, planting);
     }
 
     private static void perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
