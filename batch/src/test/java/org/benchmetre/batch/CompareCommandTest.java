@@ -161,7 +161,7 @@ class CompareCommandTest {
                 .allSatisfy(record -> assertThat(record.get("difference"))
                         .as(record.toString())
                         .isEqualTo("0"));
-        assertThat(Ran.with("compare", Ran.SAMPLE, Ran.SAMPLE).out()).contains("leaves as much as " + TROUGH);
+        assertThat(Ran.with("compare", Ran.SAMPLE, Ran.SAMPLE).out()).contains("returns as much as " + TROUGH);
     }
 
     @Test
@@ -174,7 +174,7 @@ class CompareCommandTest {
                 .containsPattern("(?m)^Plants +1300 +2496$")
                 .containsPattern("(?m)^Plant stock +Tray plants +Plugs$")
                 .containsPattern("(?m)^Currency +USD +USD$")
-                .contains("By cause, per m² of floor, USD/(m2 a)", "Sum of all rows", "Plants per m² of floor")
+                .contains("By cause, per m² of floor, USD/m²/yr", "Sum of all rows", "Plants per m² of floor")
                 .containsPattern("(?m)^Containers +0\\.00 +-[0-9]+\\.[0-9]{2} +-[0-9]+\\.[0-9]{2}$")
                 .contains("Money: prices carry their year and source");
     }
@@ -186,7 +186,7 @@ class CompareCommandTest {
         assertThat(ran.outLines())
                 .hasSizeGreaterThan(60)
                 .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
-        assertThat(ran.out()).contains("trough-house (2) leaves as much as trough-house");
+        assertThat(ran.out()).contains("trough-house (2) returns as much as trough-house");
     }
 
     @Test
@@ -323,7 +323,7 @@ class CompareCommandTest {
                 .startsWith("More than in the first (cause_difference[own_mulch;container_house]) = 0.0");
         assertThat(ran.out())
                 .contains(
-                        "(house_area[trough_house]) = 230.4 m2",
+                        "(house_area[trough_house]) = 230.4 m²",
                         "entry, trough-house, budget_value[own_mulch]; source: a figure of this scenario",
                         "blank entry, container-house, no such row");
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));

@@ -76,7 +76,7 @@ class PriceCommandTest {
         assertThat(ran.exit()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(ran.out())
-                .contains("First cost: what it takes to build", "Irrigation system        Two strips of drip tape")
+                .contains("First cost: what it takes to build", "Irrigation system   Two strips of drip tape")
                 .contains("Bench metres        200 m", "Per metre of bench", "Per foot of bench", "Per plant")
                 .contains("Per m² of floor", "Per square foot of floor", "Whole packs, to pay", "licensed engineer");
         String header = ran.outLines().stream()

@@ -86,7 +86,7 @@ public final class DoubtfulEntries {
         Doubtful life(String key) {
             return new Doubtful(
                     key,
-                    words("Life, ", of(m.lifeUnit, text("")), m.life),
+                    words("Life, ", when(item.isFilled(), lifeUnit(), text("")), m.life),
                     new Doubtful.Values(number(m.life), number(m.lifeLow), number(m.lifeHigh), bounds(m.life)),
                     new Doubtful.Searched(new Sought(m.life, m.key, cell)));
         }
@@ -105,6 +105,10 @@ public final class DoubtfulEntries {
                     when(item.isFilled(), joined(text(what), lookup(m.label, m.key, item)), text("")),
                     unit,
                     when(item.isFilled(), address, text("")));
+        }
+
+        private Formula lifeUnit() {
+            return when(lookup(m.lifeUnit, m.key, item).is("crop"), text("crops"), text("years"));
         }
 
         private Formula number(Line column) {
