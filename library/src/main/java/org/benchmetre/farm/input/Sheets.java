@@ -11,7 +11,7 @@ public final class Sheets {
     public static final String ENTRIES = "House (workings)";
     /** Parts, take-off and purchase list. */
     public static final String MATERIALS = "Parts (workings)";
-    /** Ways to water, and parts by way. */
+    /** Irrigation systems, and parts by way. */
     public static final String IRRIGATION = "Irrigation (workings)";
     /** Plant stock. */
     public static final String CROP = "Crop (workings)";

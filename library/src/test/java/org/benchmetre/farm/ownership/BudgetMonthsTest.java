@@ -62,7 +62,7 @@ class BudgetMonthsTest {
         Near.adds(all.of("labour_cost_total", seed), at, all.along("budget_month_work", seed));
         Near.adds(all.of("inputs_cost_total", seed), at, all.along("budget_month_inputs", seed));
         Near.adds(all.of("energy_cost_total", seed), at, all.along("budget_month_energy", seed));
-        double watering = Stream.of("water_and_drain", "feed", "pumping")
+        double watering = Stream.of("water_and_drain", "nutrient_solution", "pumping")
                 .mapToDouble(group -> all.of("group_yearly_cost", group, seed))
                 .sum();
         assertThat(watering).as(at).isPositive();

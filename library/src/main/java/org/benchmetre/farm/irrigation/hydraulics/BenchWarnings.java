@@ -41,7 +41,7 @@ final class BenchWarnings {
         Formula outside = or(low, high);
         s.warning(
                 "way_hydraulics_warning",
-                "Flow and pipe of the way",
+                "Flow and pipe of the system",
                 and(ways.key.isFilled(), not(outlets.areKnown())),
                 "Nothing is said of flow, friction and evenness: fill in outlet_flow, outlet_pressure and inner_diameter.");
         s.warning(
