@@ -86,7 +86,7 @@ class IrrigationCommandTest {
         String life = Shown.number(figures.number("flip_value", "material_life_tape"));
 
         assertThat(ran.outLines().get(2)).startsWith("Two strips of drip tape: least yearly cost");
-        assertThat(ran.out()).containsPattern("(?m)^Life, Drip tape +2 +" + life + "  crop +In-line dripline ");
+        assertThat(ran.out()).containsPattern("(?m)^Life, Drip tape +2 +" + life + "  crops +In-line dripline ");
         assertThat(ran.out()).contains("with: In-line dripline.", "no value flips it");
     }
 

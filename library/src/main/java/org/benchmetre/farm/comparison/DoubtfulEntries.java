@@ -155,7 +155,10 @@ public final class DoubtfulEntries {
         Entry entry = b.entry(line);
         filled.add(new Doubtful(
                 line.id(),
-                new Doubtful.Words(text(line.label()), text(line.unit().display(currency)), text(line.id())),
+                new Doubtful.Words(
+                        text(line.label()),
+                        text(line.unit().equals(ONE) ? "" : line.unit().display(currency)),
+                        text(line.id())),
                 new Doubtful.Values(
                         line.counting(ONE),
                         range.low().counting(ONE),
