@@ -87,7 +87,8 @@ public final class CashFlow {
                 .whole());
         year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
         b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
-        inPlan = flow.line("year_in_plan", "In the plan", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
+        inPlan = flow.line(
+                "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
         Wear w = new Wear(year, horizon);
 
         Line wageHours = wear.line(
