@@ -11,11 +11,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Prints which way to water costs less over its life, and at which values the answer flips. */
+/** Prints which irrigation system costs less over its life, and at which values the answer flips. */
 @Command(
         name = "irrigation",
         description =
-                "Holds the ways to water against each other: which waters evenly, survives clogging and costs less"
+                "Holds the irrigation systems against each other: which waters evenly, survives clogging and costs less"
                         + " per metre and year; and at which value of each doubtful entry the answer flips.")
 final class IrrigationCommand extends ScenarioCommand {
 

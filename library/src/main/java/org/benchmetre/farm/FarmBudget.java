@@ -58,7 +58,6 @@ import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.HouseByArea;
-import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.Overhead;
@@ -111,7 +110,6 @@ public final class FarmBudget {
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
         ScheduleBuilder yearly = b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own and to run");
-        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left");
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
@@ -125,16 +123,16 @@ public final class FarmBudget {
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways);
         PlantStock stock = new PlantStock(b, entries, house, planting, levels);
-        Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
+        Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Irrigation system")
                 .keyOf(ways.key)
-                .usually(firstKey(ways.axis), "first way of the list"));
-        Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
+                .usually(firstKey(ways.axis), "first system of the list"));
+        Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
         Rates wages = Rates.declare(choices, entries, levels.wages);
         Line wage = wages.install();
         CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
-        summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
+        summary.textLine("irrigation_label", "Irrigation system", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
         Feed feed = new Feed(b, entries);
@@ -195,7 +193,6 @@ public final class FarmBudget {
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
         BudgetContents.Needs needs = new BudgetContents.Needs(
                 first, yearlyCost, crop.chosen.bought(), operations.groups, operations.labour.paidAndNot);
         YieldRange yields = new YieldRange(b, entries, crop.yieldPerPlant);
@@ -219,7 +216,7 @@ public final class FarmBudget {
                 first.perMetre,
                 accounts,
                 leftOut,
-                new AnswerSentences.Evens(left.breakEvenPrice, left.breakEvenYield),
+                new AnswerSentences.Evens(page.evensOfAll.price(), page.evensOfAll.fruit()),
                 new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
         new BudgetSentences(
                 b,

@@ -36,6 +36,11 @@ final class Pen {
         this.styles = styles;
     }
 
+    /** The name of its sheet. */
+    String sheet() {
+        return sheet.getSheetName();
+    }
+
     void width(int column, double characters) {
         sheet.setColumnWidth(column, (int) (characters * WIDTH_PARTS));
         widths.remove(column);

@@ -79,10 +79,10 @@ class ComparisonTest {
 
     @ParameterizedTest
     @EnumSource(Measure.class)
-    void what_is_left_is_the_margin_of_each_scenario_alone(Measure per) {
+    void what_is_left_are_the_returns_of_each_scenario_alone(Measure per) {
         for (String key : KEYS) {
             assertThat(figures(per).number("left_value", key))
-                    .isCloseTo(ALONE.get(key).number("margin_per_" + per), ROUNDING);
+                    .isCloseTo(ALONE.get(key).number("returns_above_total_per_" + per), ROUNDING);
         }
     }
 

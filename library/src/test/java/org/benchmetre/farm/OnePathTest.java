@@ -49,7 +49,7 @@ class OnePathTest {
                         .filled();
     }
 
-    /** What every way to water shares is reached once for each way, of which one is counted. */
+    /** What every irrigation system shares is reached once for each way, of which one is counted. */
     @ParameterizedTest
     @CsvSource({
         "first_cost_total, plants_first_cost",

@@ -68,7 +68,7 @@ public final class Causes {
      *
      * @param b where schedules are added
      * @param pages tables opened early
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param pair the way chosen and its rival
      * @param sums what is added up
      */
@@ -88,15 +88,16 @@ public final class Causes {
                         "Yearly cost per metre, by cause",
                         PER_METRE,
                         new Rows(axis, amounts));
-        ScheduleBuilder together = b.schedule(Sheets.IRRIGATION, "What differs and what does not, by way to water");
+        ScheduleBuilder together =
+                b.schedule(Sheets.IRRIGATION, "What differs and what does not, by irrigation system");
         differing = together.line(
                 "way_differing_cost_per_metre", "Yearly cost per metre of what differs", PER_METRE, sum(cost, axis));
         together.line(
                 "way_same_cost_per_metre",
-                "All else, the same whichever way",
+                "All else, the same whichever system",
                 PER_METRE,
                 sums.perMetre.minus(differing));
-        Line now = table.line("cause_chosen", "Way chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
+        Line now = table.line("cause_chosen", "System chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
         Line then = table.line("cause_rival", "Rival", PER_METRE, lookup(cost, ways.key, pair.rival()));
         more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));
         less = table.line("cause_reduced", "Less with the rival", PER_METRE, positive(now.minus(then)));

@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -39,7 +38,10 @@ final class CloseCall {
     CloseCall(BudgetBuilder b, Ranking rank, Line differing, Line share) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "First against next: too close to call?");
         Line differs = s.line(
-                "first_differing_cost", "What differs between systems, of the first", PER_METRE, rank.ofFirst(differing));
+                "first_differing_cost",
+                "What differs between systems, of the first",
+                PER_METRE,
+                rank.ofFirst(differing));
         saving = s.line(
                 "next_saving",
                 "What the first saves",

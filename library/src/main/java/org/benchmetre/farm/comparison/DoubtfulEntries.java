@@ -26,7 +26,7 @@ import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
 
 /**
- * Gathers the entries whose value decides between ways to water. Life and price belong to a part: where several ways share the part
+ * Gathers the entries whose value decides between irrigation systems. Life and price belong to a part: where several ways share the part
  * that carries their outlets, it stands once, in the rows of the first of them. Each spare row for a way has its rows as well, but
  * only the first {@value OutletParts#MOST} rows of the ways table are looked at, filled or spare.
  */
@@ -101,7 +101,7 @@ public final class DoubtfulEntries {
 
         /** The unit of a life as people read it. */
         private static Formula years(Formula unit) {
-            return when(unit.is("a"), text("yr"), when(unit.is("crop"), text("crops"), text("")));
+            return when(unit.is("a"), text("years"), when(unit.is("crop"), text("crops"), text("")));
         }
 
         private Doubtful.Words words(String what, Formula unit, Line entry) {

@@ -39,15 +39,14 @@ final class FlipSentence {
                 "flip_other",
                 "That system, by its key",
                 when(rank.best.is(pair.chosen()), pair.rival(), pair.chosen()));
-        Line ranked =
-                s.line("flip_other_ranked", "1 where it is ranked", ONE, lookup(rank.rival, rank.ways.key, other));
+        Line ranked = s.line("flip_other_ranked", "Is ranked, 1 or 0", ONE, lookup(rank.rival, rank.ways.key, other));
         Formula at = lookup(flips.usual.wayAt(), rank.ways.key, other);
         Formula from = lesser(flips.current, flips.usual.low());
         Formula upTo = greater(flips.current, flips.usual.high());
         Line reached = b.schedule(Sheets.IRRIGATION, "Usual values that make it that system")
                 .line(
                         "flip_other_reached",
-                        "1 where it is a usual value",
+                        "Is a usual value, 1 or 0",
                         ONE,
                         when(or(from.exceeds(at), at.exceeds(upTo)), none(ONE), one()));
         Line never = s.textLine(

@@ -29,7 +29,7 @@ import org.benchmetre.decision.Sought;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * The value of each doubtful entry at which the way recommended and another ranked way cost the same; of all of them the one nearest
+ * The value of each doubtful entry at which the system recommended and another ranked way cost the same; of all of them the one nearest
  * to the entry. Where cost is a straight line in the entry, two lines meet at
  *
  * <pre>value = entry + (cost of the other - cost of the first) / (slope of the first - slope of the other)</pre>
@@ -93,7 +93,7 @@ final class FlipValues {
                 most.times(number(2, ONE)).plus(one()),
                 "above whatever is looked at; our choice");
 
-        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and way to water");
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and irrigation system");
         wayAt = meets(b, blocks, outside);
         Formula apart = Sizes.of(wayAt.minus(current));
         Formula inside =
@@ -110,7 +110,7 @@ final class FlipValues {
                         distance.minus(nearest).isPositive(),
                         text(""),
                         when(rank.rival.isPositive(), text(NEAREST), text(""))));
-        ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Flip values: which way, at which value");
+        ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Flip values: which system, at which value");
         to = result.textLine(
                 "flip_to_way",
                 "Flips to, by its key",
@@ -121,7 +121,7 @@ final class FlipValues {
 
     /** The value at which each way costs as much as the first, or one outside what is looked at: a block of entries and ways. */
     private Line meets(BudgetBuilder b, ScheduleBuilder blocks, Line outside) {
-        Line dearer = b.schedule(Sheets.IRRIGATION, "What each way costs more than the first")
+        Line dearer = b.schedule(Sheets.IRRIGATION, "What each system costs more than the first")
                 .line(
                         "way_dearer_by",
                         "More than the first",
@@ -141,7 +141,7 @@ final class FlipValues {
                 "flip_way_found",
                 "Found by a search",
                 ONE,
-                "the value nearest to the entry at which both ways cost the same; only where cost is no straight line",
+                "the value nearest to the entry at which both systems cost the same; only where cost is no straight line",
                 search(),
                 axis,
                 rank.ways.axis);
@@ -149,7 +149,7 @@ final class FlipValues {
         Formula searched = found.numberOr(outside);
         return blocks.line(
                 "flip_way_at",
-                "Value at which the way costs as much as the first, or one outside",
+                "Value at which the system costs as much as the first, or one outside",
                 ONE,
                 rows(d -> d.meeting() instanceof Doubtful.Straight ? straight : searched),
                 "two straight lines meet at entry + difference / difference of slopes: plain algebra; else by a search");

@@ -20,7 +20,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * At which value of each doubtful entry the answer flips: where the way recommended and another one cost the same; whether that value
+ * At which value of each doubtful entry the answer flips: where the system recommended and another one cost the same; whether that value
  * lies inside the plausible range, and how far it is from the entry. Values that a search found, of lives and of failing outlets,
  * stay as they were filled; beside them stands whether the entries have changed since.
  */
@@ -29,7 +29,7 @@ final class Flips {
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
     private static final Unit PERCENT = Unit.parse("%");
     private static final String FIRST_ONLY = " Only the parts and outlets of the first " + OutletParts.MOST
-            + " ways of the table are looked at: list those in question first.";
+            + " systems of the table are looked at: list those in question first.";
 
     /** One row for each doubtful entry. */
     final Axis axis;
@@ -102,7 +102,7 @@ final class Flips {
                 "Flips at",
                 ONE,
                 onlyWhen(values.to.isFilled(), values.at, whyNone()),
-                "the value nearest to the entry at which both ways cost the same");
+                "the value nearest to the entry at which both systems cost the same");
         table.textLine("flip_to", "Flips to", when(label.isFilled(), way(values), text("")));
         table.line(
                 "flip_margin",
@@ -134,8 +134,8 @@ final class Flips {
                                 text("no value flips it"),
                                 when(
                                         rank.inUse.exceeds(one()),
-                                        text("no other way reaches the target"),
-                                        text("only one way"))));
+                                        text("no other system reaches the target"),
+                                        text("only one system"))));
         return when(label.isFilled(), words, text(""));
     }
 

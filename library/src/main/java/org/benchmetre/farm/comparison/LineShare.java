@@ -45,10 +45,14 @@ public final class LineShare {
      * @param contingency share of the recovery of parts that is set aside on top
      */
     public LineShare(BudgetBuilder b, Materials m, TakeOff t, PartsYearly owned, Line wage, Line contingency) {
-        ScheduleBuilder tags = b.schedule(Sheets.MATERIALS, "Parts that belong to a way to water");
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The line itself: parts that carry the key of a way");
+        ScheduleBuilder tags = b.schedule(Sheets.MATERIALS, "Parts that belong to an irrigation system");
+        ScheduleBuilder s =
+                b.schedule(Sheets.IRRIGATION, "The line itself: parts that carry the key of an irrigation system");
         Line tagged = tags.line(
-                "material_of_way", "1 where the part carries a key", ONE, when(m.option.isFilled(), one(), none(ONE)));
+                "material_of_way",
+                "Part of an irrigation system, 1 or 0",
+                ONE,
+                when(m.option.isFilled(), one(), none(ONE)));
         Unit hoursPerDriver = HOUR.over(Unit.parse("driver"));
         Line hours = tags.line(
                 "material_of_way_hours",

@@ -28,7 +28,7 @@ final class PairWords {
         Line rival = answer.textLine(
                 "rival_label",
                 "Compared with",
-                when(isAlone, text("no other way"), lookup(ways.label, ways.key, pair.rival())));
+                when(isAlone, text("no other system"), lookup(ways.label, ways.key, pair.rival())));
         chosen = b.schedule(Sheets.IRRIGATION, "The system that the entries choose")
                 .textLine("chosen_label", "Chosen", lookup(ways.label, ways.key, pair.chosen()));
         String unit = ", " + causes.cost.unit().display(b.structure().currency());

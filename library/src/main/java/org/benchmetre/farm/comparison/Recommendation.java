@@ -57,7 +57,7 @@ public final class Recommendation {
         this.rank = rank;
         weighed = b.schedule(Sheets.IRRIGATION, "What the reasons weigh: the first and the next");
         Formula first = rank.ofFirst(rank.ways.label);
-        Formula next = when(rank.hasNext(), rank.ofNext(rank.ways.label), text("no other way"));
+        Formula next = when(rank.hasNext(), rank.ofNext(rank.ways.label), text("no other system"));
         Formula even = rank.reaching.isPositive();
         s.textLine(
                 "irrigation_recommendation",
@@ -66,14 +66,14 @@ public final class Recommendation {
                         first,
                         when(
                                 even,
-                                text(": least yearly cost per metre of the ways that reach the target uniformity."),
-                                text(": least yearly cost per metre, but no way reaches the target uniformity."))));
-        firstLabel = s.textLine("recommended_label", "The way recommended", first);
+                                text(": least yearly cost per metre of the systems that reach the target uniformity."),
+                                text(": least yearly cost per metre, but no system reaches the target uniformity."))));
+        firstLabel = s.textLine("recommended_label", "The system recommended", first);
         s.line(
                 "recommended_saving_per_metre",
                 "Saves against the next",
                 PER_METRE,
-                onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other way"));
+                onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other system"));
         nextLabel = s.textLine("irrigation_next", "The next", next);
         s.textLine(
                 "irrigation_reason_evenness",
@@ -83,7 +83,7 @@ public final class Recommendation {
                         text(
                                 "While it runs full it waters the far end evenly enough: its design emission uniformity reaches the target."),
                         text(
-                                "No way reaches the target uniformity: shorten the run, feed the bench from the middle, or take a larger bore.")));
+                                "No system reaches the target uniformity: shorten the run, feed the bench from the middle, or take a larger bore.")));
         Line drained = weighed.line(
                 "irrigation_drained_first",
                 "Drained between pulses, the first",
@@ -108,8 +108,8 @@ public final class Recommendation {
         Reason runs = new Reason(
                 "upkeep",
                 "Running it",
-                "Water, feed, pumping, care and interest on them cost less than with: ",
-                "Water, feed, pumping, care and interest on them cost more than with: ");
+                "Running it, interest included, costs less than with: ",
+                "Running it, interest included, costs more than with: ");
         Reason clogs = new Reason(
                 "clogging",
                 "Clogging",
@@ -124,9 +124,9 @@ public final class Recommendation {
                 "The choice",
                 when(
                         rank.best.is(chosen),
-                        text("The entries choose this way."),
+                        text("The entries choose this system."),
                         text(
-                                "The entries choose another way: set irrigation_choice on the sheet of entries to change it.")));
+                                "The entries choose another system: set irrigation_choice on the sheet of entries to change it.")));
         s.textLine(
                 "irrigation_doubt_prices",
                 "Sources",
@@ -156,6 +156,6 @@ public final class Recommendation {
         s.textLine(
                 "irrigation_reason_" + reason.name,
                 reason.label,
-                when(rank.hasNext(), joined(words, nextLabel, text(".")), text("No other way is in the ranking.")));
+                when(rank.hasNext(), joined(words, nextLabel, text(".")), text("No other system is in the ranking.")));
     }
 }

@@ -29,9 +29,9 @@ final class SearchState {
 
     SearchState(BudgetBuilder b, Ranking rank, ScheduleBuilder answer) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What the search balanced");
-        Line first = s.line("balance_first", "The way recommended, now", PER_METRE, rank.bestCost);
+        Line first = s.line("balance_first", "The system recommended, now", PER_METRE, rank.bestCost);
         Line next = s.line("balance_next", "The next, now", PER_METRE, rank.nextCost);
-        Line firstMoved = moved(s, first, "The way recommended");
+        Line firstMoved = moved(s, first, "The system recommended");
         Line nextMoved = moved(s, next, "The next");
         isOld = or(firstMoved.isPositive(), nextMoved.isPositive());
         Line words = answer.textLine(
@@ -55,7 +55,7 @@ final class SearchState {
                 new Standing(now));
         return s.line(
                 now.id() + "_moved",
-                "1 where it has moved since",
+                "Has moved since, 1 or 0",
                 ONE,
                 when(Sizes.differ(now, then), one(), none(ONE)),
                 Sizes.SOURCE);

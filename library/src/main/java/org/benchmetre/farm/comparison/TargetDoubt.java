@@ -45,7 +45,7 @@ final class TargetDoubt {
         ScheduleBuilder t = pages.target();
         Line firstReaches = t.line(
                 "target_flip",
-                "Above this the first way no longer reaches it",
+                "Above this the first system no longer reaches it",
                 uniformity.unit(),
                 rank.ofFirst(uniformity));
         t.textLine(
@@ -53,8 +53,8 @@ final class TargetDoubt {
                 "Finding",
                 when(
                         and(rank.reaching.isPositive(), not(target.asked().exceeds(firstReaches))),
-                        text("a target above the uniformity of the way recommended would leave it out."),
-                        text("no way reaches it; the ranking is of cost alone.")));
+                        text("a target above the uniformity of the system recommended would leave it out."),
+                        text("no system reaches it; the ranking is of cost alone.")));
         Line low = target.range().low();
         Line high = target.range().high();
         Line evenest = t.line(
@@ -81,14 +81,14 @@ final class TargetDoubt {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Where a usual target lets another system come first");
         Line cheaper = s.line(
                 "way_costs_less",
-                "1 where it costs less than the first",
+                "Costs less than the first, 1 or 0",
                 ONE,
                 when(and(rank.ways.key.isFilled(), Sizes.isMore(rank.bestCost, rank.yearly)), one(), none(ONE)),
                 Sizes.SOURCE);
         Formula isLetIn = and(cheaper.isPositive(), not(cheaperFrom.exceeds(uniformity)));
         Formula isEvener = and(uniformity.exceeds(firstReaches), not(evenerFrom.exceeds(uniformity)));
         Line letsIn = s.line(
-                "way_target_flips", "1 where it would come first", ONE, when(or(isLetIn, isEvener), one(), none(ONE)));
+                "way_target_flips", "Would come first, 1 or 0", ONE, when(or(isLetIn, isEvener), one(), none(ONE)));
         flips = b.schedule(Sheets.IRRIGATION, "Systems that a usual target would put first")
                 .line("target_flips", "How many", ONE, sum(letsIn, rank.ways.axis));
     }

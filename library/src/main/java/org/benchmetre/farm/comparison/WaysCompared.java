@@ -18,7 +18,7 @@ import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.irrigation.water.Watering;
 
-/** The ways to water held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
+/** The irrigation systems held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
 public final class WaysCompared {
 
     private final BudgetBuilder b;
@@ -27,7 +27,7 @@ public final class WaysCompared {
     /**
      * What the comparison reads.
      *
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param chosen key of the way that is counted
      * @param water what is known of each way
      * @param costs what each way costs
@@ -72,10 +72,10 @@ public final class WaysCompared {
      */
     public void compare(FarmEntries entries, Sides s, DoubtfulEntries doubtful) {
         Ways ways = s.ways();
-        ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Ways compared");
-        Line rival = entries.add(e.textEntry("irrigation_rival", "Way to compare with, by its key")
+        ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Irrigation systems compared");
+        Line rival = entries.add(e.textEntry("irrigation_rival", "System to compare with")
                 .keyOf(ways.key)
-                .usually(secondKey(ways), "second way of the list"));
+                .usually(secondKey(ways), "second system of the list"));
         Ranking rank = new Ranking(
                 b,
                 ways,
@@ -83,7 +83,7 @@ public final class WaysCompared {
                 s.water().hydraulics().uniformityInRange,
                 s.water().hydraulics().targetUniformity);
         Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
-        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by way");
+        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by system");
         Unit yearly = Unit.parse("money/a");
         Line owning = sums.line(
                 "way_line_owning",
@@ -96,7 +96,7 @@ public final class WaysCompared {
                         .plus(s.costs().line().charges));
         Line upkeep = sums.line(
                 "way_line_running",
-                "Water, feed, pumping, care, interest, a year",
+                "Water, nutrient solution, pumping, maintenance, interest, a year",
                 yearly,
                 s.water()
                         .watering()
@@ -167,7 +167,7 @@ public final class WaysCompared {
     /** A way is not compared with itself: then with the first in rank, or the next when it is first itself. */
     private Line against(Ranking rank, Line chosen, Line rival) {
         Formula other = when(rank.best.is(chosen), when(rank.next.isFilled(), rank.next, chosen), rank.best);
-        return b.schedule(Sheets.IRRIGATION, "The two ways compared")
+        return b.schedule(Sheets.IRRIGATION, "The two systems compared")
                 .textLine("rival_way", "Compared with, by its key", when(rival.is(chosen), other, rival));
     }
 

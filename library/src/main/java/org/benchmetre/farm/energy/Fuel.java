@@ -62,8 +62,8 @@ public final class Fuel {
                 "A fuel_unit is one litre, US gallon, kilogram or kWh of fuel, as it is sold: say which. The table of fuels below says "
                         + "what the usual ones hold.");
         name = entries.add(s.textEntry("fuel_name", "Fuel").words(TextForm.GROUP));
-        soldBy = entries.add(s.textEntry("fuel_sold_by", "Unit in which fuel is sold (fuel_unit)")
-                .words(TextForm.GROUP));
+        soldBy = entries.add(
+                s.textEntry("fuel_sold_by", "Unit in which fuel is sold").words(TextForm.GROUP));
         Line entered = entries.add(s.entry("fuel_heat", "Heat in a unit of fuel; 0 takes it from the table", HEAT)
                 .from(0, 20_000));
         price = entries.add(

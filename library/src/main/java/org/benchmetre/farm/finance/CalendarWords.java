@@ -64,7 +64,7 @@ public final class CalendarWords {
                         joined(
                                 money(cash.evenOfYear),
                                 text(
-                                        " have no month and are spread evenly: care of the lines, repairs, insurance, property "
+                                        " have no month and are spread evenly: irrigation maintenance, repairs, insurance, property "
                                                 + "tax, overhead."))));
     }
 

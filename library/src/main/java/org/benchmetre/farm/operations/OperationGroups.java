@@ -36,7 +36,7 @@ public final class OperationGroups {
     public final Line label;
     /** Hours a year, h/a. */
     public final Line hours;
-    /** Cost of work a year, family work included, money/a. */
+    /** Labour cost a year, family labour included, money/a. */
     public final Line cost;
     /** Inputs a year, money/a. */
     public final Line inputs;
@@ -63,8 +63,8 @@ public final class OperationGroups {
         Tasks t = work.tasks;
         tasks = t.axis;
         groups = t.groups;
-        axis = Axis.rows("operation", "Group of work", groups.keys(), 0);
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Work and inputs by group");
+        axis = Axis.rows("operation", "Group of tasks", groups.keys(), 0);
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Labour and inputs by group");
         ScheduleBuilder byTask = b.schedule(Sheets.OPERATIONS, "Tasks: group counted");
         label = s.textLine("operation_label", "Group", texts(groups.names()));
         Line key = s.textLine("operation_key", "Key of the group", texts(groups.keys()));
@@ -78,14 +78,14 @@ public final class OperationGroups {
         PickingWork.Year pick = fruit.picking.year();
         PickingWork.Year pack = fruit.packing.year();
         hours = s.line("operation_hours", "Hours", hoursAYear, rows(work.hours, pick.hours(), pack.hours()));
-        cost = s.line("operation_cost", "Cost of work", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
+        cost = s.line("operation_cost", "Labour cost", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
         inputs = s.line("operation_input_cost", "Inputs", moneyAYear, rows(work.inputs));
     }
 
     /**
      * Work of the groups of picking and of packing.
      *
-     * @return money/a, family work included
+     * @return money/a, family labour included
      */
     public Formula harvestAndPacking() {
         return costOf(HARVEST).plus(costOf(PACKING));

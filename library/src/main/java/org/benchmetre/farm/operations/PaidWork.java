@@ -56,15 +56,15 @@ public final class PaidWork {
      * @param b where schedules are added
      * @param groups work and inputs by group
      * @param wages classes of work
-     * @param family work of the family
+     * @param family labour of the family
      */
     PaidWork(BudgetBuilder b, OperationGroups groups, Wages wages, Family family) {
         this.family = family;
         fruit = groups.fruit;
         TaskWork work = groups.work;
         ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Tasks: hired, and counted by fruit");
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Hired work, and what moves with yield, by group");
-        ScheduleBuilder f = b.schedule(Sheets.OPERATIONS, "Family work that moves with yield");
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Hired labour, and what moves with yield, by group");
+        ScheduleBuilder f = b.schedule(Sheets.OPERATIONS, "Family labour that moves with yield");
         Formula isHired = not(work.doneBy.is(Wages.FAMILY));
         Formula byFruit = work.tasks.driver.is(TaskDrivers.YIELD);
         Line hired = t.textLine("task_group_hired", "Group, where hired", groups.countedWhere(isHired));
@@ -86,7 +86,7 @@ public final class PaidWork {
                         paid(fruit.packing, fruit.packing.year().hours())));
         cost = s.line(
                 "operation_cash_cost",
-                "Cash for work",
+                "Labour paid in cash",
                 MONEY_A_YEAR,
                 groups.rows(
                         hired,
@@ -95,7 +95,7 @@ public final class PaidWork {
                         paid(fruit.packing, fruit.packing.year().cost())));
         moves = s.line(
                 "operation_cash_moves",
-                "Hired work that moves with yield",
+                "Hired labour that moves with yield",
                 MONEY_A_YEAR,
                 groups.rows(
                         hiredMoving,
@@ -106,7 +106,7 @@ public final class PaidWork {
                 "operation_inputs_move", "Inputs that move with yield", MONEY_A_YEAR, groups.rows(moving, work.inputs));
         familyMoves = f.line(
                 "family_wage_moves",
-                "Family work that moves with yield",
+                "Family labour that moves with yield",
                 MONEY_A_YEAR,
                 sumWhere(
                                 work.cost,

@@ -53,7 +53,7 @@ public final class PickingWork {
      * What work comes to in a year.
      *
      * @param hours hours a year
-     * @param cost cost a year, family work included
+     * @param cost cost a year, family labour included
      */
     public record Year(Line hours, Line cost) {}
 
@@ -183,7 +183,7 @@ public final class PickingWork {
                 id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers), Wages.OF_FAMILY);
         Line cost = y.line(
                 id + "_cost_total",
-                label + ", cost of work",
+                label + ", labour cost",
                 MONEY_A_YEAR,
                 hours.times(wage).in(MONEY_A_YEAR));
         return new Work(workers, monthHours, wage, new Year(hours, cost));

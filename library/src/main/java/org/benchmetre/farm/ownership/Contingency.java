@@ -14,7 +14,7 @@ import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.takeoff.TakeOff;
 
 /**
- * A reserve for what building turns out to cost more: a share of the cost of the parts, for every way to water, recovered as the parts
+ * A reserve for what building turns out to cost more: a share of the cost of the parts, for every irrigation system, recovered as the parts
  * are. It is spent at the start; when parts are bought again their price is known, and nothing of it is left at the end of the plan. A
  * share of the estimate is common practice, no source.
  */
@@ -24,9 +24,9 @@ public final class Contingency {
 
     /** Share of the cost of parts. */
     public final Line share;
-    /** What is set aside, money, by way to water. */
+    /** What is set aside, money, by irrigation system. */
     public final Line wayCost;
-    /** What that comes to in a year, money/a, by way to water. */
+    /** What that comes to in a year, money/a, by irrigation system. */
     public final Line wayRecovery;
     /** What is set aside, money, for the chosen way. */
     public final Line cost;
@@ -43,7 +43,7 @@ public final class Contingency {
      */
     public Contingency(BudgetBuilder b, FarmEntries entries, TakeOff t, PartsYearly owned) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Contingency");
-        ScheduleBuilder byWay = b.schedule(Sheets.MATERIALS, "Contingency by way to water");
+        ScheduleBuilder byWay = b.schedule(Sheets.MATERIALS, "Contingency by irrigation system");
         share = entries.add(s.entry("contingency_share", "Contingency, share of the cost of parts", ONE)
                 .from(0, 1));
         Line parts = byWay.line(

@@ -60,7 +60,7 @@ public final class EnterpriseBudget {
     /** Where receipts just cover operating costs. */
     final Evens evensOfOperating;
     /** Where they just cover all costs. */
-    final Evens evensOfAll;
+    public final Evens evensOfAll;
 
     private final ScheduleBuilder page;
     private final Line quantity;
@@ -76,8 +76,13 @@ public final class EnterpriseBudget {
      */
     public record Grounds(House house, Planting planting, Line fruit) {}
 
-    /** Average price, money/kg, and fruit per plant and crop, g, at which a cost is just covered; optional numbers. */
-    record Evens(Line price, Line fruit) {}
+    /**
+     * Where a cost is just covered; optional numbers.
+     *
+     * @param price average price, money/kg
+     * @param fruit fruit per plant and crop, g
+     */
+    public record Evens(Line price, Line fruit) {}
 
     /**
      * Declares the lines.
@@ -131,13 +136,42 @@ public final class EnterpriseBudget {
         aboveAtLow = at(totals, "low", yields.lowShare, moves);
         aboveAtHigh = at(totals, "high", yields.highShare, moves);
         ownFigures(totals);
-        perUnit(units, "Above operating costs", aboveOperating, g.house(), g.planting());
-        PerUnit left = perUnit(units, "Above total cost", aboveTotal, g.house(), g.planting());
+        perUnit(units, "Returns above operating costs", aboveOperating, g.house(), g.planting());
+        PerUnit left = perUnit(units, "Returns above total cost", aboveTotal, g.house(), g.planting());
         abovePerMetre = left.metre();
         aboveTotalPerArea = left.area();
         BreakEvens even = new BreakEvens(items.moves.harvest, items.moves, g.planting());
-        evensOfOperating = breakEvens(evens, even, "operating", "operating costs", operating);
-        evensOfAll = breakEvens(evens, even, "total", "total cost", total);
+        units.line(
+                "returns_above_total_per_kg",
+                "Returns above total cost, per kg of marketable fruit",
+                BreakEvens.PER_KG,
+                onlyWhen(g.fruit().isPositive(), aboveTotal.over(g.fruit()), "no yield"));
+        evensOfAll = new Evens(
+                evens.line(
+                        "break_even_price",
+                        "Break-even price",
+                        BreakEvens.PER_KG,
+                        even.price(total),
+                        BreakEvens.PRICE_RULE),
+                evens.line(
+                        "break_even_yield",
+                        "Break-even yield, fruit per plant and crop",
+                        BreakEvens.GRAMS,
+                        even.fruit(total),
+                        BreakEvens.FRUIT_RULE));
+        evensOfOperating = new Evens(
+                evens.line(
+                        "break_even_price_operating",
+                        "Break-even price, operating costs alone",
+                        BreakEvens.PER_KG,
+                        even.price(operating),
+                        BreakEvens.PRICE_RULE),
+                evens.line(
+                        "break_even_yield_operating",
+                        "Break-even yield, operating costs alone",
+                        BreakEvens.GRAMS,
+                        even.fruit(operating),
+                        BreakEvens.FRUIT_RULE));
     }
 
     private Formula along(BudgetItems items, Function<BudgetRow, Formula> figure) {
@@ -186,7 +220,7 @@ public final class EnterpriseBudget {
                 "Paid in cash",
                 YEARLY,
                 cash,
-                "No cash: capital recovery, family work, management and land of one's own, interest, since no loan is counted. Plants "
+                "No cash: capital recovery, family labour, management and land of one's own, interest, since no loan is counted. Plants "
                         + "cost cash when they are bought, on average once in their life: Commodity Costs and Returns Estimation "
                         + "Handbook, 2000.");
         return totals.of("budget_total_cash", "Paid in cash", paid);
@@ -210,22 +244,6 @@ public final class EnterpriseBudget {
                 when(own.isPositive(), own.minus(worth), none(YEARLY)));
         totals.of("budget_total_own", "Your own figure", own);
         totals.of("budget_total_difference", "Yours less ours, where you gave one", apart);
-    }
-
-    private static Evens breakEvens(ScheduleBuilder s, BreakEvens evens, String of, String words, Line cost) {
-        Line price = s.line(
-                "break_even_price_" + of,
-                "Price that covers " + words,
-                BreakEvens.PER_KG,
-                evens.price(cost),
-                BreakEvens.PRICE_RULE);
-        Line fruit = s.line(
-                "break_even_yield_" + of,
-                "Fruit per plant and crop that covers " + words,
-                BreakEvens.GRAMS,
-                evens.fruit(cost),
-                BreakEvens.FRUIT_RULE);
-        return new Evens(price, fruit);
     }
 
     /** Returns for a metre of bench, money/(m a), and for a square metre of floor, money/(m2 a). */

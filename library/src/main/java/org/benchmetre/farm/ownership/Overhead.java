@@ -62,25 +62,21 @@ public final class Overhead {
         ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Management, office, land, house");
         management = entries.add(
                 e.entry("management_cost", "Management, a year", YEARLY).from(0, 1e12));
-        Line manager = entries.add(e.textEntry("management_by", "Management: own (family, no cash) or hired")
-                .oneOf(List.of(OWN, "hired")));
+        Line manager = entries.add(e.textEntry("management_by", "Management is").oneOf(List.of(OWN, "hired")));
         office = entries.add(e.entry("office_cost", "Office, accounts, telephone, a year", YEARLY)
                 .from(0, 1e12));
         Line rent = entries.add(e.entry("land_rent", "Rent of land under the house", Unit.parse("money/(m2 a)"))
                 .from(0, 1e6));
-        Line owner = entries.add(
-                e.textEntry("land_of", "Land: own (no cash) or rented").oneOf(List.of(OWN, RENTED)));
-        Line method = entries.add(e.textEntry("house_charge_by", "House charged by its parts, or by bench_week")
-                .oneOf(List.of(BY_PARTS, BY_BENCH_WEEK)));
-        Line charge = entries.add(e.entry(
-                        "bench_week_charge",
-                        "Charge for a metre of bench a week, for bench_week",
-                        Unit.parse("money/(m wk)"))
-                .from(0, 1e6));
-        Line weeks = entries.add(e.entry("bench_weeks_charged", "Weeks charged, for bench_week", Unit.parse("wk/a"))
+        Line owner = entries.add(e.textEntry("land_of", "Land is").oneOf(List.of(OWN, RENTED)));
+        Line method =
+                entries.add(e.textEntry("house_charge_by", "House charged by").oneOf(List.of(BY_PARTS, BY_BENCH_WEEK)));
+        Line charge = entries.add(
+                e.entry("bench_week_charge", "Charge for a metre of bench a week", Unit.parse("money/(m wk)"))
+                        .from(0, 1e6));
+        Line weeks = entries.add(e.entry("bench_weeks_charged", "Weeks of a year charged", Unit.parse("wk/a"))
                 .from(0, 53));
-        Line houseOf = entries.add(e.textEntry("house_of", "House, for bench_week: own (no cash) or rented")
-                .oneOf(List.of(OWN, RENTED)));
+        Line houseOf = entries.add(
+                e.textEntry("house_of", "House charged by bench and week is").oneOf(List.of(OWN, RENTED)));
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Overhead");
         land = s.line("land_cost", "Land", YEARLY, rent.times(house.houseArea));
         floor = house.houseArea;

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Two ways to water that share the part which carries their outlets: one strip and two strips of the same tape. */
+/** Two irrigation systems that share the part which carries their outlets: one strip and two strips of the same tape. */
 class SharedPartTest {
 
     private static final double RELATIVE = 1e-9;

@@ -94,7 +94,7 @@ public final class Clogging {
     }
 
     /**
-     * Care of the lines.
+     * Irrigation maintenance.
      *
      * @return known after the second step
      */

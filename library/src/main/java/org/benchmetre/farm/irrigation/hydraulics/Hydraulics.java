@@ -10,7 +10,7 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * The hydraulics of every way to water, bench by bench: outlets in reach, friction and pressure along a lateral, how evenly plants
+ * The hydraulics of every irrigation system, bench by bench: outlets in reach, friction and pressure along a lateral, how evenly plants
  * are watered, the longest line that still is, and the water stored between pulses. All lines run along the ways.
  */
 public final class Hydraulics {
@@ -20,7 +20,7 @@ public final class Hydraulics {
 
     private static final double LONGEST = 1000;
 
-    /** The ways to water. */
+    /** The irrigation systems. */
     public final Ways ways;
     /** Flow of a bench, L/h. */
     public final Line flowPerBench;
@@ -58,7 +58,7 @@ public final class Hydraulics {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways the ways to water
+     * @param ways the irrigation systems
      */
     public Hydraulics(BudgetBuilder b, FarmEntries entries, Ways ways) {
         this.ways = ways;
