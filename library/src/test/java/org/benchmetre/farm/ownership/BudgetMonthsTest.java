@@ -77,7 +77,6 @@ class BudgetMonthsTest {
         Near.adds(receipts, at, all.along("season_receipts", seed));
         double selling = all.sum("budget_month_selling", seed);
         Near.near(selling, all.of("yield_costs_total", seed), Math.max(receipts, Math.abs(selling)), at);
-<<<<<<< HEAD
         assertThat(all.of("watering_cost_chosen", seed)).as(at).isPositive();
         Near.adds(all.of("watering_cost_chosen", seed), at, all.along("budget_month_water", seed));
         Near.adds(all.of("water_given_chosen", seed), at, all.along("month_water_given", seed));
@@ -132,24 +131,5 @@ class BudgetMonthsTest {
             Near.near(sum, all.of("cash_left_year", seed), size, at);
             assertThat(all.of("season_cash_lowest", seed)).as(at).isEqualTo(least);
         }
-=======
-        Near.adds(all.of("labour_cost_total", seed), at, all.along("budget_month_work", seed));
-        Near.adds(all.of("inputs_cost_total", seed), at, all.along("budget_month_inputs", seed));
-        Near.adds(all.of("energy_cost_total", seed), at, all.along("budget_month_energy", seed));
-        double watering = Stream.of("water_and_drain", "nutrient_solution", "pumping")
-                .mapToDouble(group -> all.of("group_yearly_cost", group, seed))
-                .sum();
-        assertThat(watering).as(at).isPositive();
-        Near.adds(watering, at, all.along("budget_month_water", seed));
-        double costs = selling
-                + all.of("labour_cost_total", seed)
-                + all.of("inputs_cost_total", seed)
-                + watering
-                + all.of("energy_cost_total", seed);
-        Near.adds(costs, at, all.along("budget_month_costs", seed));
-        double left = all.of(all.sample().line("budget_month_so_far"), 11, seed);
-        Near.near(left, receipts - costs, Math.max(receipts, costs), at);
-        Near.near(all.sum("budget_month_left", seed), left, Math.max(receipts, costs), at);
->>>>>>> c53c07602a2546ce53afe9633c1895faf949dacc
     }
 }
