@@ -38,8 +38,8 @@ final class IrrigationPage {
     private static final String FAILING = "way_failed_per_year_";
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
-    private static final List<Integer> WITH_BOXES = List.of(37, 12, 11, 11, 11, 11, 13);
-    private static final List<Integer> BOXES = List.of(22, 9, 11);
+    private static final List<Integer> WITH_BOXES = List.of(34, 11, 11, 11, 11, 15, 15);
+    private static final List<Integer> BOXES = List.of(20, 9, 11);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
     private static final int SYSTEM = 13;
@@ -88,7 +88,6 @@ final class IrrigationPage {
 
     private List<Across> sideBySide() {
         List<Criterion> rows = List.of(
-                row("Place", "way_place"),
                 row("First cost of the line", "side_line_first_cost").under("Money"),
                 again("side_line_first_cost_per_foot"),
                 row("Yearly cost of what differs", "way_differing_cost_per_metre"),
@@ -142,9 +141,9 @@ final class IrrigationPage {
                         Column.of("Entry", line("flip_label")),
                         Column.of("Unit", line("flip_unit")),
                         Column.of("Now", line("flip_current")),
-                        Column.of("Changes at", line("flip_value")),
                         Column.of("Usual, low", line("flip_low")),
                         Column.of("Usual, high", line("flip_high")),
+                        Column.of("Changes at", line("flip_value")),
                         Column.of("Then", line("flip_to")))
                 .rows(IntStream.range(0, entries.filled())
                         .filter(row -> isShown.test(entries.keys().get(row)))

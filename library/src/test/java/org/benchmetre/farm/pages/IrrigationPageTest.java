@@ -129,7 +129,7 @@ class IrrigationPageTest {
                     .toList();
             assertThat(cells.get(0)).isEqualTo(new CellRef(label, row.index()));
             assertThat(f.text(label, row.index())).isNotEmpty();
-            assertThat(cells.get(3)).isEqualTo(new CellRef(budget.line("flip_value"), row.index()));
+            assertThat(cells.get(5)).isEqualTo(new CellRef(budget.line("flip_value"), row.index()));
         }));
     }
 
