@@ -13,15 +13,16 @@ import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.Decimals;
 import org.benchmetre.page.Tone;
+import org.benchmetre.page.shown.ShownCells;
 
 /** What is compared side by side, criteria down: each criterion with its unit and one number of decimals. */
 final class AcrossText {
 
-    private final CellText cells;
+    private final ShownCells cells;
     private final Across block;
     private final List<Integer> compared;
 
-    AcrossText(CellText cells, Across block) {
+    AcrossText(ShownCells cells, Across block) {
         this.cells = cells;
         this.block = block;
         this.compared = IntStream.range(0, block.axis().size())

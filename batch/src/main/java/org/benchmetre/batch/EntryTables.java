@@ -13,6 +13,7 @@ import org.benchmetre.page.Column;
 import org.benchmetre.page.Decimals;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
+import org.benchmetre.page.shown.ShownCells;
 
 /**
  * Entries as they are typed: single ones with range and source, or tables by row. Spare rows that nobody has filled are left out.
@@ -20,7 +21,7 @@ import org.benchmetre.page.EntryTable;
  * @param entries tells what was typed
  * @param cells tells units
  */
-record EntryTables(EntryText entries, CellText cells) {
+record EntryTables(EntryText entries, ShownCells cells) {
 
     String list(EntryList block) {
         TextTable text = new TextTable(List.of("Entry", "Value", "Unit", "Usual range", "Source"), 1).right(1);

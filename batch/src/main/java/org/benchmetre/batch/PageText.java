@@ -24,6 +24,7 @@ import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.Tone;
+import org.benchmetre.page.shown.ShownCells;
 
 /**
  * Draws pages as text of at most 100 columns, one block below the other. Charts are not drawn, only the sentence that says what they
@@ -35,14 +36,14 @@ final class PageText implements BlockVisitor<String> {
 
     private final Budget budget;
     private final Figures figures;
-    private final CellText cells;
+    private final ShownCells cells;
     private final EntryText entries;
     private final boolean cautionsInFull;
 
     PageText(Figures figures, boolean cautionsInFull) {
         this.figures = figures;
         this.budget = figures.budget();
-        this.cells = new CellText(figures);
+        this.cells = new ShownCells(figures);
         this.entries = new EntryText(figures);
         this.cautionsInFull = cautionsInFull;
     }

@@ -193,11 +193,11 @@ final class BlockPlanner implements BlockVisitor<Void> {
         if (ref == null) {
             boolean first = place == 0;
             plan.add(words(place, first ? each.label() : "", first ? label(each.tone()) : number(each.tone())));
-        } else if (block.columns().get(place).typed()) {
+        } else if (block.columns().get(place).typed() && each.index() >= 0) {
             plan.add(PageCell.of(row, column(place), new PageCell.Typed(ref), Look.Role.ENTRY));
             plan.scattered(ref, row, column(place));
         } else {
-            figure(place, ref, plan.format(ref.line(), shown.decimals(place)), each.tone());
+            figure(place, ref, plan.format(ref.line(), shown.decimals(each, place)), each.tone());
         }
     }
 

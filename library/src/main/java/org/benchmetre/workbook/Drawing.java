@@ -1,6 +1,7 @@
 package org.benchmetre.workbook;
 
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
@@ -89,18 +90,31 @@ final class Drawing {
             return row;
         }
         pen.words(row++, 0, "Where to look", Look.Role.HEADING);
+        List<Spot> targets = new ArrayList<>();
+        List<String> questions = new ArrayList<>();
         for (Page other : others) {
-            pen.words(row, 0, other.name(), Look.Role.LINK);
-            pen.link(row, 0, new Spot(other.name(), 0, 0));
-            pen.across(row, 1, first.lastColumn(), other.question(), Look.Role.ASIDE_LEFT);
-            row++;
+            targets.add(new Spot(other.name(), 0, 0));
+            questions.add(other.question());
         }
-        if (!plan.sheets().isEmpty()) {
-            SheetPlan workings = plan.sheets().iterator().next();
-            pen.words(row, 0, "Workings", Look.Role.LINK);
-            pen.link(row, 0, new Spot(workings.name(), 0, 0));
-            pen.across(row++, 1, first.lastColumn(), "How was each figure made?", Look.Role.ASIDE_LEFT);
+        plan.sheets().stream().findFirst().ifPresent(workings -> {
+            targets.add(new Spot(workings.name(), 0, 0));
+            questions.add("How was each figure made? And the sheets behind it.");
+        });
+        int rows = (targets.size() + 1) / 2;
+        for (int i = 0; i < targets.size(); i++) {
+            boolean right = i >= rows;
+            int at = row + i % rows;
+            int column = right ? first.middle() : 0;
+            pen.words(at, column, targets.get(i).sheet(), Look.Role.LINK);
+            pen.link(at, column, targets.get(i));
+            pen.across(
+                    at,
+                    column + 1,
+                    right ? first.lastColumn() : first.middle() - 1,
+                    questions.get(i),
+                    Look.Role.ASIDE_LEFT);
         }
+        row += rows;
         return row;
     }
 

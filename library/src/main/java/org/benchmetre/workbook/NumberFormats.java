@@ -21,6 +21,9 @@ final class NumberFormats {
 
     private static final Set<String> COUNTED =
             Set.of("plant", "pack", "bench", "outlet", "zone", "container", "item", "line", "crop");
+    /** Decimals of what is typed that are shown; the cell holds all. */
+    private static final int MOST_TYPED = 4;
+
     private static final double WIDEST = 1e9;
     /** Below this a figure is what rounding left of a difference. */
     static final double NOISE = 1e-11;
@@ -82,7 +85,7 @@ final class NumberFormats {
         Decimals decimals =
                 Decimals.exact(unit, givens.stream().mapToDouble(Given::typed).toArray());
         int least = unit.hasMoney() ? MinorUnit.decimals(budget.currency()) : 0;
-        int count = Math.max(least, decimals.count());
+        int count = Math.max(least, Math.min(MOST_TYPED, decimals.count()));
         String fewest = count == 0 ? "" : "." + "0".repeat(count);
         return (decimals.thousands() ? "#,##0" : "0") + fewest;
     }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Ends;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -44,9 +46,10 @@ final class PagePlan {
     private static final double LEAST_SCALE = 1.05;
 
     /** How small letters of ten points may be printed. */
-    static final double LEAST_PRINT = 0.83;
+    static final double LEAST_PRINT = 0.805;
 
     private static final int GAP = 2;
+    private static final int SOURCE_WIDTH = 44;
 
     private final Page page;
     private final List<Page> all;
@@ -290,6 +293,11 @@ final class PagePlan {
         return unit(line, isConverted(line) ? given(line).typedIn() : line.unit());
     }
 
+    /** The entries that hold the ends of an entry's usual range. */
+    Optional<Ends> ends(Line line) {
+        return budget.ends(line);
+    }
+
     /** The usual range in the unit of the cell that is typed in. */
     Plausible usualAsTyped(Line line) {
         Plausible usual = budget.range(line, 0).range();
@@ -318,8 +326,9 @@ final class PagePlan {
 
     /** A heading with the unit of its column. */
     String headed(String heading, Line line) {
-        String unit = unit(line);
-        return unit.isEmpty() ? heading : heading.isEmpty() ? unit : heading + ", " + unit;
+        return line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH
+                ? heading
+                : new ShownCells(figures).withUnit(heading, line.unit());
     }
 
     List<CellRef> cells(Line line) {
@@ -358,16 +367,24 @@ final class PagePlan {
         return order.getOrDefault(axis, List.of());
     }
 
+    /** Whether a line names the rows of an axis. */
+    boolean namesRows(Axis axis, Line line) {
+        return budget.rowName(axis).filter(name -> name == line).isPresent();
+    }
+
     /** How wide an entry column is, by what it holds. */
     int entryWidth(Line line) {
         if (!isText(line)) {
-            return 9;
+            return 8;
+        }
+        if (ColumnWidths.isSource(line)) {
+            return SOURCE_WIDTH;
         }
         int longest = budget.given(line).stream()
                 .mapToInt(given -> homes.shown(line, given.text()).length())
                 .max()
                 .orElse(0);
-        return Math.min(30, Math.max(9, longest + 2));
+        return Math.min(20, Math.max(8, longest + 2));
     }
 
     /** The page that has the cautions in full. */

@@ -16,7 +16,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 final class Pen {
 
     private static final double LINE_POINTS = 12.9;
-    private static final double LETTERS_PER_WIDTH = 1.15;
+    private static final double LETTERS_PER_WIDTH = 1.12;
+    /** Letters that the edges of a cell take. */
+    private static final double MARGIN = 2.6;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
 
@@ -149,7 +151,7 @@ final class Pen {
     }
 
     private void reserve(int row, String text, double width) {
-        int lines = lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - 2));
+        int lines = lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - MARGIN));
         if (lines > 1) {
             linesOfRow.merge(row, lines, Math::max);
         }

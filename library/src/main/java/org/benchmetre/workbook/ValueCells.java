@@ -41,6 +41,12 @@ final class ValueCells {
         return figures.text(ref.line(), ref.cell());
     }
 
+    /** The text that is typed for a cell; empty for a number. */
+    String typedText(CellRef ref) {
+        String text = budget.given(ref.line()).get(ref.cell()).text();
+        return plan.homes().shown(ref.line(), text);
+    }
+
     /** Writes all cells of a line where the plan puts them. */
     void write(Pen pen, Line line) {
         for (int cell = 0; cell < line.size(); cell++) {
@@ -123,12 +129,17 @@ final class ValueCells {
         boolean converted = plan.isConverted(line);
         String format = formats.typed(line);
         Look look = Look.number(Look.Role.ENTRY, format);
-        boolean blank = !given.filled() && line.axes().stream().noneMatch(Axis::isOrdered);
+        boolean blank = !given.filled() && mayBeBlank(line);
         if (blank) {
             pen.blank(spot.row(), spot.column(), look);
         } else {
             pen.number(spot.row(), spot.column(), converted ? given.typed() : given.number(), look);
         }
+    }
+
+    /** In a row of periods alone a blank cell takes its default; what stands there is shown. */
+    static boolean mayBeBlank(Line line) {
+        return line.axes().isEmpty() || line.axes().stream().anyMatch(axis -> !axis.isOrdered());
     }
 
     private String format(Line line, int cell) {

@@ -119,7 +119,7 @@ public final class CashFlow {
         Line changes = replaced.line(
                 "material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)), Wear.AGAIN);
 
-        startUp = new StartUp(single, first, yearly.house.cost, yearly.contingency.cost);
+        startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
         charges = single.line(
                 "charges_cash",
                 "Insurance and property tax",

@@ -19,7 +19,7 @@ import org.benchmetre.page.Tone;
 /** The enterprise budget of a year as extension economists print it, with a column for figures of one's own. */
 final class BudgetPage {
 
-    private static final List<Integer> WIDTHS = List.of(33, 9, 6, 10, 10, 9, 8, 8, 8, 9, 10, 10, 10, 10);
+    private static final List<Integer> WIDTHS = List.of(33, 11, 7, 10, 10, 9, 8, 8, 8, 9, 10, 10, 10, 10);
 
     /** Columns of totals that are lines along the axis of totals, in the order of the table; the value is a line for each total. */
     private static final List<String> TOTALS =
@@ -60,7 +60,7 @@ final class BudgetPage {
         Column price = column("Price", "budget_price");
         Column value = column("Value", "budget_value");
         return Table.of(
-                        "",
+                        "Enterprise budget of a year, " + budget.currency(),
                         rows,
                         column("", "budget_label"),
                         quantity,
@@ -74,7 +74,7 @@ final class BudgetPage {
                         column("In cash", "budget_cash"),
                         column("Low yield", "budget_low"),
                         column("High yield", "budget_high"),
-                        column("Your own", "budget_own"),
+                        Column.typed("Your own", budget.line("budget_own")),
                         column("Difference", "budget_difference"))
                 .rows(parts())
                 .product(new Product(quantity, price, value));

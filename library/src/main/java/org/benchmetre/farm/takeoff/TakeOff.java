@@ -1,6 +1,7 @@
 package org.benchmetre.farm.takeoff;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
@@ -19,6 +20,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Paid;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
@@ -137,10 +139,11 @@ public final class TakeOff {
         packs = list.line(
                 "material_packs", "Whole packs", PACK, quantity.over(packSize).wholeUp());
         exact = list.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
-        bought = list.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
-        Line left = list.line(
-                "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
-        leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
+        bought = list.line(
+                "material_purchase_cost", "Purchase cost", MONEY, new Paid(b).of(packs.times(delivered)), Paid.SOURCE);
+        list.line("material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
+        leftValue =
+                list.line("material_left_value", "Value left over", MONEY, greater(bought.minus(exact), none(MONEY)));
 
         exactTotal = totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
         purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));

@@ -40,7 +40,7 @@ public final class ToBuy {
                 "material_freight_tax",
                 "Freight and sales tax",
                 MONEY,
-                t.packs.times(m.price).times(t.priceLevel).times(m.freight.plus(m.salesTax)));
+                t.bought.minus(t.packs.times(m.price).times(t.priceLevel)));
         byGroup(b, m, t, costs);
         below.line("added_freight_tax", "Freight and sales tax", MONEY, below(onPrice, m.axis));
         below.line("added_purchase_cost", "Whole packs", MONEY, below(t.bought, m.axis));

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.MinorUnit;
@@ -21,8 +22,8 @@ import org.benchmetre.page.Decimals;
  */
 public record ShownCells(Figures figures) {
 
-    /** Letters of the longest unit that is a symbol and no word. */
-    private static final int SYMBOL = 3;
+    /** Words alone, each longer than a symbol: what is counted, or so much of one for another. */
+    private static final Pattern COUNTS = Pattern.compile("[a-zA-Z]{4,}(/[a-zA-Z]{4,})*");
 
     /**
      * A cell with the decimals of its column.
@@ -76,7 +77,8 @@ public record ShownCells(Figures figures) {
     }
 
     /**
-     * Words with the unit behind them, where there is one that they do not say already, as {@code Packs} does of {@code pack}.
+     * Words with the unit behind them, where there is one that they do not say already, as {@code Packs} does of {@code pack} and a
+     * heading <i>Pack size</i> of {@code item/pack}.
      *
      * @param words words
      * @param unit a unit
@@ -84,10 +86,12 @@ public record ShownCells(Figures figures) {
      */
     public String withUnit(String words, Unit unit) {
         String shown = unit(unit);
-        boolean said = shown.chars().allMatch(Character::isLetter)
-                && shown.length() > SYMBOL
-                && words.toLowerCase(Locale.ROOT).contains(shown.toLowerCase(Locale.ROOT));
-        return said || shown.isEmpty() || words.isEmpty() ? words + (said ? "" : shown) : words + ", " + shown;
+        boolean said = COUNTS.matcher(shown).matches()
+                && (shown.contains("/") || words.toLowerCase(Locale.ROOT).contains(shown.toLowerCase(Locale.ROOT)));
+        if (said || shown.isEmpty()) {
+            return words;
+        }
+        return words.isEmpty() ? shown : words + ", " + shown;
     }
 
     /**

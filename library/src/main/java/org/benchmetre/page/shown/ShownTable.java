@@ -6,22 +6,31 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Decimals;
+import org.benchmetre.page.PrintedDigits;
+import org.benchmetre.page.Product;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 
 /** A table of a page as it is shown: rows in their order, decimals of each column, units told once, rows that are folded away. */
 public final class ShownTable {
 
+    private static final List<Unit> TIMES = List.of(Unit.parse("mo"), Unit.parse("a"));
+
     private final ShownCells cells;
     private final Table table;
     private final List<TableRow> rows;
     private final List<Decimals> decimals;
     private final Optional<Unit> one;
+    private final int quantity;
+    private final int price;
+    private final PrintedDigits digits;
 
     /**
      * Looks at a table.
@@ -38,6 +47,10 @@ public final class ShownTable {
                         cells.decimals(shown().map(row -> cell(row, column)).toList()))
                 .toList();
         this.one = oneUnit();
+        Product product = table.product().orElse(null);
+        this.quantity = product == null ? -1 : table.columns().indexOf(product.quantity());
+        this.price = product == null ? -1 : table.columns().indexOf(product.price());
+        this.digits = product == null ? null : digits(product);
     }
 
     /**
@@ -50,13 +63,38 @@ public final class ShownTable {
     }
 
     /**
-     * One number of decimals for a column.
+     * The decimals of a cell: one number for its column, but a price that is multiplied prints with as many as the product needs.
      *
+     * @param row a row of the table
      * @param column from 0
      * @return its decimals
      */
-    public Decimals decimals(int column) {
+    public Decimals decimals(TableRow row, int column) {
+        boolean multiplied = digits != null && row.index() >= 0;
+        if (multiplied && column == quantity) {
+            return new Decimals(digits.quantity(), true, false);
+        }
+        if (multiplied && column == price) {
+            return new Decimals(digits.prices().get(row.index()), true, false);
+        }
         return decimals.get(column);
+    }
+
+    private PrintedDigits digits(Product product) {
+        Axis axis = table.axis();
+        int value = table.columns().indexOf(product.value());
+        List<PrintedDigits.Row> factors = IntStream.range(0, axis.size())
+                .mapToObj(row -> new PrintedDigits.Row(
+                        number(product.quantity().cell(axis, row)),
+                        number(product.price().cell(axis, row)),
+                        number(product.value().cell(axis, row))))
+                .toList();
+        int currency = MinorUnit.decimals(cells.figures().budget().currency());
+        return PrintedDigits.of(factors, decimals.get(value).count(), currency);
+    }
+
+    private double number(CellRef cell) {
+        return cells.isNumber(cell) ? cells.number(cell) : Double.NaN;
     }
 
     private IntStream columns() {
@@ -94,8 +132,8 @@ public final class ShownTable {
     /** Whether the title tells a unit already: it has its words, or the currency and the unit is of money. */
     private boolean names(Unit unit) {
         String currency = cells.figures().budget().currency();
-        return table.title().contains(cells.unit(unit))
-                || unit.hasMoney() && table.title().contains(currency);
+        List<String> words = List.of(table.title().split("[ ,;:()]+"));
+        return words.contains(cells.unit(unit)) || unit.hasMoney() && words.contains(currency);
     }
 
     /** The unit of all numbers, where there are several columns of them. */
@@ -108,12 +146,24 @@ public final class ShownTable {
         return numbers.size() > 1 && units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
     }
 
+    /** The units of the numbers of a column; where they differ by time alone, as months and their year do, without it. */
     private List<Unit> units(int column) {
-        return shown().map(row -> cell(row, column))
+        List<Unit> units = shown().map(row -> cell(row, column))
                 .filter(cell -> cell != null && cell.line().kind() != Kind.TEXT)
                 .map(cell -> cell.line().unit())
                 .distinct()
                 .toList();
+        List<Unit> timeless =
+                units.stream().map(ShownTable::timeless).distinct().toList();
+        return timeless.size() == 1 && units.size() > 1 ? timeless : units;
+    }
+
+    private static Unit timeless(Unit unit) {
+        return TIMES.stream()
+                .filter(time -> unit.exponentOf(time.toString()) == -1)
+                .findFirst()
+                .map(unit::times)
+                .orElse(unit);
     }
 
     /**
