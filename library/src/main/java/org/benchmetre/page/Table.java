@@ -15,18 +15,10 @@ import org.benchmetre.budget.Line;
  * @param axis the rows
  * @param columns the first names the rows
  * @param rows which rows, in order
- * @param largestFirst a number line along the axis whose size decides the order of the rows, as written; empty for the order given
+ * @param rules order and digits of all rows
  * @param note a sentence below, or the empty text
- * @param product columns of which two multiplied give the third to the printed digits, if any do
  */
-public record Table(
-        String title,
-        Axis axis,
-        List<Column> columns,
-        List<TableRow> rows,
-        Optional<Line> largestFirst,
-        String note,
-        Optional<Product> product)
+public record Table(String title, Axis axis, List<Column> columns, List<TableRow> rows, TableRules rules, String note)
         implements Block {
 
     /** Keeps the lists as they are. */
@@ -49,9 +41,8 @@ public record Table(
                 axis,
                 List.of(columns),
                 IntStream.range(0, axis.filled()).mapToObj(TableRow::at).toList(),
-                Optional.empty(),
-                "",
-                Optional.empty());
+                TableRules.NONE,
+                "");
     }
 
     /**
@@ -61,7 +52,7 @@ public record Table(
      * @return the table
      */
     public Table rows(List<TableRow> chosen) {
-        return new Table(title, axis, columns, chosen, largestFirst, note, product);
+        return new Table(title, axis, columns, chosen, rules, note);
     }
 
     /**
@@ -71,7 +62,7 @@ public record Table(
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, Optional.of(line), note, product);
+        return new Table(title, axis, columns, rows, new TableRules(Optional.of(line), product()), note);
     }
 
     /**
@@ -81,7 +72,7 @@ public record Table(
      * @return the table
      */
     public Table note(String words) {
-        return new Table(title, axis, columns, rows, largestFirst, words, product);
+        return new Table(title, axis, columns, rows, rules, words);
     }
 
     /**
@@ -91,7 +82,25 @@ public record Table(
      * @return the table
      */
     public Table product(Product law) {
-        return new Table(title, axis, columns, rows, largestFirst, note, Optional.of(law));
+        return new Table(title, axis, columns, rows, new TableRules(largestFirst(), Optional.of(law)), note);
+    }
+
+    /**
+     * The line whose size decides the order of the rows.
+     *
+     * @return a number line along the axis; empty for the order given
+     */
+    public Optional<Line> largestFirst() {
+        return rules.largestFirst();
+    }
+
+    /**
+     * Columns of which two multiplied give the third to the printed digits.
+     *
+     * @return empty where there are none
+     */
+    public Optional<Product> product() {
+        return rules.product();
     }
 
     /**
@@ -114,7 +123,8 @@ public record Table(
     }
 
     private boolean isFactor(Column column) {
-        return product.filter(law -> column.equals(law.quantity()) || column.equals(law.price()))
+        return product()
+                .filter(law -> column.equals(law.quantity()) || column.equals(law.price()))
                 .isPresent();
     }
 

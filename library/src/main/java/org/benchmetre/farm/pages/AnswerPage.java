@@ -70,7 +70,9 @@ final class AnswerPage {
                 new Sentence(budget.line("answer_cost_and_return"), Tone.LEAD),
                 new Sentence(budget.line("left_out_warning"), Tone.WARNING),
                 new Sentence(budget.line("whole_budget_sentence"), Tone.PLAIN),
-                new Sentence(budget.line("answer_break_even"), Tone.PLAIN)));
+                new Sentence(budget.line("irrigation_verdict"), Tone.PLAIN),
+                new Sentence(budget.line("answer_break_even"), Tone.PLAIN),
+                new Sentence(budget.line("doubt_sentence"), Tone.PLAIN)));
     }
 
     private static Table matrix(Budget budget) {
