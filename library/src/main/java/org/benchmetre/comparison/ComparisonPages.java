@@ -12,6 +12,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
+import org.benchmetre.page.BySize;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
@@ -155,7 +156,7 @@ final class ComparisonPages {
         return new Table("Results", scenarios, singles(first), rows, none(), "");
     }
 
-    private static Optional<Line> none() {
+    private static Optional<BySize> none() {
         return Optional.empty();
     }
 

@@ -1,9 +1,14 @@
 package org.benchmetre.page;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 
 /**
@@ -13,11 +18,11 @@ import org.benchmetre.budget.Line;
  * @param axis the rows
  * @param columns the first names the rows
  * @param rows which rows, in order
- * @param largestFirst a number line along the axis whose size decides the order of the rows, as written; empty for the order given
+ * @param bySize what decides the order of the rows of the axis, as written; empty for the order given
  * @param note a sentence below, or the empty text
  */
 public record Table(
-        String title, Axis axis, List<Column> columns, List<TableRow> rows, Optional<Line> largestFirst, String note)
+        String title, Axis axis, List<Column> columns, List<TableRow> rows, Optional<BySize> bySize, String note)
         implements Block {
 
     /** Keeps the lists as they are. */
@@ -51,7 +56,7 @@ public record Table(
      * @return the table
      */
     public Table rows(List<TableRow> chosen) {
-        return new Table(title, axis, columns, chosen, largestFirst, note);
+        return new Table(title, axis, columns, chosen, bySize, note);
     }
 
     /**
@@ -61,7 +66,45 @@ public record Table(
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, Optional.of(line), note);
+        return new Table(title, axis, columns, rows, Optional.of(new BySize(line, axis.size())), note);
+    }
+
+    /**
+     * The same table with the first few of its rows by size.
+     *
+     * @param rowsShown how many rows of the axis
+     * @return the table
+     */
+    public Table most(int rowsShown) {
+        return new Table(title, axis, columns, rows, bySize.map(by -> new BySize(by.line(), rowsShown)), note);
+    }
+
+    /**
+     * The rows as they stand: those of the axis by size where that decides, at the places that such rows have; all others stay.
+     *
+     * @param number what a cell shows; of two sizes the sign does not count
+     * @return the rows shown
+     */
+    public List<TableRow> ordered(ToDoubleFunction<CellRef> number) {
+        if (bySize.isEmpty()) {
+            return rows;
+        }
+        Column size = Column.of("", bySize.get().line());
+        Iterator<TableRow> sorted = rows.stream()
+                .filter(row -> row.index() >= 0)
+                .sorted(Comparator.comparingDouble(
+                        row -> -Math.abs(number.applyAsDouble(size.cell(axis, row.index())))))
+                .limit(bySize.get().most())
+                .iterator();
+        List<TableRow> all = new ArrayList<>();
+        for (TableRow row : rows) {
+            if (row.index() < 0) {
+                all.add(row);
+            } else if (sorted.hasNext()) {
+                all.add(sorted.next());
+            }
+        }
+        return all;
     }
 
     /**
@@ -71,7 +114,7 @@ public record Table(
      * @return the table
      */
     public Table note(String words) {
-        return new Table(title, axis, columns, rows, largestFirst, words);
+        return new Table(title, axis, columns, rows, bySize, words);
     }
 
     @Override

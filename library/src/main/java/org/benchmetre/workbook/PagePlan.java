@@ -1,7 +1,6 @@
 package org.benchmetre.workbook;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -359,18 +358,12 @@ final class PagePlan {
 
     /** The rows of a table in the order in which they stand. */
     List<TableRow> ordered(Table block) {
-        if (block.largestFirst().isEmpty()) {
-            return block.rows();
-        }
-        Line size = block.largestFirst().get();
-        return block.rows().stream()
-                .sorted(Comparator.comparingDouble(row -> -figures.number(size, row.index())))
-                .toList();
+        return block.ordered(cell -> figures.number(cell.line(), cell.cell()));
     }
 
     /** Keeps where the columns of a sorted table stand, for a chart of the same order. */
     void follow(Table block, List<TableRow> rows, int row, List<Integer> columns) {
-        if (block.largestFirst().isPresent()) {
+        if (block.bySize().isPresent()) {
             for (int i = 0; i < block.columns().size(); i++) {
                 Axis axis = block.axis();
                 followed.put(block.columns().get(i).line(), new TablePlace(name(), row, columns.get(i), axis, null));

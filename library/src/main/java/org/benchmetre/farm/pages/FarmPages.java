@@ -21,6 +21,7 @@ public final class FarmPages {
         pages.add(AnswerPage.of(budget));
         pages.add(ToBuyPage.of(budget));
         pages.add(CalendarPage.of(budget));
+        pages.add(WhatIfPage.of(budget));
         pages.add(EntriesPage.of(budget));
         pages.addAll(TablePages.of(budget));
         pages.add(SourcesPage.of(budget));
