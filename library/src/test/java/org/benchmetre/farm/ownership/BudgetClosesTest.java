@@ -39,7 +39,6 @@ class BudgetClosesTest {
             "budget_price",
             "budget_value",
             "receipts_total",
-            "budget_receipts",
             "operating_cost_total",
             "returns_above_operating",
             "ownership_cost_total",
