@@ -80,7 +80,11 @@ final class EntryTablePlanner {
             }
             plan.home(run.line(), tablePlace(run.line(), periods, row, 2, false));
             for (Column column : run.columns()) {
-                plan.add(PageCell.of(row, 0, several ? named(column, periods) : new PageCell.Plain(column.heading()), Look.Role.LABEL));
+                plan.add(PageCell.of(
+                        row,
+                        0,
+                        several ? named(column, periods) : new PageCell.Plain(column.heading()),
+                        Look.Role.LABEL));
                 plan.add(PageCell.of(row, 1, new PageCell.Plain(plan.unit(run.line())), Look.Role.UNIT));
                 for (int i = 0; i < periods.size(); i++) {
                     entry(row, 2 + i, 2 + i, column.cell(periods, i));
