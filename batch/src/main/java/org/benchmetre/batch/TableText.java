@@ -59,6 +59,6 @@ final class TableText {
 
     private String words(TableRow row, int column) {
         boolean named = column == 0 && !row.label().isEmpty();
-        return named ? row.label() : cells.shown(looked.cell(row, column), looked.decimals(column));
+        return named ? row.label() : cells.shown(looked.cell(row, column), looked.decimals(row, column));
     }
 }

@@ -18,11 +18,11 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Whether the system that comes first and the next one are too close to call: the saving is no more than a share of what differs
- * between the two.
+ * between systems: line, water, nutrient solution, maintenance, lost fruit.
  *
  * <pre>
- * close where  C(next) - C(first) &lt;= max(s A, h),  A = sum over causes of |c(next) - c(first)|
- * C, c  yearly cost per metre, all and by cause    s  share, an entry    h  half of the smallest coin
+ * close where  C(next) - C(first) &lt;= max(s D, h)
+ * C  yearly cost per metre     D  what of it differs between systems, of the first     s  share, an entry     h  half of the smallest coin
  * </pre>
  *
  * A choice of this project, no source.
@@ -36,16 +36,10 @@ final class CloseCall {
     /** What the first saves against the next, money/(m a); 0 where there is none. */
     final Line saving;
 
-    CloseCall(BudgetBuilder b, Ranking rank, Causes causes, Line share) {
-        ScheduleBuilder byCause = b.schedule(Sheets.IRRIGATION, "First against next, by cause");
-        Line more = byCause.line(
-                "cause_next_more",
-                "More with the next than with the first",
-                PER_METRE,
-                when(rank.hasNext(), rank.ofNext(causes.cost).minus(rank.ofFirst(causes.cost)), none(PER_METRE)));
-        Line size = byCause.line("cause_next_apart", "The same without its sign", PER_METRE, Sizes.of(more));
+    CloseCall(BudgetBuilder b, Ranking rank, Line differing, Line share) {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "First against next: too close to call?");
-        Line apart = s.line("next_apart", "What differs between the two", PER_METRE, sum(size, causes.axis));
+        Line differs = s.line(
+                "first_differing_cost", "What differs between systems, of the first", PER_METRE, rank.ofFirst(differing));
         saving = s.line(
                 "next_saving",
                 "What the first saves",
@@ -56,7 +50,7 @@ final class CloseCall {
                 "close_call_limit",
                 "Up to this it is too close to call",
                 PER_METRE,
-                greater(share.times(apart), number(halfCoin, PER_METRE)),
+                greater(share.times(differs), number(halfCoin, PER_METRE)),
                 "a share of what differs, at least half the smallest coin: a choice of this project, no source");
         isClose = s.line(
                 "close_call",

@@ -154,7 +154,7 @@ public final class WaysCompared {
                                         "A doubtful entry flips the answer inside its plausible range: see at which value."),
                                 text("No doubtful entry flips the answer inside its plausible range, as filled."
                                         + flips.firstOnly())));
-        CloseCall close = new CloseCall(b, c.rank, c.causes, asked.closeShare);
+        CloseCall close = new CloseCall(b, c.rank, c.causes.differing, asked.closeShare);
         new Verdict(
                 b, pages.answer(), c.rank, c.names, new Verdict.Grounds(c.pair.chosen(), close, flips, doubts, target));
         new FlipSentence(b, pages.answer(), c.rank, c.pair, flips, doubts);
