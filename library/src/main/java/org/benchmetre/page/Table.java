@@ -1,7 +1,11 @@
 package org.benchmetre.page;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
@@ -62,7 +66,50 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, new TableRules(Optional.of(line), product()), note);
+        return new Table(title, axis, columns, rows, ruled(Optional.of(new BySize(line, axis.size()))), note);
+    }
+
+    /**
+     * The same table with the first few of its rows by size.
+     *
+     * @param rowsShown how many rows of the axis
+     * @return the table
+     */
+    public Table most(int rowsShown) {
+        TableRules few = ruled(bySize().map(by -> new BySize(by.line(), rowsShown)));
+        return new Table(title, axis, columns, rows, few, note);
+    }
+
+    private TableRules ruled(Optional<BySize> order) {
+        return new TableRules(order, product());
+    }
+
+    /**
+     * The rows as they stand: those of the axis by size where that decides, at the places that such rows have; all others stay.
+     *
+     * @param number what a cell shows; of two sizes the sign does not count
+     * @return the rows shown
+     */
+    public List<TableRow> ordered(ToDoubleFunction<CellRef> number) {
+        if (bySize().isEmpty()) {
+            return rows;
+        }
+        Column size = Column.of("", bySize().get().line());
+        Iterator<TableRow> sorted = rows.stream()
+                .filter(row -> row.index() >= 0)
+                .sorted(Comparator.comparingDouble(
+                        row -> -Math.abs(number.applyAsDouble(size.cell(axis, row.index())))))
+                .limit(bySize().get().most())
+                .iterator();
+        List<TableRow> all = new ArrayList<>();
+        for (TableRow row : rows) {
+            if (row.index() < 0) {
+                all.add(row);
+            } else if (sorted.hasNext()) {
+                all.add(sorted.next());
+            }
+        }
+        return all;
     }
 
     /**
@@ -82,16 +129,16 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
      * @return the table
      */
     public Table product(Product law) {
-        return new Table(title, axis, columns, rows, new TableRules(largestFirst(), Optional.of(law)), note);
+        return new Table(title, axis, columns, rows, new TableRules(bySize(), Optional.of(law)), note);
     }
 
     /**
-     * The line whose size decides the order of the rows.
+     * What decides the order of the rows.
      *
-     * @return a number line along the axis; empty for the order given
+     * @return the size of a line along the axis; empty for the order given
      */
-    public Optional<Line> largestFirst() {
-        return rules.largestFirst();
+    public Optional<BySize> bySize() {
+        return rules.bySize();
     }
 
     /**

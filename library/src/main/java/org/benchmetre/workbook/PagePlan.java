@@ -353,7 +353,7 @@ final class PagePlan {
 
     /** Keeps where the columns of a sorted table stand, for a chart of the same order. */
     void follow(Table block, ShownTable shown, int row, List<Integer> columns) {
-        if (block.largestFirst().isPresent()) {
+        if (block.bySize().isPresent()) {
             for (int i = 0; i < block.columns().size(); i++) {
                 Axis axis = block.axis();
                 followed.put(block.columns().get(i).line(), new TablePlace(name(), row, columns.get(i), axis, null));

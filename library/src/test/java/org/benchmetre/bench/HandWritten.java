@@ -47,6 +47,7 @@ final class HandWritten {
     private final HandWrittenWays ways;
     private final HandWrittenStock stock;
     private final int wage;
+    private final int wageLevel;
     private final double[] costByWay;
     private final double[] costByStock;
 
@@ -63,6 +64,7 @@ final class HandWritten {
         parts = new HandWrittenParts(at, ways.keys());
         stock = new HandWrittenStock(at);
         wage = at.first("install_wage");
+        wageLevel = at.first("wage_level");
         costByWay = new double[ways.keys().size()];
         costByStock = new double[stock.keys().size()];
     }
@@ -94,7 +96,7 @@ final class HandWritten {
         double plants = costByStock[stock.chosen()];
         for (int way = firstWay; way < endWay; way++) {
             ways.count(x, way, layout);
-            costByWay[way] = parts.cost(way, layout.drivers, x[wage]) + plants;
+            costByWay[way] = parts.cost(way, layout.drivers, x[wage] * x[wageLevel]) + plants;
         }
         ways.count(x, ways.chosen(), layout);
         parts.buy(ways.chosen(), layout.drivers);

@@ -15,6 +15,7 @@ final class HandWrittenParts {
     private final int waste;
     private final int pack;
     private final int price;
+    private final int level;
     private final int freight;
     private final int salesTax;
     private final int installHours;
@@ -30,6 +31,7 @@ final class HandWrittenParts {
         waste = at.first("material_waste");
         pack = at.first("material_pack");
         price = at.first("material_price");
+        level = at.first("parts_price_level");
         freight = at.first("material_freight");
         salesTax = at.first("material_sales_tax");
         installHours = at.first("material_install_hours");
@@ -67,7 +69,7 @@ final class HandWrittenParts {
         for (int part = 0; part < packSize.length; part++) {
             double size = x[pack + part];
             packSize[part] = size > 0 ? size : 1;
-            delivered[part] = x[price + part] * (1 + x[freight + part] + x[salesTax + part]);
+            delivered[part] = x[price + part] * x[level] * (1 + x[freight + part] + x[salesTax + part]);
             unitCost[part] = delivered[part] / packSize[part];
             perDriver[part] = x[rate + part] * (1 + x[waste + part]);
             hoursPerDriver[part] = x[rate + part] * x[installHours + part];

@@ -18,6 +18,8 @@ final class HandWrittenStock {
     private final int hours;
     private final int weeks;
     private final int wage;
+    private final int wageLevel;
+    private final int level;
     private final int benchWeek;
     private final int density;
     private final int[] breakKinds;
@@ -38,6 +40,8 @@ final class HandWrittenStock {
         hours = at.first("stock_pre_grow_hours");
         weeks = at.first("stock_raising_weeks");
         wage = at.first("pre_grow_wage");
+        wageLevel = at.first("wage_level");
+        level = at.first("plant_price_level");
         benchWeek = at.first("bench_week_cost");
         density = at.first("raising_density");
         breakKinds = at.texts("break_stock").stream().mapToInt(keys::indexOf).toArray();
@@ -58,9 +62,9 @@ final class HandWrittenStock {
         double bought = set / (1 - x[culls + kind]);
         double growing = x[pot + kind]
                 + x[litres + kind] * x[media + kind]
-                + x[hours + kind] * x[wage]
+                + x[hours + kind] * x[wage] * x[wageLevel]
                 + x[weeks + kind] * x[benchWeek] / x[density];
-        return bought * priceOf(x, kind, bought) * (1 + x[freight + kind]) + set * growing;
+        return bought * priceOf(x, kind, bought) * x[level] * (1 + x[freight + kind]) + set * growing;
     }
 
     private double priceOf(double[] x, int kind, double bought) {

@@ -79,8 +79,8 @@ class SecondTableTest {
 
     @Test
     void aLeverThatIsTheUsualOtherMovesItAside() throws Exception {
-        Budget budget = house().row("irrigation", "tape", Map.of())
-                .row("plant_stock", "tray", Map.of("price", "0.5 USD/plant"))
+        Budget budget = house().row("irrigation", "tape", Map.of("lines", "2", "outlet_spacing", "0.2"))
+                .row("plant_stock", "tray", Map.of("price", "0.50", "price_year", "2026"))
                 .entry("second_table_down", "wage_level")
                 .build()
                 .budget();

@@ -44,11 +44,11 @@ class TaskListTest {
     }
 
     @Test
-    void withoutAFileThereIsPickingAndPackingAndTenEmptyRows() throws IOException {
+    void withoutAFileThereIsPickingAndPackingAndFourEmptyRows() throws IOException {
         Budget budget = budgetOf();
         Figures f = Figures.of(budget);
         assertThat(faults.faults()).isEmpty();
-        assertThat(budget.line("task_driver").size()).isEqualTo(10);
+        assertThat(budget.line("task_driver").size()).isEqualTo(4);
         assertThat(f.troubles()).isEmpty();
         assertThat(f.number("labour_hours_total"))
                 .isPositive()

@@ -40,8 +40,8 @@ public final class FirstDoubt {
                 "Lever, within a sentence",
                 new Rows(
                         swings.axis,
-                        LeverList.labels().values().stream()
-                                .<Formula>map(label -> text(label.toLowerCase(Locale.ROOT)))
+                        LeverList.named().values().stream()
+                                .<Formula>map(lever -> text(lever.label().toLowerCase(Locale.ROOT)))
                                 .toList()));
         Place first = place("first", swings.size);
         Place second = place("second", without(first, "first", swings.size));

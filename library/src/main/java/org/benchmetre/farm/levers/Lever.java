@@ -1,17 +1,38 @@
 package org.benchmetre.farm.levers;
 
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.shown;
+import static org.benchmetre.budget.Formulas.text;
+
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.unit.Unit;
 
 /**
  * An entry that decides much.
  *
- * @param label what a reader calls it
+ * @param named what a reader sees of it
  * @param entry a single entry
  * @param low the low end of its usual range, in its unit
  * @param high the high end
  */
-record Lever(String label, Line entry, Formula low, Formula high) {
+record Lever(LeverList.Named named, Line entry, Formula low, Formula high) {
+
+    /** What a reader calls it. */
+    String label() {
+        return named.label();
+    }
+
+    /** Its unit in words. */
+    String unit(String currency) {
+        return named.unit().isEmpty() ? entry.unit().display(currency) : named.unit();
+    }
+
+    /** Its usual range in words. */
+    Formula range() {
+        Formula from = shown(low.counting(Unit.ONE), named.decimals());
+        return joined(from, text(" to "), shown(high.counting(Unit.ONE), named.decimals()));
+    }
 
     /** Its name, by which one chooses it. */
     String name() {

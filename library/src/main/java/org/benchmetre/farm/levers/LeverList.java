@@ -29,15 +29,20 @@ public final class LeverList {
     /** Sold by the litre, the gallon, the kilogram or the kWh, so that its documented range is wide enough for all of them. */
     private static final String FUEL = "fuel_price";
 
+    /** Where the ends come from, as a note of a line. */
+    static final String SOURCE =
+            "the usual range of the entry; 0.7 to 1.5 times the entry where none is known, our choice, no source";
+
     private static final double LESS = 0.7;
     private static final double MORE = 1.5;
 
     /** The entry that runs down where no other is named. */
-    static final String USUAL_DOWN = "picking_rate";
+    public static final String USUAL_DOWN = "picking_rate";
     /** The entry that runs across where no other is named. */
-    static final String USUAL_ACROSS = "wage_level";
+    public static final String USUAL_ACROSS = "wage_level";
 
-    private static final Map<String, String> LABELS = labels();
+    private static final String TIMES = "times as entered";
+    private static final Map<String, Named> NAMED = named();
 
     /** The rows of single values that choose the entries of the second table. */
     public static final List<WordChoice> CHOICES =
@@ -54,7 +59,7 @@ public final class LeverList {
      */
     public LeverList(BudgetBuilder b, FarmEntries entries) {
         ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, "Usual ranges");
-        all = LABELS.entrySet().stream()
+        all = NAMED.entrySet().stream()
                 .map(each -> lever(each.getValue(), entries.line(each.getKey()), entries, b, s))
                 .toList();
     }
@@ -65,7 +70,7 @@ public final class LeverList {
      * @return names of entries
      */
     public static List<String> names() {
-        return List.copyOf(LABELS.keySet());
+        return List.copyOf(NAMED.keySet());
     }
 
     /** The one of a name. */
@@ -77,33 +82,42 @@ public final class LeverList {
                         "No lever is called '" + name + "'; there are " + String.join(", ", names()) + "."));
     }
 
-    private static Lever lever(String label, Line entry, FarmEntries entries, BudgetBuilder b, ScheduleBuilder s) {
+    private static Lever lever(Named named, Line entry, FarmEntries entries, BudgetBuilder b, ScheduleBuilder s) {
         boolean openUnit = entry.id().equals(FUEL);
         Range range = openUnit ? entries.ownRange(b, s, entry) : entries.range(b, s, entry);
         if (!entry.unit().hasMoney()) {
-            return new Lever(label, entry, range.low(), range.high());
+            return new Lever(named, entry, range.low(), range.high());
         }
         return new Lever(
-                label,
+                named,
                 entry,
                 when(range.low().isPositive(), range.low(), entry.times(number(LESS, ONE))),
                 when(range.high().isPositive(), range.high(), entry.times(number(MORE, ONE))));
     }
 
-    /** What a reader calls each, by its name. */
-    static Map<String, String> labels() {
-        Map<String, String> labels = new LinkedHashMap<>();
-        labels.put("price_level", "Price of fruit");
-        labels.put("yield_per_plant", "Fruit per plant");
-        labels.put("marketable_share", "Marketable share");
-        labels.put("picking_rate", "Picking rate");
-        labels.put("wage_level", "Wages");
-        labels.put("plant_price_level", "Price of plants");
-        labels.put("parts_price_level", "Price of parts");
-        labels.put("set_point_shift", "Heating set points");
-        labels.put(FUEL, "Price of fuel");
-        labels.put("electricity_price", "Price of electricity");
-        labels.put("recovery_rate", "Real rate of interest");
-        return labels;
+    /**
+     * What a reader sees of a lever.
+     *
+     * @param label what it is called
+     * @param decimals of its range
+     * @param unit its unit in words; empty for that of the entry
+     */
+    record Named(String label, int decimals, String unit) {}
+
+    /** What a reader sees of each, by its name. */
+    static Map<String, Named> named() {
+        Map<String, Named> all = new LinkedHashMap<>();
+        all.put("price_level", new Named("Price of fruit", 2, TIMES));
+        all.put("yield_per_plant", new Named("Fruit per plant", 0, ""));
+        all.put("marketable_share", new Named("Marketable share", 2, "share"));
+        all.put("picking_rate", new Named("Picking rate", 1, ""));
+        all.put("wage_level", new Named("Wages", 2, TIMES));
+        all.put("plant_price_level", new Named("Price of plants", 2, TIMES));
+        all.put("parts_price_level", new Named("Price of parts", 2, TIMES));
+        all.put("set_point_shift", new Named("Heating set points", 1, "K warmer"));
+        all.put(FUEL, new Named("Price of fuel", 2, ""));
+        all.put("electricity_price", new Named("Price of electricity", 2, ""));
+        all.put("recovery_rate", new Named("Real rate of interest", 3, "a year"));
+        return all;
     }
 }

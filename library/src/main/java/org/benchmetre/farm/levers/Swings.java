@@ -46,8 +46,9 @@ public final class Swings {
         label = s.textLine("swing_label", "Lever", rows(all, lever -> text(lever.label())));
         b.nameRows(axis, label);
         s.line("swing_now", "As planned", ONE, rows(all, lever -> lever.entry().counting(ONE)));
-        s.line("swing_low", "Usual low", ONE, rows(all, lever -> lever.low().counting(ONE)));
-        s.line("swing_high", "Usual high", ONE, rows(all, lever -> lever.high().counting(ONE)));
+        s.line("swing_low", "Usual low", ONE, rows(all, lever -> lever.low().counting(ONE)), LeverList.SOURCE);
+        s.line("swing_high", "Usual high", ONE, rows(all, lever -> lever.high().counting(ONE)), LeverList.SOURCE);
+        s.line("swing_range", "Usual range", ONE, rows(all, Lever::range), LeverList.SOURCE);
         s.textLine(
                 "swing_unit",
                 "Unit",

@@ -52,8 +52,8 @@ public final class WhatIfTables {
     public void first(Line fruit, Line level, Line price) {
         ScheduleBuilder result = b.schedule(Sheets.WHAT_IF, "Returns over fruit per plant and price");
         result.note("The steps are shares of what is entered; change them as you like.");
-        WhatIf.Steps down = shares("whatif_yield", "Fruit per plant, steps", fruit, FRUIT);
-        WhatIf.Steps across = shares("whatif_price_level", "Price of fruit, steps", level, PRICE);
+        WhatIf.Steps down = shares("yield", "whatif_yield", "Fruit per plant, steps", fruit, FRUIT);
+        WhatIf.Steps across = shares("price", "whatif_price_level", "Price of fruit, steps", level, PRICE);
         WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, down, across);
         b.schedule(Sheets.WHAT_IF, "Price of fruit at each step")
                 .line(
@@ -64,7 +64,7 @@ public final class WhatIfTables {
         result.line("whatif_returns", target.label(), target.unit(), table.values());
     }
 
-    private WhatIf.Steps shares(String id, String title, Line entry, double... shares) {
+    private WhatIf.Steps shares(String name, String id, String title, Line entry, double... shares) {
         Axis axis = steps(id, title);
         ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, title);
         List<Given> given = new ArrayList<>();
@@ -74,7 +74,7 @@ public final class WhatIfTables {
         Line share = s.entry(id + "_share", "Share of what is entered", ONE, axis)
                 .from(0, 100)
                 .given(given);
-        return new WhatIf.Steps(entry, id, axis, s.line(id, entry.label(), entry.unit(), share.times(entry)));
+        return new WhatIf.Steps(entry, name, axis, s.line(id, entry.label(), entry.unit(), share.times(entry)));
     }
 
     private void second(LeverList levers) {
@@ -82,12 +82,12 @@ public final class WhatIfTables {
         Lever across = levers.named(b.structure().choices().getOrDefault(LeverList.ACROSS, LeverList.USUAL_ACROSS));
         ScheduleBuilder result =
                 b.schedule(Sheets.WHAT_IF, "Returns over two levers: " + down.label() + " and " + across.label());
-        WhatIf.Table table =
-                WhatIf.table(b, Sheets.CASES, target, range("second_down", down), range("second_across", across));
+        WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, range("down", down), range("across", across));
         result.line("second_returns", target.label(), target.unit(), table.values());
     }
 
-    private WhatIf.Steps range(String id, Lever lever) {
+    private WhatIf.Steps range(String name, Lever lever) {
+        String id = "second_" + name;
         Axis axis = steps(id, lever.label() + ", steps");
         Line entry = lever.entry();
         List<Formula> values =
@@ -99,7 +99,7 @@ public final class WhatIfTables {
                         entry.unit(),
                         new Rows(axis, values),
                         "ends of the usual range, the plan, and halfway: a choice of this table");
-        return new WhatIf.Steps(entry, id, axis, value);
+        return new WhatIf.Steps(entry, name, axis, value);
     }
 
     private static Formula between(Formula low, Formula high) {

@@ -23,6 +23,7 @@ public final class FarmPages {
         pages.add(ToBuyPage.of(budget));
         pages.add(BudgetPage.of(budget));
         pages.add(CalendarPage.of(budget));
+        pages.add(WhatIfPage.of(budget));
         pages.add(EntriesPage.of(budget));
         pages.addAll(TablePages.of(budget));
         pages.add(SourcesPage.of(budget));

@@ -1,7 +1,5 @@
 package org.benchmetre.page.shown;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -41,7 +39,7 @@ public final class ShownTable {
     public ShownTable(ShownCells cells, Table table) {
         this.cells = cells;
         this.table = table;
-        this.rows = inOrder(table.rows());
+        this.rows = table.ordered(cell -> cells.isNumber(cell) ? cells.number(cell) : 0);
         this.decimals = columns()
                 .mapToObj(column ->
                         cells.decimals(shown().map(row -> cell(row, column)).toList()))
@@ -201,26 +199,5 @@ public final class ShownTable {
     public boolean isFolded(TableRow row) {
         return row.hiddenWhileNothing()
                 && table.decisive(row).stream().noneMatch(cell -> cells.isNumber(cell) && cells.number(cell) != 0);
-    }
-
-    /** Rows of the axis by size where that decides, the largest first, at the places that such rows have; all others stay. */
-    private List<TableRow> inOrder(List<TableRow> given) {
-        if (table.largestFirst().isEmpty()) {
-            return given;
-        }
-        List<TableRow> sorted =
-                new ArrayList<>(given.stream().filter(row -> row.index() >= 0).toList());
-        sorted.sort(Comparator.comparingDouble(row -> -size(row)));
-        List<TableRow> all = new ArrayList<>();
-        for (TableRow row : given) {
-            all.add(row.index() < 0 ? row : sorted.remove(0));
-        }
-        return all;
-    }
-
-    private double size(TableRow row) {
-        Optional<CellRef> cell =
-                table.largestFirst().map(line -> Column.of("", line).cell(table.axis(), row.index()));
-        return cell.filter(cells::isNumber).map(cells::number).map(Math::abs).orElse(0.0);
     }
 }

@@ -1,0 +1,101 @@
+package org.benchmetre.farm.pages;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Line;
+import org.benchmetre.farm.levers.LeverList;
+import org.benchmetre.page.CaseTable;
+import org.benchmetre.page.Chart;
+import org.benchmetre.page.Column;
+import org.benchmetre.page.FixedWords;
+import org.benchmetre.page.Page;
+import org.benchmetre.page.Sentence;
+import org.benchmetre.page.Sentences;
+import org.benchmetre.page.Table;
+import org.benchmetre.page.Tone;
+
+/** What moves the plan: returns over two entries at once, and each entry alone at the ends of its usual range. */
+final class WhatIfPage {
+
+    private static final List<Integer> LEFT = List.of(18, 10, 10, 10, 10, 10);
+    private static final List<Integer> RIGHT = List.of(24, 16, 18, 11, 11);
+    private static final int CHART_ROWS = 16;
+
+    private WhatIfPage() {}
+
+    static Page of(Budget budget) {
+        return Page.answer("What if", "What moves what is left?")
+                .head(new Sentences(List.of(new Sentence(budget.line("doubt_sentence"), Tone.LEAD))))
+                .left(
+                        LEFT,
+                        fruitAndPrice(budget),
+                        second(budget),
+                        new FixedWords(
+                                "",
+                                "Two entries move at once here, all others stay. The second table is of any two entries: "
+                                        + LeverList.DOWN
+                                        + " and "
+                                        + LeverList.ACROSS
+                                        + " in farm.csv name them.",
+                                Tone.FAINT))
+                .right(RIGHT, chart(budget), swings(budget));
+    }
+
+    private static CaseTable fruitAndPrice(Budget budget) {
+        return new CaseTable(
+                "Returns above total cost, by fruit per plant (down) and price of fruit (across)",
+                budget.line("whatif_returns"),
+                budget.line("whatif_yield"),
+                budget.line("whatif_price"),
+                budget.line("yield_per_plant"),
+                budget.line("price_average"));
+    }
+
+    private static CaseTable second(Budget budget) {
+        Line down = budget.line("second_down_value");
+        Line across = budget.line("second_across_value");
+        return new CaseTable(
+                "Returns above total cost, by " + within(down) + " (down) and " + within(across) + " (across)",
+                budget.line("second_returns"),
+                down,
+                across,
+                budget.line(budget.structure().choices().getOrDefault(LeverList.DOWN, LeverList.USUAL_DOWN)),
+                budget.line(budget.structure().choices().getOrDefault(LeverList.ACROSS, LeverList.USUAL_ACROSS)));
+    }
+
+    private static String within(Line line) {
+        return line.label().substring(0, 1).toLowerCase(Locale.ROOT)
+                + line.label().substring(1);
+    }
+
+    private static Chart chart(Budget budget) {
+        Line low = budget.line("swing_at_low");
+        return new Chart(
+                budget.line("swing_sentence"),
+                Chart.Shape.SWINGS,
+                List.of(low, budget.line("swing_at_high")),
+                low.axes().get(0),
+                Optional.of(budget.line("swing_size")),
+                CHART_ROWS,
+                "A bar for each entry: how far returns of a square metre change when it alone stands at the low or the high end of its "
+                        + "usual range. The longest bar is on top.");
+    }
+
+    private static Table swings(Budget budget) {
+        Line label = budget.line("swing_label");
+        Axis swings = label.axes().get(0);
+        return Table.of(
+                        "Each entry alone",
+                        swings,
+                        Column.of("Entry", label),
+                        Column.of("usual range", budget.line("swing_range")),
+                        Column.of("unit", budget.line("swing_unit")),
+                        Column.of("at low", budget.line("swing_at_low")),
+                        Column.of("at high", budget.line("swing_at_high")))
+                .largestFirst(budget.line("swing_size"))
+                .note("Change against the plan. The order is that of the figures as written; the figures are live.");
+    }
+}
