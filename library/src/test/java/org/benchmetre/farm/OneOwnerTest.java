@@ -26,6 +26,7 @@ class OneOwnerTest {
     private static final Map<String, String> ALSO_BY_WAY = Map.of(
             "parts_labour_total", "way_labour_yearly",
             "parts_charges_total", "way_charges_yearly",
+            "contingency_recovery", "way_contingency_recovery",
             "operating_interest", "way_operating_interest");
 
     @ParameterizedTest
@@ -57,8 +58,13 @@ class OneOwnerTest {
         AmountPaths groups = new AmountPaths(figures, sample.line("yearly_cost_total"), 0);
         assertThat(budget.ends().values()).hasSizeGreaterThan(25).containsOnly(1);
         assertThat(groups.ends().values()).containsOnly(1);
-        assertThat(withoutPartsAndWork(groups)).hasSizeGreaterThan(50).isEqualTo(withoutPartsAndWork(budget));
-        workStandsOnce(figures, groups, budget);
+        String way = "[" + figures.text("irrigation_choice") + "]";
+        ALSO_BY_WAY.forEach((chosen, byWay) -> assertThat(figures.number(chosen))
+                .as(chosen)
+                .isCloseTo(
+                        figures.number(byWay, figures.text("irrigation_choice")),
+                        within(1e-12 * figures.number("total_cost"))));
+        assertThat(withoutParts(groups, way)).hasSizeGreaterThan(20).isEqualTo(withoutParts(budget, way));
         List<String> parts = Seeded.keys(sample, "material_price");
         assertThat(parts).hasSizeGreaterThan(15).allSatisfy(part -> {
             String chosen = figures.text("irrigation_choice");
@@ -73,28 +79,14 @@ class OneOwnerTest {
                 .isCloseTo(ofParts, within(1e-12 * figures.number("total_cost")));
     }
 
-    /** Hired work and work of the family are one amount of each task in the groups, and stand apart in the budget. */
-    private static void workStandsOnce(Figures figures, AmountPaths groups, AmountPaths budget) {
-        for (String task : Seeded.keys(figures.budget(), "task_input_price")) {
-            assertThat(groups.ends()).containsEntry("task_cost[" + task + "]", 1);
-            assertThat(budget.ends()).containsEntry("task_cash_cost[" + task + "]", 1);
-        }
-        assertThat(groups.ends()).containsKeys("picking_cost_total", "packing_cost_total");
-        assertThat(budget.ends()).containsKeys("picking_cash_total", "packing_cash_total", "family_wage_total");
-        assertThat(figures.number("labour_cash_total") + figures.number("family_wage_total"))
-                .isCloseTo(figures.number("labour_cost_total"), within(1e-9 * figures.number("labour_cost_total")));
-    }
-
-    /**
-     * Parts are recovered and repaired in one amount in the groups and in two in the budget, work is one amount there and hired or of the
-     * family here, and a group may be empty.
-     */
-    private static Set<String> withoutPartsAndWork(AmountPaths paths) {
-        Set<String> ends = new TreeSet<>(paths.ends().keySet());
-        ends.removeIf(end -> end.startsWith("material_") || end.contains("other_parts") || end.contains("other_tasks"));
-        ends.removeIf(end -> end.startsWith("task_cost") || end.startsWith("task_cash_cost"));
-        ends.removeIf(
-                end -> end.startsWith("picking_") || end.startsWith("packing_") || end.equals("family_wage_total"));
+    /** Parts are recovered and repaired in one amount in the groups and in two on the page, and a group may be empty. */
+    private static Set<String> withoutParts(AmountPaths paths, String way) {
+        Set<String> ends = new TreeSet<>();
+        paths.ends().keySet().stream()
+                .filter(end -> !end.startsWith("material_") && !end.contains("other_parts"))
+                .filter(end -> !end.equals("parts_recovery_total") && !end.equals("parts_repairs_total"))
+                .map(end -> ALSO_BY_WAY.containsKey(end) ? ALSO_BY_WAY.get(end) + way : end)
+                .forEach(ends::add);
         return ends;
     }
 

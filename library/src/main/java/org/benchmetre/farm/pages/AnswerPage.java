@@ -32,7 +32,7 @@ final class AnswerPage {
     static Page of(Budget budget) {
         return Page.answer("Answer", "What does a metre of bench cost, and what does it return?")
                 .head(sentences(budget))
-                .left(LEFT, levers(budget))
+                .left(LEFT, levers(budget), DoubtBlock.top(budget))
                 .right(RIGHT, matrix(budget), chart(budget))
                 .foot(
                         new CautionList("Cautions", budget.cautions(), false),
