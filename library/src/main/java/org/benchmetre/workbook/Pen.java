@@ -16,7 +16,7 @@ final class Pen {
 
     private static final double LINE_POINTS = 12.9;
     /** Letters that the edges of a cell take. */
-    private static final double MARGIN = 2.2;
+    private static final double MARGIN = 2.0;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
 
