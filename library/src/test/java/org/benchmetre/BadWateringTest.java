@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Entries that make a way to water unfit are warned of by name, with what to change. */
+/** Entries that make an irrigation system unfit are warned of by name, with what to change. */
 class BadWateringTest {
 
     /** Settings, the warning they must raise, and the word that says what to change. */

@@ -115,8 +115,8 @@ class BenchmetreTest {
                                 + " (bench_length).",
                         "setting bench_width=2 kg: found \"kg\", expected a unit that converts to m for Width of one"
                                 + " bench (bench_width).",
-                        "setting irrigation_choice=tap: found \"tap\", expected one of emitter, tape, dripline for Way"
-                                + " to water, by its key (irrigation_choice); did you mean tape?");
+                        "setting irrigation_choice=tap: found \"tap\", expected one of emitter, tape, dripline for"
+                                + " Irrigation system (irrigation_choice); did you mean tape?");
     }
 
     @Test

@@ -154,7 +154,7 @@ class FlipValuesTest {
         Line value = f.budget().line("flip_value");
         assertThat(f.number("ways_reaching_target")).isEqualTo(1);
         for (int row = 0; row < value.size(); row++) {
-            assertThat(f.text(value, row)).isIn("no other way reaches the target", "");
+            assertThat(f.text(value, row)).isIn("no other system reaches the target", "");
         }
         assertThat(f.text("irrigation_doubt_flips")).startsWith("No doubtful entry");
     }

@@ -21,7 +21,7 @@ class RankingOfWaysTest {
 
     private static final List<String> WAYS = List.of("emitter", "tape", "dripline");
 
-    /** A fourth way to water in the first spare row; what fails a year comes last. */
+    /** A fourth irrigation system in the first spare row; what fails a year comes last. */
     private static final String[] MIST = {
         "way_key[spare_1]=mist",
         "way_label[spare_1]=Mist",
@@ -84,10 +84,10 @@ class RankingOfWaysTest {
                 .isEqualTo(least);
         assertThat(f.text("irrigation_recommendation"))
                 .isEqualTo(
-                        "Two strips of drip tape: least yearly cost per metre, but no way reaches the target uniformity.");
+                        "Two strips of drip tape: least yearly cost per metre, but no system reaches the target uniformity.");
         assertThat(f.text("irrigation_reason_evenness"))
-                .startsWith("No way reaches the target uniformity: shorten the run");
-        assertThat(f.text("target_finding")).isEqualTo("no way reaches it; the ranking is of cost alone.");
+                .startsWith("No system reaches the target uniformity: shorten the run");
+        assertThat(f.text("target_finding")).isEqualTo("no system reaches it; the ranking is of cost alone.");
         assertThat(text(f, "flip_to", "material_life_tape")).isEqualTo("In-line dripline");
     }
 
@@ -96,14 +96,14 @@ class RankingOfWaysTest {
         Figures f = Benchmetre.read(emittersOnly()).figures();
         assertThat(f.text("recommended_way")).isEqualTo("emitter");
         assertThat(f.text("next_way")).isEmpty();
-        assertThat(f.text("irrigation_next")).isEqualTo("no other way");
-        assertThat(f.text("rival_label")).isEqualTo("no other way");
-        assertThat(f.text("recommended_saving_per_metre")).isEqualTo("no other way");
-        assertThat(f.text("irrigation_choice_differs")).isEqualTo("The entries choose this way.");
+        assertThat(f.text("irrigation_next")).isEqualTo("no other system");
+        assertThat(f.text("rival_label")).isEqualTo("no other system");
+        assertThat(f.text("recommended_saving_per_metre")).isEqualTo("no other system");
+        assertThat(f.text("irrigation_choice_differs")).isEqualTo("The entries choose this system.");
         for (String reason : List.of("ownership", "upkeep", "clogging")) {
-            assertThat(f.text("irrigation_reason_" + reason)).isEqualTo("No other way is in the ranking.");
+            assertThat(f.text("irrigation_reason_" + reason)).isEqualTo("No other system is in the ranking.");
         }
-        assertThat(texts(f, "flip_value")).contains("only one way").containsOnly("only one way", "");
+        assertThat(texts(f, "flip_value")).contains("only one system").containsOnly("only one system", "");
         assertThat(texts(f, "flip_to")).contains("-").containsOnly("-", "");
         assertThat(f.number("partial_net")).isZero();
         assertThat(f.text("irrigation_doubt_flips")).startsWith("No doubtful entry");
@@ -136,7 +136,7 @@ class RankingOfWaysTest {
     void a_fourth_way_in_a_spare_row_has_flip_values_of_its_own() throws ScenarioException {
         Figures f = with(MIST);
         int row = texts(f, "flip_address").indexOf("way_failed_per_year[spare_1]");
-        assertThat(texts(f, "flip_label").get(row)).isEqualTo("Outlets failed a year, Mist");
+        assertThat(texts(f, "flip_label").get(row)).isEqualTo("Failing outlets of Mist");
         double value = f.number(f.budget().line("flip_value"), row);
         String[] settings = MIST.clone();
         settings[settings.length - 1] = "way_failed_per_year[spare_1]=" + value;

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Two spreadsheet engines that are not ours recalculate every formula cell of the workbooks of both samples and of the starter, as
- * written and after seeded adjustments: numbers typed over, choices flipped, a spare row of the parts and of the ways to water
+ * written and after seeded adjustments: numbers typed over, choices flipped, a spare row of the parts and of the irrigation systems
  * filled in.
  */
 class SampleWorkbooksTest {
@@ -64,7 +64,7 @@ class SampleWorkbooksTest {
         return LongStream.rangeClosed(0, SEEDS).mapToObj(seed -> seed == 0 ? Map.of() : adjusted(budget, seed));
     }
 
-    /** Seeded adjustments, and in every second case a fourth way to water and a part of it in spare rows. */
+    /** Seeded adjustments, and in every second case a fourth irrigation system and a part of it in spare rows. */
     private static Map<Line, Map<Integer, Given>> adjusted(Budget budget, long seed) {
         Map<Line, Map<Integer, Given>> changes = Adjustments.seeded(budget, seed);
         if (seed % 2 == 0) {

@@ -13,19 +13,20 @@ import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.Decimals;
 import org.benchmetre.page.Tone;
+import org.benchmetre.page.shown.ShownCells;
 
 /** What is compared side by side, criteria down: each criterion with its unit and one number of decimals. */
 final class AcrossText {
 
-    private final CellText cells;
+    private final ShownCells cells;
     private final Across block;
     private final List<Integer> compared;
 
-    AcrossText(CellText cells, Across block) {
+    AcrossText(ShownCells cells, Across block) {
         this.cells = cells;
         this.block = block;
         this.compared = IntStream.range(0, block.axis().size())
-                .filter(row -> !block.axis().isSpare(row) || !name(row).isEmpty())
+                .filter(row -> block.axis().isSpare(row) ? isFilledIn(row) : row >= block.from() && row < block.to())
                 .boxed()
                 .toList();
     }
@@ -59,6 +60,11 @@ final class AcrossText {
         List<String> words = new ArrayList<>(List.of(label));
         shown.forEach(cell -> words.add(cells.shown(cell, decimals)));
         return words;
+    }
+
+    /** A spare row that somebody has filled stands after the last of the others. */
+    private boolean isFilledIn(int row) {
+        return block.to() == block.axis().filled() && !name(row).isEmpty();
     }
 
     /** What a row of the axis is called; empty for a spare row that nobody has filled. */

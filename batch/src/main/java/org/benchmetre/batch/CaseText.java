@@ -9,6 +9,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.Decimals;
+import org.benchmetre.page.shown.ShownCells;
 
 /** A figure over steps of two entries, the real values of both on the edges and the plan as entered in brackets. */
 final class CaseText {
@@ -16,13 +17,13 @@ final class CaseText {
     /** Steps are shares of an entry: what is nearer than this to it is the entry itself. */
     private static final double SAME = 1e-9;
 
-    private final CellText cells;
+    private final ShownCells cells;
     private final CaseTable block;
     private final Axis downwards;
     private final Axis sideways;
     private boolean marked;
 
-    CaseText(CellText cells, CaseTable block) {
+    CaseText(ShownCells cells, CaseTable block) {
         this.cells = cells;
         this.block = block;
         this.downwards = block.down().axes().get(0);

@@ -13,6 +13,7 @@ import org.benchmetre.page.Column;
 import org.benchmetre.page.Decimals;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
+import org.benchmetre.page.shown.ShownCells;
 
 /**
  * Entries as they are typed: single ones with range and source, or tables by row. Spare rows that nobody has filled are left out.
@@ -20,7 +21,7 @@ import org.benchmetre.page.EntryTable;
  * @param entries tells what was typed
  * @param cells tells units
  */
-record EntryTables(EntryText entries, CellText cells) {
+record EntryTables(EntryText entries, ShownCells cells) {
 
     String list(EntryList block) {
         TextTable text = new TextTable(List.of("Entry", "Value", "Unit", "Usual range", "Source"), 1).right(1);
@@ -39,14 +40,14 @@ record EntryTables(EntryText entries, CellText cells) {
 
     String table(EntryTable block) {
         List<Integer> rows = filled(block);
-        List<List<String>> columns = block.columns().stream()
-                .map(column -> column(column, block.axis(), rows))
-                .toList();
+        boolean named = block.columns().get(0).line().kind() == Kind.TEXT;
+        List<List<String>> columns = new ArrayList<>(named ? List.of() : List.of(names(block.axis(), rows)));
+        block.columns().forEach(column -> columns.add(column(column, block.axis(), rows)));
         TextTable text =
                 new TextTable(columns.stream().map(column -> column.get(0)).toList(), 1);
-        IntStream.range(0, columns.size())
+        IntStream.range(0, block.columns().size())
                 .filter(i -> block.columns().get(i).line().kind() != Kind.TEXT)
-                .forEach(text::right);
+                .forEach(i -> text.right(named ? i : i + 1));
         IntStream.rangeClosed(1, rows.size())
                 .mapToObj(row -> columns.stream().map(column -> column.get(row)).toList())
                 .forEach(text::row);

@@ -6,27 +6,27 @@ import org.benchmetre.Plan;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Schedule;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.farm.input.Sheets;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Prints which way to water costs less over its life, and at which values the answer flips. */
+/** Prints which irrigation system costs less over its life, and at which values the answer flips. */
 @Command(
         name = "irrigation",
         description =
-                "Holds the ways to water against each other: which waters evenly, survives clogging and costs less"
+                "Holds the irrigation systems against each other: which waters evenly, survives clogging and costs less"
                         + " per metre and year; and at which value of each doubtful entry the answer flips.")
 final class IrrigationCommand extends ScenarioCommand {
 
-    /** The page that is printed, and the sheet whose lines are. */
-    private static final String IRRIGATION = "Irrigation";
+    private static final String PAGE = "Irrigation";
 
     @Mixin
     private CautionOption cautions;
 
     @Option(
             names = "--csv",
-            description = "Prints line,index,value,unit for every line of the irrigation sheet, with all digits.")
+            description = "Prints line,index,value,unit for every line of the workings of irrigation, with all digits.")
     private boolean csv;
 
     @Override
@@ -38,13 +38,13 @@ final class IrrigationCommand extends ScenarioCommand {
 
     private String page(Plan plan) {
         PageText drawer = new PageText(plan.figures(), cautions.inFull());
-        return new PageShelf(plan.pages()).drawn(IRRIGATION, drawer).orElseThrow();
+        return new PageShelf(plan.pages()).drawn(PAGE, drawer).orElseThrow();
     }
 
     private static List<Line> lines(Figures figures) {
         Stream<Schedule> schedules = figures.budget().schedules().stream();
         return schedules
-                .filter(schedule -> schedule.sheet().equals(IRRIGATION))
+                .filter(schedule -> schedule.sheet().equals(Sheets.IRRIGATION))
                 .flatMap(schedule -> schedule.lines().stream())
                 .toList();
     }

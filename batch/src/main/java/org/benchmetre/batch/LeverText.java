@@ -2,9 +2,11 @@ package org.benchmetre.batch;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.entry.Quoted;
+import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.Levers;
 
 /** Levers in two columns side by side, read down the first and then down the second: label, then value with its unit. */
@@ -13,7 +15,7 @@ final class LeverText {
     private static final int GAP = 4;
     private static final int BETWEEN = 2;
     private static final int HALF = (TextTable.WIDTH - GAP) / 2;
-    private static final int WIDEST_LABEL = 28;
+    private static final int NARROWEST_LABEL = 18;
 
     /** A lever in words. */
     private record Lever(String label, String value) {}
@@ -21,11 +23,12 @@ final class LeverText {
     private final List<Lever> levers;
 
     LeverText(EntryText entries, Levers block) {
-        this.levers = block.entries().stream()
-                .map(line -> new CellRef(line, 0))
-                .map(cell -> new Lever(
-                        Quoted.visible(cell.line().label()), Quoted.visible(entries.value(cell) + unit(entries, cell))))
-                .toList();
+        this.levers = block.rows().stream().map(row -> lever(entries, row)).toList();
+    }
+
+    private static Lever lever(EntryText entries, FigureRow row) {
+        CellRef cell = new CellRef(row.line(), 0);
+        return new Lever(Quoted.visible(row.label()), Quoted.visible(entries.value(cell) + unit(entries, cell)));
     }
 
     private static String unit(EntryText entries, CellRef cell) {
@@ -48,9 +51,9 @@ final class LeverText {
 
     /** Lines of at most half a page; values begin below each other. */
     private static List<String> column(List<Lever> levers) {
-        int widest =
-                levers.stream().mapToInt(lever -> lever.label().length()).max().orElse(0);
-        int labels = Math.min(widest, WIDEST_LABEL);
+        int values = widest(levers.stream().map(Lever::value));
+        int labels =
+                Math.min(widest(levers.stream().map(Lever::label)), Math.max(NARROWEST_LABEL, HALF - BETWEEN - values));
         List<String> all = new ArrayList<>();
         for (Lever lever : levers) {
             List<String> label = TextTable.lines(lever.label(), labels);
@@ -60,6 +63,10 @@ final class LeverText {
             }
         }
         return all;
+    }
+
+    private static int widest(Stream<String> texts) {
+        return texts.mapToInt(String::length).max().orElse(0);
     }
 
     private static String at(List<String> lines, int line) {

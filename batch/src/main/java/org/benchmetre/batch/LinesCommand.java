@@ -77,12 +77,18 @@ final class LinesCommand extends ScenarioCommand {
         Optional<Entry> entry = budget.entry(line);
         return List.of(
                 line.id(),
-                line.label(),
+                line.label() + words(entry),
                 line.unit().display(budget.currency()),
                 kind(entry),
                 entry.map(e -> known(e.plausible().low())).orElse(""),
                 entry.map(e -> typical(line, e)).orElse(""),
                 entry.map(e -> known(e.plausible().high())).orElse(""));
+    }
+
+    /** The words a choice takes, as files and {@code --set} write them. */
+    private static String words(Optional<Entry> entry) {
+        List<String> words = entry.map(e -> e.form().words()).orElse(List.of());
+        return words.isEmpty() ? "" : ": " + String.join(", ", words);
     }
 
     private static String kind(Optional<Entry> entry) {

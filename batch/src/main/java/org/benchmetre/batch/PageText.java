@@ -24,6 +24,7 @@ import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.Tone;
+import org.benchmetre.page.shown.ShownCells;
 
 /**
  * Draws pages as text of at most 100 columns, one block below the other. Charts are not drawn, only the sentence that says what they
@@ -35,14 +36,14 @@ final class PageText implements BlockVisitor<String> {
 
     private final Budget budget;
     private final Figures figures;
-    private final CellText cells;
+    private final ShownCells cells;
     private final EntryText entries;
     private final boolean cautionsInFull;
 
     PageText(Figures figures, boolean cautionsInFull) {
         this.figures = figures;
         this.budget = figures.budget();
-        this.cells = new CellText(figures);
+        this.cells = new ShownCells(figures);
         this.entries = new EntryText(figures);
         this.cautionsInFull = cautionsInFull;
     }
@@ -63,10 +64,16 @@ final class PageText implements BlockVisitor<String> {
         return text.toString();
     }
 
-    /** Whether a block is a sentence or two, between which there is no empty line. */
-    private static boolean isWords(Block block) {
-        boolean kind = block instanceof Chart || block instanceof FixedWords || block instanceof CautionList;
-        return kind && block.title().isEmpty();
+    /** Whether a block is a sentence or two without a title, between which there is no empty line. */
+    private boolean isWords(Block block) {
+        if (block instanceof CautionList cautions) {
+            return !isInFull(cautions);
+        }
+        return block.title().isEmpty() && (block instanceof Chart || block instanceof FixedWords);
+    }
+
+    private boolean isInFull(CautionList block) {
+        return block.inFull() || cautionsInFull;
     }
 
     /** Cautions below pages none of which has its own. */
@@ -160,7 +167,7 @@ final class PageText implements BlockVisitor<String> {
 
     @Override
     public String cautions(CautionList block) {
-        boolean inFull = block.inFull() || cautionsInFull;
+        boolean inFull = isInFull(block);
         return titled(inFull ? block.title() : "", cautions(block.all(), inFull));
     }
 

@@ -13,6 +13,9 @@ import picocli.CommandLine.Option;
                 "Prints what a metre of bench costs and returns, what decides and what is left out, or another page.")
 final class PriceCommand extends ScenarioCommand {
 
+    /** What a console shows at once; a first page that is longer has no empty lines. */
+    private static final int SCREEN = 40;
+
     @ArgGroup(exclusive = true)
     private Output output = new Output();
 
@@ -47,6 +50,9 @@ final class PriceCommand extends ScenarioCommand {
         String name = output.page == null ? shelf.first() : output.page;
         String drawn = shelf.drawn(name, new PageText(plan.figures(), cautions.inFull()))
                 .orElseThrow(() -> usage(shelf.missing(name)));
-        return drawn + shelf.others(name);
+        String text = drawn + shelf.others(name);
+        boolean tight =
+                output.page == null && !cautions.inFull() && text.lines().count() > SCREEN;
+        return tight ? text.replaceAll("\n{2,}", "\n") : text;
     }
 }

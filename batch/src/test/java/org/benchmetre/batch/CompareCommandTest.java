@@ -93,7 +93,7 @@ class CompareCommandTest {
         assertThat(difference(records, per, "left")).isCloseTo(more, ROUNDING);
         assertThat(difference(records, per, "sum")).isCloseTo(more, ROUNDING);
         assertThat(value(records, CONTAINER, per, "left"))
-                .isCloseTo(value(records, CONTAINER, per, "margin"), ROUNDING);
+                .isCloseTo(value(records, CONTAINER, per, "returns_above_total"), ROUNDING);
         assertThat(sum(causes, "value")).isCloseTo(value(records, CONTAINER, per, "left"), ROUNDING);
         assertThat(sum(causes(records, TROUGH), "value")).isCloseTo(value(records, TROUGH, per, "left"), ROUNDING);
     }
@@ -144,7 +144,7 @@ class CompareCommandTest {
         List<CSVRecord> records = csv(Ran.SAMPLE, CONTAINERS);
         List<String> alone = Ran.with("price", CONTAINERS, "--csv").outLines();
 
-        for (String result : List.of("first_cost", "yearly_cost", "margin")) {
+        for (String result : List.of("first_cost", "yearly_cost", "returns_above_total")) {
             CSVRecord row = row(records, CONTAINER, "plant", result);
             assertThat(alone).contains(result + "_per_plant,," + row.get("value") + "," + row.get("unit"));
         }
@@ -287,10 +287,11 @@ class CompareCommandTest {
 
     @Test
     void results_without_fruit_show_the_reason_and_no_difference() throws IOException {
-        CSVRecord margin = row(csv(Ran.SAMPLE, CONTAINERS, "--set", "marketable_share=0%"), CONTAINER, "kg", "margin");
+        CSVRecord returns = row(
+                csv(Ran.SAMPLE, CONTAINERS, "--set", "marketable_share=0%"), CONTAINER, "kg", "returns_above_total");
 
-        assertThat(margin.get("value")).isEqualTo("no yield");
-        assertThat(margin.get("difference")).isEmpty();
+        assertThat(returns.get("value")).isEqualTo("no yield");
+        assertThat(returns.get("difference")).isEmpty();
     }
 
     @Test

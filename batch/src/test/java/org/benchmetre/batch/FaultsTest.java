@@ -97,8 +97,9 @@ class FaultsTest {
 
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.errLines().stream().filter(line -> line.startsWith("Fault: ")))
-                .containsExactly("Fault: farm.csv: found nothing, expected a key of the table Way to water, which has"
-                        + " no row, for Way to water, by its key (irrigation_choice).");
+                .containsExactly(
+                        "Fault: farm.csv: found nothing, expected a key of the table Irrigation system, which has"
+                                + " no row, for Irrigation system (irrigation_choice).");
     }
 
     @Test

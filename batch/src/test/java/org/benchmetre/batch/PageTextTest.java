@@ -27,6 +27,7 @@ import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
+import org.benchmetre.page.shown.ShownCells;
 import org.junit.jupiter.api.Test;
 
 /** One page of every kind of block. Prices are 1.50, 0.085 and 0 USD/m, the bench 1,200 m, so that parts cost 1,800, 102 and 0 USD. */
@@ -60,7 +61,13 @@ class PageTextTest {
 
     @Test
     void levers_stand_in_two_columns_with_their_units_and_choices_by_their_labels() {
-        Levers levers = new Levers("Change here", List.of(farm.length, farm.spacing, farm.part, farm.title));
+        Levers levers = new Levers(
+                "Change here",
+                List.of(
+                        FigureRow.of(farm.length),
+                        FigureRow.of(farm.spacing),
+                        FigureRow.of(farm.part),
+                        FigureRow.of(farm.title)));
 
         assertThat(drawn(levers).lines())
                 .containsExactly(
@@ -222,12 +229,18 @@ class PageTextTest {
     void an_entry_table_whose_first_column_is_a_number_names_its_rows() {
         EntryTable table = new EntryTable("", farm.parts, List.of(Column.of("Price", farm.partPrice)));
 
-        assertThat(drawn(table).lines()).startsWith("Part  Price, USD/m").contains("Clip         0.085");
+        assertThat(drawn(table).lines())
+                .containsExactly(
+                        "Part  Price, USD/m",
+                        "------------------",
+                        "Pump         1.500",
+                        "Clip         0.085",
+                        "Film         0.000");
     }
 
     @Test
     void a_unit_that_the_words_say_is_not_said_again() {
-        CellText cells = new CellText(farm.figures());
+        ShownCells cells = new ShownCells(farm.figures());
 
         assertThat(cells.withUnit("Packs", Unit.parse("pack"))).isEqualTo("Packs");
         assertThat(cells.withUnit("Length", SmallFarm.METRE)).isEqualTo("Length, m");

@@ -52,7 +52,7 @@ class StartCommandTest {
         Ran ran = Ran.with("price", house, "--set", "irrigation_choice=" + way);
 
         assertThat(ran.exit()).isZero();
-        assertThat(ran.out()).containsPattern("Per metre of bench +[0-9]+\\.[0-9]{2}");
+        assertThat(ran.out()).containsPattern("A metre of bench costs [0-9]+\\.[0-9]{2} USD to build");
         assertThat(ran.err()).isEmpty();
     }
 

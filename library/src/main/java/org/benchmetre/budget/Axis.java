@@ -21,15 +21,21 @@ public final class Axis implements Serializable {
     private final String title;
     private final boolean ordered;
     private final List<String> keys;
+    private final List<String> labels;
     private final int filled;
     private final Map<String, Integer> places = new HashMap<>();
 
-    private Axis(String name, String title, boolean ordered, List<String> keys, int filled) {
+    private Axis(String name, String title, List<String> keys, int filled, Periods periods) {
         this.name = name;
         this.title = title;
-        this.ordered = ordered;
+        this.ordered = periods.isRun();
         this.keys = List.copyOf(keys);
+        this.labels = List.copyOf(periods.labels());
         this.filled = filled;
+        if (labels.size() != keys.size()) {
+            throw new FormulaException(
+                    "Axis " + name + " has " + keys.size() + " keys, but found " + labels.size() + " labels.");
+        }
         for (String key : keys) {
             if (places.putIfAbsent(key, places.size()) != null) {
                 throw new FormulaException("Axis " + name + " has a key twice: " + key + ".");
@@ -53,7 +59,7 @@ public final class Axis implements Serializable {
     public static Axis rows(String name, String title, List<String> keys, int spare) {
         List<String> all = new ArrayList<>(keys);
         IntStream.rangeClosed(1, spare).forEach(n -> all.add("spare_" + n));
-        return new Axis(name, title, false, all, keys.size());
+        return new Axis(name, title, all, keys.size(), new Periods(false, all));
     }
 
     /**
@@ -66,8 +72,24 @@ public final class Axis implements Serializable {
      * @throws FormulaException when a key stands twice or there is no period
      */
     public static Axis periods(String name, String title, List<String> keys) {
-        return new Axis(name, title, true, keys, keys.size());
+        return periods(name, title, keys, keys);
     }
+
+    /**
+     * A run of periods that people know by other names than their keys.
+     *
+     * @param name lower-case name, as in {@code month}
+     * @param title what one period is called, as in {@code Month}
+     * @param keys one key a period, in order of time
+     * @param labels what people read for each of them, such as {@code Jan}
+     * @return the axis
+     * @throws FormulaException when a key stands twice, there is no period, or labels are not as many
+     */
+    public static Axis periods(String name, String title, List<String> keys, List<String> labels) {
+        return new Axis(name, title, keys, keys.size(), new Periods(true, labels));
+    }
+
+    private record Periods(boolean isRun, List<String> labels) {}
 
     /**
      * Several lists of axes together.
@@ -118,6 +140,16 @@ public final class Axis implements Serializable {
      */
     public List<String> keys() {
         return keys;
+    }
+
+    /**
+     * What people read for a key.
+     *
+     * @param index from 0
+     * @return for example {@code Jan}; the key itself where no label is given
+     */
+    public String label(int index) {
+        return labels.get(index);
     }
 
     /**

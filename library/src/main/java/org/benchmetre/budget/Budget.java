@@ -278,6 +278,26 @@ public final class Budget implements Serializable {
     }
 
     /**
+     * The entries that hold the ends of an entry's usual range.
+     *
+     * @param line an entry of this budget
+     * @return both ends, or empty where nothing but what is documented says them
+     */
+    public Optional<Ends> ends(Line line) {
+        return Optional.ofNullable(ranges.ends().get(line));
+    }
+
+    /**
+     * Whether an entry holds an end of another one's usual range.
+     *
+     * @param line an entry of this budget
+     * @return true for a low or high end
+     */
+    public boolean isEnd(Line line) {
+        return ranges.ends().values().stream().anyMatch(ends -> ends.low() == line || ends.high() == line);
+    }
+
+    /**
      * The gate: the only way of values into cells.
      *
      * @return of this budget

@@ -8,4 +8,4 @@ import java.io.Serializable;
  * @param low the low end
  * @param high the high end
  */
-record Ends(Line low, Line high) implements Serializable {}
+public record Ends(Line low, Line high) implements Serializable {}

@@ -118,7 +118,7 @@ public final class Comparison {
     /**
      * Results side by side.
      *
-     * @return first cost, yearly cost, fruit, receipts, margin, break-evens, in the order a reader wants them
+     * @return first cost, yearly cost, fruit, receipts, returns above total cost, break-evens, in the order a reader wants them
      */
     public List<Beside> results() {
         return built.results();

@@ -2,7 +2,6 @@ package org.benchmetre.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -12,7 +11,6 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
-import org.benchmetre.page.BySize;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
@@ -145,7 +143,9 @@ final class ComparisonPages {
         rows.add(row("Difference in receipts", scenario -> null, scenario -> new CellRef(sum, scenario))
                 .total());
         String title = "Where the difference in receipts comes from" + by;
-        return new Table(title, axis, columns(line("factor_label"), step, step, "More receipts"), rows, none(), "");
+        Column[] columns =
+                columns(line("factor_label"), step, step, "More receipts").toArray(Column[]::new);
+        return Table.of(title, axis, columns).rows(rows);
     }
 
     private Table results(List<Beside> results) {
@@ -153,11 +153,8 @@ final class ComparisonPages {
         List<TableRow> rows = results.stream()
                 .map(result -> single(withUnit(result.value()), result.value(), result.difference()))
                 .toList();
-        return new Table("Results", scenarios, singles(first), rows, none(), "");
-    }
-
-    private static Optional<BySize> none() {
-        return Optional.empty();
+        return Table.of("Results", scenarios, singles(first).toArray(Column[]::new))
+                .rows(rows);
     }
 
     /** A table of a value and a difference by row and scenario. */

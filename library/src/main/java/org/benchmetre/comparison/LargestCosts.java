@@ -67,7 +67,7 @@ final class LargestCosts {
         Line label = page.textLine("largest_label" + suffix, "Cost", ofFound(key, rows.label, text("")));
         Line difference = table.line(
                 "cost_difference" + suffix,
-                "More is left",
+                "Returns above total cost rise",
                 money,
                 new Element(rows.difference, scenarios.axis, scenario));
         Line found =

@@ -21,8 +21,9 @@ record PageRow(String key, String label, BudgetSection section, CellRef value) {
     private static final String LABEL = "budget_label";
     private static final String KIND = "budget_kind";
     private static final String VALUE = "budget_value";
+    private static final String LEFT = "returns_above_total";
 
-    /** Receipts and costs in the order of the page, without the rows that repeat a sum. */
+    /** Receipts and costs in the order of the page. */
     static List<PageRow> of(Figures figures) {
         Budget budget = figures.budget();
         Line labels = budget.line(LABEL);
@@ -40,14 +41,13 @@ record PageRow(String key, String label, BudgetSection section, CellRef value) {
         return rows;
     }
 
-    /** What is left after every cost: the last row of the page. */
+    /** What is left after every cost. */
     static CellRef left(Figures figures) {
-        Line value = figures.budget().line(VALUE);
-        return new CellRef(value, value.size() - 1);
+        return new CellRef(figures.budget().line(LEFT), 0);
     }
 
     /** What the page calls that. */
     static String leftLabel(Figures figures) {
-        return figures.text(figures.budget().line(LABEL), left(figures).cell());
+        return figures.budget().line(LEFT).label();
     }
 }

@@ -45,9 +45,9 @@ final class ResultsBeside {
         found.add(new Beside("yield_total", Measure.PLANT.toString(), fruit.value(), fruit.difference()));
         perArea("yield_total", "fruit_per_area", "Marketable fruit", FRUIT, scenarios.fruit);
         perArea("receipts_total", "receipts_per_area", "Receipts", Measure.AREA.money(), receipts.receipts);
-        family("margin", "Margin", Measure.values());
+        family("returns_above_total", "Returns above total cost", Measure.values());
         taken("break_even_price", "", "break_even_price", "Break-even price");
-        taken("break_even_yield", "", "break_even_yield", "Break-even fruit per plant and crop");
+        taken("break_even_yield", "", "break_even_yield", "Break-even yield, fruit per plant and crop");
         all = List.copyOf(found);
     }
 

@@ -52,7 +52,7 @@ final class ScenarioColumns {
         area = entry(s, "house_area", "Floor of the house", SIZE);
         fruit = entry(s, "yield_total", "Marketable fruit", per == Measure.KG ? SIZE : FRUIT);
         plantsPerArea = s.line("plants_per_area", "Plants per m² of floor", Unit.parse("plant/m2"), plants.over(area));
-        text(s, "irrigation_label", "Way to water");
+        text(s, "irrigation_label", "Irrigation system");
         text(s, "stock_label_chosen", "Plant stock");
         entry(s, "plan_year", "Year of the plan", Bounds.ANY);
         size = List.of(metres, plants, area, fruit).stream()

@@ -46,12 +46,12 @@ final class WhatIsLeft {
                         number(Math.pow(10, -decimals) / 2, per.money()),
                         "Half of the last decimal of the currency: what is less prints as nothing. Our own rule.");
         String label = PageRow.leftLabel(taken.scenarios().get(0).figures());
-        Line total = b.schedule(ComparisonSheets.SCENARIOS, "What their budgets leave in a year")
+        Line total = b.schedule(ComparisonSheets.SCENARIOS, "What their budgets return in a year")
                 .entry("left_amount", label, MarginRows.YEARLY, scenarios.axis)
                 .given(taken.left());
         value = page.line("left_value", label, per.money(), total.over(scenarios.size));
-        difference =
-                page.line("left_difference", "More than the first leaves", per.money(), scenarios.difference(value));
+        difference = page.line(
+                "left_difference", "Returns above those of the first", per.money(), scenarios.difference(value));
         apart = page.line("left_apart", "How far apart", per.money(), ScenarioColumns.withoutSign(difference));
         Formula moreOrLess = when(difference.isPositive(), text("more than"), text("less than"));
         words = page.textLine("left_words", "In words", when(counts(apart), moreOrLess, text("as much as")));

@@ -14,7 +14,7 @@ final class Cautions {
                         + "before anything is hung or stacked.");
         b.caution(
                 "Water pressure and backflow",
-                "Keep every part within its pressure rating. A line that can carry feed or acid needs the backflow prevention "
+                "Keep every part within its pressure rating. A line that can carry nutrient solution or acid needs the backflow prevention "
                         + "that the local plumbing code asks for, fitted and tested by those licensed to.");
         b.caution(
                 "Acids and fertilisers",

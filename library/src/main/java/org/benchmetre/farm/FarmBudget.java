@@ -54,10 +54,10 @@ import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
+import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.HouseByArea;
-import org.benchmetre.farm.ownership.Margin;
 import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.Overhead;
@@ -65,6 +65,7 @@ import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.ownership.YieldRange;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.Drivers;
@@ -109,7 +110,6 @@ public final class FarmBudget {
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
         ScheduleBuilder yearly = b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own and to run");
-        ScheduleBuilder margin = b.schedule(Sheets.SUMMARY, "Margin: what is left");
         ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
@@ -123,16 +123,16 @@ public final class FarmBudget {
         Ways ways = new Ways(b, house, planting);
         Hydraulics hydraulics = new Hydraulics(b, entries, ways);
         PlantStock stock = new PlantStock(b, entries, house, planting, levels);
-        Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Way to water, by its key")
+        Line wayChoice = entries.add(choices.textEntry("irrigation_choice", "Irrigation system")
                 .keyOf(ways.key)
-                .usually(firstKey(ways.axis), "first way of the list"));
-        Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock, by its key")
+                .usually(firstKey(ways.axis), "first system of the list"));
+        Line stockChoice = entries.add(choices.textEntry("stock_choice", "Plant stock")
                 .keyOf(stock.key)
                 .usually(firstKey(stock.axis), "first stock of the list"));
         Rates wages = Rates.declare(choices, entries, levels.wages);
         Line wage = wages.install();
         CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
-        summary.textLine("irrigation_label", "Way to water", lookup(ways.label, ways.key, wayChoice));
+        summary.textLine("irrigation_label", "Irrigation system", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
         Feed feed = new Feed(b, entries);
@@ -152,11 +152,11 @@ public final class FarmBudget {
         YearlyCost.Owned owning = new YearlyCost.Owned(
                 owned,
                 new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
-                new Contingency(b, entries, takeOff.exactTotal, owned.recoveryTotal));
+                new Contingency(b, entries, takeOff, owned));
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
-        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().cost);
+        FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
         Crop crop = new Crop(
@@ -193,10 +193,15 @@ public final class FarmBudget {
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        Margin left = new Margin(margin, harvest, yearlyCost, moves, house, planting);
-        BudgetPage.Needs needs = new BudgetPage.Needs(first, yearlyCost, crop.chosen.bought(), operations.groups);
+        BudgetContents.Needs needs = new BudgetContents.Needs(
+                first, yearlyCost, crop.chosen.bought(), operations.groups, operations.labour.paidAndNot);
+        YieldRange yields = new YieldRange(b, entries, crop.yieldPerPlant);
         EnterpriseBudget page = new EnterpriseBudget(
-                b, budgetPage, BudgetPage.items(owners, running, needs), house, planting, harvest.yield);
+                b,
+                budgetPage,
+                BudgetContents.items(owners, running, needs, structure.currency()),
+                new EnterpriseBudget.Grounds(house, planting, harvest.yield),
+                yields);
         LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
         Accounts accounts = new Accounts(
                 b,
@@ -211,8 +216,14 @@ public final class FarmBudget {
                 first.perMetre,
                 accounts,
                 leftOut,
-                new AnswerSentences.Evens(left.breakEvenPrice, left.breakEvenYield),
+                new AnswerSentences.Evens(page.evensOfAll.price(), page.evensOfAll.fruit()),
                 new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
+        new BudgetSentences(
+                b,
+                page,
+                yields,
+                new BudgetSentences.Names(leftOut.costWords, leftOut.returnsWords),
+                new BudgetSentences.Cited(structure.title(), wages.planYear(), Release.VERSION));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",
@@ -235,11 +246,11 @@ public final class FarmBudget {
                         "Marketable fruit per m² of floor",
                         harvest.yield.over(house.houseArea),
                         "Check yield_per_plant, plant_spacing and the size of the house.");
-        LineShare line = new LineShare(b, materials, takeOff, owned, wage);
+        LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,
                 ways,
-                new CostSlopes.Parts(materials, takeOff, owned),
+                new CostSlopes.Parts(materials, takeOff, owned, owning.contingency().share),
                 new CostSlopes.Upkeep(clogging, running.interest),
                 new CostSlopes.Levers(harvest, crop.priceLevel, levels),
                 house.benchMetres);
@@ -249,12 +260,7 @@ public final class FarmBudget {
                         ways,
                         wayChoice,
                         new WaysCompared.Water(hydraulics, watering, clogging),
-                        new WaysCompared.Costs(
-                                line,
-                                running.interest.byWay,
-                                first.wayPerMetre,
-                                yearlyCost.way,
-                                yearlyCost.wayPerMetre),
+                        new WaysCompared.Costs(line, running.interest.byWay, yearlyCost.wayPerMetre),
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)

@@ -27,12 +27,12 @@ final class MetreParts {
      * @param ownership ownership costs of the enterprise budget, money/a
      */
     static List<MoneyOfAMetre.Part> of(
-            RunningCosts.Owners o, RunningCosts running, BudgetPage.Needs n, Line ownership) {
+            RunningCosts.Owners o, RunningCosts running, BudgetContents.Needs n, Line ownership) {
         MetreParts parts = new MetreParts();
         Harvest fruit = o.moves().harvest;
         parts.all.add(new MoneyOfAMetre.Part("fruit_first", "Fruit, first grade", true, fruit.firstGradeReceipts));
         parts.all.add(new MoneyOfAMetre.Part("fruit_second", "Fruit, second grade", true, fruit.secondGradeReceipts));
-        Formula atHarvest = n.work().harvestAndPacking();
+        Formula atHarvest = n.groups().harvestAndPacking();
         parts.cost(MoneyOfAMetre.HARVEST_LABOUR, "Harvest and packing labour", atHarvest)
                 .cost(
                         MoneyOfAMetre.OTHER_LABOUR,
@@ -44,11 +44,11 @@ final class MetreParts {
                 .cost("selling", "Packs, freight, commission", fruit.yieldCosts)
                 .cost("inputs", "Protection, hives, tests", o.labour().inputs)
                 .cost("ownership", "Ownership and repairs", ownership.plus(n.yearly().owned.repairsTotal))
-                .cost("overhead", "Overhead and interest", o.overhead().total.plus(n.chosen(running.interest.byWay)));
+                .cost("overhead", "Overhead and interest", o.overhead().total.plus(running.interest.interest));
         return parts.all;
     }
 
-    private static Formula watering(RunningCosts.Owners o, BudgetPage.Needs n) {
+    private static Formula watering(RunningCosts.Owners o, BudgetContents.Needs n) {
         Clogging clogging = o.clogging();
         return n.chosen(o.watering().cost.running)
                 .plus(n.chosen(clogging.care().careCost))

@@ -11,7 +11,7 @@ import org.benchmetre.farm.input.FarmEntries;
  * Rates that several sections share.
  *
  * @param planYear year of the plan
- * @param installWage wage of installing and care of lines as entered, money/h
+ * @param installWage wage of installing and irrigation maintenance as entered, money/h
  * @param install what an hour of it costs, at the level of all wages, money/h
  */
 record Rates(Line planYear, Line installWage, Line install) {
@@ -22,15 +22,15 @@ record Rates(Line planYear, Line installWage, Line install) {
     static Rates declare(ScheduleBuilder s, FarmEntries entries, Line wageLevel) {
         Line planYear = entries.add(
                 s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
-        Line wage =
-                entries.add(s.entry("install_wage", "Installing and care of lines, wage with on-costs", MONEY_AN_HOUR)
+        Line wage = entries.add(
+                s.entry("install_wage", "Installing and irrigation maintenance, wage with on-costs", MONEY_AN_HOUR)
                         .from(0, 1_000_000));
         return new Rates(
                 planYear,
                 wage,
                 s.line(
                         "install_rate",
-                        "An hour of installing and care of lines, at the level of wages",
+                        "An hour of installing and irrigation maintenance, at the level of wages",
                         MONEY_AN_HOUR,
                         wage.times(wageLevel)));
     }

@@ -29,12 +29,12 @@ final class RunningCosts {
     /** Labels of the groups, in order. */
     static final List<String> LABELS = List.of(
             "Water and drain",
-            "Feed",
+            "Nutrient solution",
             "Pumping",
-            "Care of the lines",
-            "Planting again",
-            "Work",
-            "Inputs of work",
+            "Irrigation maintenance",
+            "Replanting",
+            "Labour",
+            "Inputs of tasks",
             "Packs, freight, commission, other by the kg",
             "Heating",
             "Electricity",
@@ -61,11 +61,11 @@ final class RunningCosts {
 
     /** Interest on operating capital. */
     final OperatingInterest interest;
-    /** Water, feed, pumping, care of the lines and planting again, with the way chosen. */
+    /** Water, feed, pumping, irrigation maintenance and replanting, with the way chosen. */
     final Line watering;
     /** What the year takes in cash beside selling, repairs, insurance and property tax. */
     final Line cash;
-    /** Of that, what has no month: care of the lines, planting again, overhead. */
+    /** Of that, what has no month: irrigation maintenance, replanting, overhead. */
     final Formula withoutMonth;
 
     private final Owners o;
@@ -76,10 +76,10 @@ final class RunningCosts {
         this.o = o;
         this.ways = ways;
         Line fruitLost = o.clogging().dry().fruitLost;
-        fruitMore = b.schedule(Sheets.IRRIGATION, "Fruit against that of the way chosen, by way to water")
+        fruitMore = b.schedule(Sheets.IRRIGATION, "Fruit against that of the system chosen, by irrigation system")
                 .line(
                         "way_fruit_more",
-                        "Fruit more than with the way chosen",
+                        "Fruit more than with the system chosen",
                         Unit.parse("kg/a"),
                         ways.whereFilled(lookup(fruitLost, ways.key, choice).minus(fruitLost)));
         Formula byWay = o.watering()
@@ -89,18 +89,18 @@ final class RunningCosts {
                 .plus(o.clogging().dry().replanting);
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Running in a full year");
         s.note(
-                "Family work, management and land of one's own cost no cash. Work is counted in full in years of learning too.");
+                "Family labour, management and land of one's own cost no cash. Labour is counted in full in years of learning too.");
         Unit yearly = Unit.parse("money/a");
         Line care = s.line(
                 "care_cash",
-                "Care of the lines, planting again",
+                "Irrigation maintenance, replanting",
                 yearly,
                 lookup(o.clogging().care().careCost, ways.key, choice)
                         .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
         withoutMonth = care.plus(o.overhead().cash);
         watering = s.line(
                 "watering_cash",
-                "Water, feed, pumping, care of the lines, planting again",
+                "Water, nutrient solution, pumping, irrigation maintenance, replanting",
                 yearly,
                 lookup(o.watering().cost.running, ways.key, choice).plus(care));
         Formula alike = o.labour()
@@ -111,7 +111,7 @@ final class RunningCosts {
         interest = new OperatingInterest(b, entries, ways, new OperatingInterest.Expense(byWay, watering, alike));
         cash = s.line(
                 "running_cash",
-                "Running: water, work, inputs, energy, overhead",
+                "Running: water, labour, inputs, energy, overhead",
                 yearly,
                 watering.plus(o.labour().cash)
                         .plus(o.labour().inputs)

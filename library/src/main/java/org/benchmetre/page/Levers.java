@@ -1,24 +1,18 @@
 package org.benchmetre.page;
 
 import java.util.List;
-import org.benchmetre.budget.Line;
 
 /**
  * Entries that have their home here, beside what they move: label, value, unit.
  *
  * @param title words above
- * @param entries single entries
+ * @param rows single entries, under labels of a word or two
  */
-public record Levers(String title, List<Line> entries) implements Block {
+public record Levers(String title, List<FigureRow> rows) implements Block {
 
-    /** Refuses entries with an axis. */
+    /** Keeps the list as it is. */
     public Levers {
-        entries = List.copyOf(entries);
-        for (Line entry : entries) {
-            if (!entry.axes().isEmpty()) {
-                throw new IllegalArgumentException("A lever is a single entry, but found " + entry + ".");
-            }
-        }
+        rows = List.copyOf(rows);
     }
 
     @Override

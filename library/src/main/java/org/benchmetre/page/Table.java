@@ -1,14 +1,11 @@
 package org.benchmetre.page;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 
 /**
@@ -20,9 +17,16 @@ import org.benchmetre.budget.Line;
  * @param rows which rows, in order
  * @param bySize what decides the order of the rows of the axis, as written; empty for the order given
  * @param note a sentence below, or the empty text
+ * @param product columns of which two multiplied give the third to the printed digits, if any do
  */
 public record Table(
-        String title, Axis axis, List<Column> columns, List<TableRow> rows, Optional<BySize> bySize, String note)
+        String title,
+        Axis axis,
+        List<Column> columns,
+        List<TableRow> rows,
+        Optional<BySize> bySize,
+        String note,
+        Optional<Product> product)
         implements Block {
 
     /** Keeps the lists as they are. */
@@ -46,7 +50,8 @@ public record Table(
                 List.of(columns),
                 IntStream.range(0, axis.filled()).mapToObj(TableRow::at).toList(),
                 Optional.empty(),
-                "");
+                "",
+                Optional.empty());
     }
 
     /**
@@ -56,7 +61,7 @@ public record Table(
      * @return the table
      */
     public Table rows(List<TableRow> chosen) {
-        return new Table(title, axis, columns, chosen, bySize, note);
+        return new Table(title, axis, columns, chosen, bySize, note, product);
     }
 
     /**
@@ -66,7 +71,7 @@ public record Table(
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, Optional.of(new BySize(line, axis.size())), note);
+        return new Table(title, axis, columns, rows, Optional.of(new BySize(line, axis.size())), note, product);
     }
 
     /**
@@ -76,35 +81,8 @@ public record Table(
      * @return the table
      */
     public Table most(int rowsShown) {
-        return new Table(title, axis, columns, rows, bySize.map(by -> new BySize(by.line(), rowsShown)), note);
-    }
-
-    /**
-     * The rows as they stand: those of the axis by size where that decides, at the places that such rows have; all others stay.
-     *
-     * @param number what a cell shows; of two sizes the sign does not count
-     * @return the rows shown
-     */
-    public List<TableRow> ordered(ToDoubleFunction<CellRef> number) {
-        if (bySize.isEmpty()) {
-            return rows;
-        }
-        Column size = Column.of("", bySize.get().line());
-        Iterator<TableRow> sorted = rows.stream()
-                .filter(row -> row.index() >= 0)
-                .sorted(Comparator.comparingDouble(
-                        row -> -Math.abs(number.applyAsDouble(size.cell(axis, row.index())))))
-                .limit(bySize.get().most())
-                .iterator();
-        List<TableRow> all = new ArrayList<>();
-        for (TableRow row : rows) {
-            if (row.index() < 0) {
-                all.add(row);
-            } else if (sorted.hasNext()) {
-                all.add(sorted.next());
-            }
-        }
-        return all;
+        Optional<BySize> fewer = bySize.map(by -> new BySize(by.line(), rowsShown));
+        return new Table(title, axis, columns, rows, fewer, note, product);
     }
 
     /**
@@ -114,7 +92,41 @@ public record Table(
      * @return the table
      */
     public Table note(String words) {
-        return new Table(title, axis, columns, rows, bySize, words);
+        return new Table(title, axis, columns, rows, bySize, words, product);
+    }
+
+    /**
+     * The same table, in each row of whose axis quantity times price is the value to the printed digits.
+     *
+     * @param law three of the table's columns
+     * @return the table
+     */
+    public Table product(Product law) {
+        return new Table(title, axis, columns, rows, bySize, note, Optional.of(law));
+    }
+
+    /**
+     * The cells that say whether a row is nothing. Of a product they leave out quantity and price, since a quantity that has no price
+     * is nothing either.
+     *
+     * @param row of this table
+     * @return numbers, which are all zero where the row is nothing
+     */
+    public List<CellRef> decisive(TableRow row) {
+        if (row.index() < 0) {
+            return row.cells().stream()
+                    .filter(cell -> cell != null && cell.line().kind() == Kind.NUMBER)
+                    .toList();
+        }
+        return columns.stream()
+                .filter(column -> column.line().kind() == Kind.NUMBER && !isFactor(column))
+                .map(column -> column.cell(axis, row.index()))
+                .toList();
+    }
+
+    private boolean isFactor(Column column) {
+        return product.filter(law -> column.equals(law.quantity()) || column.equals(law.price()))
+                .isPresent();
     }
 
     @Override

@@ -53,7 +53,30 @@ public final class Agreement {
                 figures.number("exact_cost") + figures.number("leftover_value"),
                 "purchase_cost",
                 figures.number("purchase_cost"));
+        cashByMonth(found, figures);
         return List.copyOf(found);
+    }
+
+    /** The calendar against the running cash of a full year: only plants are in the one and not in the other. */
+    private static void cashByMonth(List<String> found, Figures figures) {
+        double paid = figures.number("yield_costs_total")
+                + figures.number("running_cash")
+                + figures.number("parts_repairs_total")
+                + figures.number("charges_cash")
+                + figures.number("plants_cash_year");
+        compare(
+                found,
+                "selling, running_cash, repairs, charges_cash and plants_cash_year",
+                paid,
+                "budget_month_costs over the year",
+                sum(figures, "budget_month_costs"),
+                Math.max(paid, figures.number("receipts_total")));
+        compare(
+                found,
+                "the months of receipts from planting on",
+                sum(figures, "season_receipts"),
+                "receipts_total",
+                figures.number("receipts_total"));
     }
 
     private static double sum(Figures figures, String id) {

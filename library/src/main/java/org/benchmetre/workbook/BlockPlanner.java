@@ -11,7 +11,6 @@ import org.benchmetre.page.BlockVisitor;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
-import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
@@ -25,6 +24,7 @@ import org.benchmetre.page.Sentences;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
+import org.benchmetre.page.shown.ShownTable;
 
 /** Places the blocks of one panel, one below the other, in the columns of the panel. */
 final class BlockPlanner implements BlockVisitor<Void> {
@@ -121,10 +121,10 @@ final class BlockPlanner implements BlockVisitor<Void> {
         head(1, "Value", true);
         head(2, "Unit", false);
         row++;
-        for (Line entry : block.entries()) {
-            CellRef ref = new CellRef(entry, 0);
-            plan.add(words(0, entry.label(), Look.Role.LABEL).to(entry));
-            plan.add(PageCell.of(row, column(1), new PageCell.Typed(ref), Look.Role.ENTRY));
+        for (FigureRow each : block.rows()) {
+            Line entry = each.line();
+            plan.add(words(0, each.label(), Look.Role.LABEL));
+            plan.add(PageCell.of(row, column(1), new PageCell.Typed(new CellRef(entry, 0)), Look.Role.ENTRY));
             plan.add(words(2, plan.typedUnit(entry), Look.Role.UNIT));
             plan.home(entry, row, column(1));
             row++;
@@ -159,22 +159,26 @@ final class BlockPlanner implements BlockVisitor<Void> {
 
     @Override
     public Void table(Table block) {
-        title(block.title());
-        List<Column> shown = block.columns();
-        for (int i = 0; i < shown.size(); i++) {
-            Line line = shown.get(i).line();
-            head(i, plan.headed(shown.get(i).heading(), line), line.kind() != Kind.TEXT);
+        ShownTable shown = plan.shown(block);
+        title(shown.title());
+        int last = block.columns().size();
+        for (int i = 0; i < last; i++) {
+            head(i, shown.heading(i), shown.isOfNumbers(i));
         }
         plan.headRow(row++);
-        List<TableRow> rows = plan.ordered(block);
-        plan.follow(block, rows, row, columns);
-        for (TableRow each : rows) {
-            section(each.heading());
-            boolean nothing = each.hiddenWhileNothing() && plan.isNothing(block, each);
-            for (int i = 0; i < shown.size(); i++) {
-                tableCell(block, each, i);
+        plan.follow(block, shown, row, columns);
+        String section = "";
+        for (TableRow each : shown.rows()) {
+            section = each.heading().isEmpty() ? section : each.heading();
+            boolean folded = shown.isFolded(each);
+            if (!folded) {
+                section(section);
+                section = "";
             }
-            if (nothing) {
+            for (int i = 0; i < last; i++) {
+                tableCell(block, shown, each, i);
+            }
+            if (folded) {
                 plan.fold(row);
             }
             row++;
@@ -184,16 +188,16 @@ final class BlockPlanner implements BlockVisitor<Void> {
         return null;
     }
 
-    private void tableCell(Table block, TableRow each, int place) {
-        CellRef ref = plan.cell(block, each, place);
+    private void tableCell(Table block, ShownTable shown, TableRow each, int place) {
+        CellRef ref = place == 0 && !each.label().isEmpty() ? null : shown.cell(each, place);
         if (ref == null) {
             boolean first = place == 0;
             plan.add(words(place, first ? each.label() : "", first ? label(each.tone()) : number(each.tone())));
-        } else if (block.columns().get(place).typed()) {
+        } else if (block.columns().get(place).typed() && each.index() >= 0) {
             plan.add(PageCell.of(row, column(place), new PageCell.Typed(ref), Look.Role.ENTRY));
             plan.scattered(ref, row, column(place));
         } else {
-            figure(place, ref, plan.columnFormat(block, place, ref), each.tone());
+            figure(place, ref, plan.format(ref.line(), shown.decimals(each, place)), each.tone());
         }
     }
 
@@ -294,9 +298,7 @@ final class BlockPlanner implements BlockVisitor<Void> {
 
     @Override
     public Void entries(EntryList block) {
-        title(block.title());
-        new EntryListPlanner(plan, columns).place(block, row);
-        row += block.entries().size() + 2;
+        row = new EntryListPlanner(plan, columns).place(block, row);
         return null;
     }
 

@@ -53,7 +53,9 @@ final class BoxWriter {
         }
         for (Line line : schedule.lines()) {
             pen.words(head, column, cells.label(line), headRole(line));
-            pen.words(head + 1, column, cells.unit(line), Look.Role.HEAD_UNIT);
+            if (!plan.budget().isRepeated(line)) {
+                pen.words(head + 1, column, cells.unit(line), Look.Role.HEAD_UNIT);
+            }
             cells.write(pen, line);
             column++;
         }
@@ -83,14 +85,15 @@ final class BoxWriter {
         }
     }
 
+    /** The rows of what is repeated for a case have no names: they are those of the line that is repeated. */
     private void block(int top, Line line) {
         Axis down = SheetPlan.down(line);
         String unit = cells.unit(line);
-        pen.words(top, 0, cells.label(line), Look.Role.BLOCK);
-        headAcross(top + 1, SheetPlan.across(line), down.title(), "Unit");
-        for (int row = 0; row < down.size(); row++) {
+        boolean repeated = plan.budget().isRepeated(line);
+        pen.words(top, 0, cells.label(line) + (unit.isEmpty() ? "" : ", " + unit), Look.Role.BLOCK);
+        headAcross(top + 1, SheetPlan.across(line), down.title(), "");
+        for (int row = 0; !repeated && row < down.size(); row++) {
             cells.name(pen, top + 2 + row, 0, down, row, Look.Role.WORDS);
-            pen.words(top + 2 + row, 1, down.isSpare(row) ? "" : unit, Look.Role.WORDS);
         }
         cells.write(pen, line);
     }

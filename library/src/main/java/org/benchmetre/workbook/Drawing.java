@@ -1,9 +1,11 @@
 package org.benchmetre.workbook;
 
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -57,12 +59,11 @@ final class Drawing {
         new PageWriter(plan, page, cells, pen).write();
         head(page, pen);
         boolean first = page == plan.pages().get(0);
-        if (first) {
-            contents(page, pen);
-        }
+        int end = first ? contents(page, pen) : page.end();
         pen.finish();
         charts.draw(page);
-        finish.page(sheet, page);
+        double points = IntStream.range(0, end).mapToDouble(pen::pointsOf).sum();
+        finish.page(sheet, page, points);
     }
 
     /** Name and question of the page at the left, title of the plan and year of its prices at the right. */
@@ -81,26 +82,40 @@ final class Drawing {
         pen.spread(1, middle, last, cells.text(heading));
     }
 
-    /** Where to look: every other page with its question, below all else. */
-    private void contents(PagePlan first, Pen pen) {
+    /** Where to look: every other page with its question, below all else. Answers the first row below. */
+    private int contents(PagePlan first, Pen pen) {
         List<Page> others = setup.pages().subList(1, setup.pages().size());
         int row = first.end();
         if (others.isEmpty()) {
-            return;
+            return row;
         }
         pen.words(row++, 0, "Where to look", Look.Role.HEADING);
+        List<Spot> targets = new ArrayList<>();
+        List<String> questions = new ArrayList<>();
         for (Page other : others) {
-            pen.words(row, 0, other.name(), Look.Role.LINK);
-            pen.link(row, 0, new Spot(other.name(), 0, 0));
-            pen.across(row, 1, first.lastColumn(), other.question(), Look.Role.ASIDE_LEFT);
-            row++;
+            targets.add(new Spot(other.name(), 0, 0));
+            questions.add(other.question());
         }
-        if (!plan.sheets().isEmpty()) {
-            SheetPlan workings = plan.sheets().iterator().next();
-            pen.words(row, 0, "Workings", Look.Role.LINK);
-            pen.link(row, 0, new Spot(workings.name(), 0, 0));
-            pen.across(row, 1, first.lastColumn(), "How was each figure made?", Look.Role.ASIDE_LEFT);
+        plan.sheets().stream().findFirst().ifPresent(workings -> {
+            targets.add(new Spot(workings.name(), 0, 0));
+            questions.add("How was each figure made? And the sheets behind it.");
+        });
+        int rows = (targets.size() + 1) / 2;
+        for (int i = 0; i < targets.size(); i++) {
+            boolean right = i >= rows;
+            int at = row + i % rows;
+            int column = right ? first.middle() : 0;
+            pen.words(at, column, targets.get(i).sheet(), Look.Role.LINK);
+            pen.link(at, column, targets.get(i));
+            pen.across(
+                    at,
+                    column + 1,
+                    right ? first.lastColumn() : first.middle() - 1,
+                    questions.get(i),
+                    Look.Role.ASIDE_LEFT);
         }
+        row += rows;
+        return row;
     }
 
     private void sheet(SheetPlan sheet) {

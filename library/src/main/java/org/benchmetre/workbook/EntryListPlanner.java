@@ -2,6 +2,7 @@ package org.benchmetre.workbook;
 
 import java.util.List;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Ends;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
@@ -15,7 +16,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(40, 17, 9, 12, 10, 9, 9, 10, 34);
+    static final List<Integer> WIDTHS = List.of(42, 18, 11, 8, 6, 8, 8, 9, 55);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;
@@ -34,18 +35,27 @@ final class EntryListPlanner {
         this.columns = columns;
     }
 
-    void place(EntryList block, int top) {
-        List<String> heads = List.of(
-                "Entry", "Value", "Unit", "Counts as", "Unit", "Usual low", "Usual high", "Mark", "Source and notes");
-        for (int i = 0; i < heads.size(); i++) {
-            boolean number = i == VALUE || i == COUNTS_AS || i == LOW || i == HIGH;
-            words(top, i, heads.get(i), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD);
+    /** Places a group of entries, headings once a page. Answers the first row below. */
+    int place(EntryList block, int top) {
+        int row = top;
+        if (plan.firstHeadRow() < 0) {
+            heads(row++);
         }
-        plan.headRow(top);
-        int row = top + 1;
+        words(row++, 0, block.title(), Look.Role.SECTION);
         for (Line line : block.entries()) {
             place(line, row++);
         }
+        return row;
+    }
+
+    private void heads(int row) {
+        List<String> heads =
+                List.of("Entry", "Value", "Unit", "Counts as", "Unit", "From", "To", "Mark", "Source and notes");
+        for (int i = 0; i < heads.size(); i++) {
+            boolean number = i == VALUE || i == COUNTS_AS || i == LOW || i == HIGH;
+            words(row, i, heads.get(i), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD);
+        }
+        plan.headRow(row);
     }
 
     private void words(int row, int place, String text, Look.Role role) {
@@ -65,8 +75,9 @@ final class EntryListPlanner {
         words(row, UNIT, plan.typedUnit(line), Look.Role.UNIT);
         countsAs(line, row);
         Plausible usual = plan.usualAsTyped(line);
-        bound(row, LOW, usual.low());
-        bound(row, HIGH, usual.high());
+        Ends ends = plan.ends(line).orElse(null);
+        end(row, LOW, ends == null ? null : ends.low(), usual.low());
+        end(row, HIGH, ends == null ? null : ends.high(), usual.high());
         Given given = plan.given(line);
         words(row, MARK, plan.mark(line, given), Look.Role.UNIT);
         Entry entry = plan.entry(line);
@@ -83,8 +94,12 @@ final class EntryListPlanner {
         }
     }
 
-    private void bound(int row, int place, double bound) {
-        if (Double.isFinite(bound)) {
+    /** An end of the usual range: an entry of its own, or what is documented. */
+    private void end(int row, int place, Line entry, double bound) {
+        if (entry != null) {
+            plan.add(PageCell.of(row, columns.get(place), new PageCell.Typed(new CellRef(entry, 0)), Look.Role.ENTRY));
+            plan.home(entry, row, columns.get(place));
+        } else if (Double.isFinite(bound)) {
             plan.add(PageCell.of(row, columns.get(place), new PageCell.Bound(bound), Look.Role.USUAL)
                     .as(NumberFormats.ofNumber(bound)));
         }

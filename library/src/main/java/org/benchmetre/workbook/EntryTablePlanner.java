@@ -1,6 +1,7 @@
 package org.benchmetre.workbook;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
@@ -18,6 +19,9 @@ final class EntryTablePlanner {
     private static final int LONG = 14;
 
     private static final int NAME_WIDTH = 26;
+    private static final int BAND_WIDTH = 11;
+    private static final int MOST_COLUMNS = 13;
+    private static final int SOURCE_SPAN = 5;
     private static final int PERIOD_WIDTH = 8;
     private static final int UNIT_WIDTH = 12;
 
@@ -70,16 +74,33 @@ final class EntryTablePlanner {
         plan.headRow(row);
         row++;
         for (Run run : runs) {
+            boolean several = run.columns().size() > 1;
+            if (several) {
+                plan.add(PageCell.of(row++, 0, new PageCell.Plain(run.line().label()), Look.Role.SECTION));
+            }
             plan.home(run.line(), tablePlace(run.line(), periods, row, 2, false));
             for (Column column : run.columns()) {
-                plan.add(PageCell.of(row, 0, new PageCell.Plain(column.heading()), Look.Role.LABEL));
+                plan.add(PageCell.of(
+                        row,
+                        0,
+                        several ? named(column, periods) : new PageCell.Plain(column.heading()),
+                        Look.Role.LABEL));
                 plan.add(PageCell.of(row, 1, new PageCell.Plain(plan.unit(run.line())), Look.Role.UNIT));
                 for (int i = 0; i < periods.size(); i++) {
-                    entry(row, 2 + i, column.cell(periods, i));
+                    entry(row, 2 + i, 2 + i, column.cell(periods, i));
                 }
                 row++;
             }
         }
+    }
+
+    /** The name of the row of its other axis. */
+    private static PageCell.Content named(Column column, Axis periods) {
+        Axis other = column.line().axes().stream()
+                .filter(axis -> axis != periods)
+                .findFirst()
+                .orElseThrow();
+        return new PageCell.Named(other, column.fixed().on(other));
     }
 
     private TablePlace tablePlace(Line line, Axis axis, int top, int column, boolean down) {
@@ -88,30 +109,42 @@ final class EntryTablePlanner {
         return new TablePlace(plan.name(), top, column, down ? axis : other, down ? other : axis);
     }
 
-    private void bands(Axis axis, List<Run> runs) {
+    private void bands(Axis axis, List<Run> given) {
+        List<Run> runs = namesFirst(axis, given);
         boolean inOne = axis.size() >= LONG;
         List<Run> band = new ArrayList<>();
-        int width = 0;
         boolean first = true;
         for (Run run : runs) {
-            int more = run.columns().size() * plan.entryWidth(run.line());
-            if (!inOne && !band.isEmpty() && width + more > PagePlan.WIDTH) {
-                band(axis, band, first);
+            if (!inOne && !band.isEmpty() && span(band) + span(run) > MOST_COLUMNS) {
+                band(axis, band, first, false);
                 first = false;
                 band.clear();
-                width = NAME_WIDTH;
             }
             band.add(run);
-            width += more;
         }
-        band(axis, band, first);
+        band(axis, band, first, inOne);
     }
 
-    private void band(Axis axis, List<Run> runs, boolean first) {
+    /** The names of the rows lead, their keys follow. */
+    private List<Run> namesFirst(Axis axis, List<Run> runs) {
+        List<Run> sorted = new ArrayList<>(runs);
+        sorted.sort(Comparator.comparing(run -> !plan.namesRows(axis, run.line())));
+        return sorted;
+    }
+
+    private static int span(List<Run> runs) {
+        return runs.stream().mapToInt(EntryTablePlanner::span).sum();
+    }
+
+    private static int span(Run run) {
+        return ColumnWidths.isSource(run.line()) ? SOURCE_SPAN : run.columns().size();
+    }
+
+    private void band(Axis axis, List<Run> runs, boolean first, boolean inOne) {
         int top = row + 1;
         int column = 0;
+        plan.widen(0, NAME_WIDTH);
         if (!first) {
-            plan.widen(0, NAME_WIDTH);
             head(0, axis.title(), false);
             for (int i = 0; i < axis.size(); i++) {
                 plan.add(PageCell.of(top + i, 0, new PageCell.Named(axis, i), Look.Role.LABEL));
@@ -120,13 +153,16 @@ final class EntryTablePlanner {
         }
         for (Run run : runs) {
             plan.home(run.line(), tablePlace(run.line(), axis, top, column, true));
+            int span = inOne || !ColumnWidths.isSource(run.line()) ? 1 : SOURCE_SPAN;
             for (Column each : run.columns()) {
-                plan.widen(column, plan.entryWidth(run.line()));
+                for (int i = column; column > 0 && i < column + span; i++) {
+                    plan.widen(i, inOne ? plan.entryWidth(run.line()) : BAND_WIDTH);
+                }
                 head(column, plan.headed(each.heading(), run.line()), !plan.isText(run.line()));
                 for (int i = 0; i < axis.size(); i++) {
-                    entry(top + i, column, each.cell(axis, i));
+                    entry(top + i, column, column + span - 1, each.cell(axis, i));
                 }
-                column++;
+                column += span;
             }
         }
         plan.headRow(row);
@@ -137,7 +173,8 @@ final class EntryTablePlanner {
         plan.add(PageCell.of(row, column, new PageCell.Plain(text), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD));
     }
 
-    private void entry(int at, int column, CellRef ref) {
-        plan.add(PageCell.of(at, column, new PageCell.Typed(ref), Look.Role.ENTRY));
+    private void entry(int at, int column, int last, CellRef ref) {
+        plan.add(PageCell.of(at, column, new PageCell.Typed(ref), Look.Role.ENTRY)
+                .until(last));
     }
 }

@@ -70,6 +70,15 @@ final class Grid {
         row(row).folded = folded;
     }
 
+    /** The height of a row; none for one that is as rows are, 0 for one that is folded away. */
+    double height(int row) {
+        GridRow known = rows.get(row);
+        if (known == null) {
+            return Double.NaN;
+        }
+        return known.folded ? 0 : known.points;
+    }
+
     private void set(int row, int column, String type, String formula, String value) {
         GridCell cell = cell(row, column);
         cell.type = type;

@@ -11,6 +11,7 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Decimals;
@@ -20,6 +21,9 @@ final class NumberFormats {
 
     private static final Set<String> COUNTED =
             Set.of("plant", "pack", "bench", "outlet", "zone", "container", "item", "line", "crop");
+    /** Decimals of what is typed that are shown; the cell holds all. */
+    private static final int MOST_TYPED = 4;
+
     private static final double WIDEST = 1e9;
     /** Below this a figure is what rounding left of a difference. */
     static final double NOISE = 1e-11;
@@ -30,6 +34,7 @@ final class NumberFormats {
     private final Budget budget;
     private final MoneyFormats money;
     private final Map<Line, String> chosen = new HashMap<>();
+    private final Map<Line, String> typed = new HashMap<>();
 
     NumberFormats(Figures figures) {
         this.figures = figures;
@@ -67,6 +72,22 @@ final class NumberFormats {
                 .mapToDouble(ref -> figures.number(ref.line(), ref.cell()))
                 .toArray();
         return of(Decimals.of(first.unit(), values, MinorUnit.decimals(budget.currency())));
+    }
+
+    /** One format for an entry as it is typed: no digit of it is lost. */
+    String typed(Line line) {
+        return typed.computeIfAbsent(line, this::chooseTyped);
+    }
+
+    private String chooseTyped(Line line) {
+        List<Given> givens = budget.given(line).stream().filter(Given::filled).toList();
+        Unit unit = givens.isEmpty() ? line.unit() : givens.get(0).typedIn();
+        Decimals decimals =
+                Decimals.exact(unit, givens.stream().mapToDouble(Given::typed).toArray());
+        int least = unit.hasMoney() ? MinorUnit.decimals(budget.currency()) : 0;
+        int count = Math.max(least, Math.min(MOST_TYPED, decimals.count()));
+        String fewest = count == 0 ? "" : "." + "0".repeat(count);
+        return (decimals.thousands() ? "#,##0" : "0") + fewest;
     }
 
     /** A format of a number of decimals. */

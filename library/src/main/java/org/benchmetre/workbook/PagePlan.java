@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Ends;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -23,6 +24,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
+import org.benchmetre.page.Decimals;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
 import org.benchmetre.page.EvidenceCount;
@@ -30,18 +32,24 @@ import org.benchmetre.page.Page;
 import org.benchmetre.page.Panel;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
+import org.benchmetre.page.shown.ShownCells;
+import org.benchmetre.page.shown.ShownTable;
 
 /** Where the blocks of one page stand: every cell, its charts, the rows that are folded away, and the entries that live there. */
 final class PagePlan {
 
     /** Letters across a page that is read without a glass, on a screen and in print. */
-    static final int WIDTH = 150;
+    static final int WIDTH = 165;
 
     private static final int FIRST_ROW = 3;
     /** How much wider than a page a sheet may be, so that letters of ten points print with eight. */
-    private static final double LEAST_SCALE = 1.15;
+    private static final double LEAST_SCALE = 1.05;
+
+    /** How small letters of ten points may be printed. */
+    static final double LEAST_PRINT = 0.805;
 
     private static final int GAP = 2;
+    private static final int SOURCE_WIDTH = 44;
 
     private final Page page;
     private final List<Page> all;
@@ -285,6 +293,11 @@ final class PagePlan {
         return unit(line, isConverted(line) ? given(line).typedIn() : line.unit());
     }
 
+    /** The entries that hold the ends of an entry's usual range. */
+    Optional<Ends> ends(Line line) {
+        return budget.ends(line);
+    }
+
     /** The usual range in the unit of the cell that is typed in. */
     Plausible usualAsTyped(Line line) {
         Plausible usual = budget.range(line, 0).range();
@@ -313,8 +326,9 @@ final class PagePlan {
 
     /** A heading with the unit of its column. */
     String headed(String heading, Line line) {
-        String unit = unit(line);
-        return unit.isEmpty() ? heading : heading.isEmpty() ? unit : heading + ", " + unit;
+        return line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH
+                ? heading
+                : new ShownCells(figures).withUnit(heading, line.unit());
     }
 
     List<CellRef> cells(Line line) {
@@ -327,48 +341,24 @@ final class PagePlan {
         return formats.of(refs);
     }
 
-    /** The format of a cell of a table: that of all cells of its column in its unit. */
-    String columnFormat(Table block, int place, CellRef ref) {
-        return formats.of(block.rows().stream()
-                .map(row -> cell(block, row, place))
-                .filter(Objects::nonNull)
-                .filter(other -> other.line().unit().equals(ref.line().unit()))
-                .toList());
+    /** A table as it is shown. */
+    ShownTable shown(Table block) {
+        return new ShownTable(new ShownCells(figures), block);
     }
 
-    /** What stands in a row of a table, or null. */
-    CellRef cell(Table block, TableRow row, int place) {
-        if (row.index() < 0) {
-            return place < row.cells().size() ? row.cells().get(place) : null;
-        }
-        boolean labelled = place == 0 && !row.label().isEmpty();
-        return labelled ? null : block.columns().get(place).cell(block.axis(), row.index());
-    }
-
-    /** Whether all numbers of a row are zero as written. */
-    boolean isNothing(Table block, TableRow row) {
-        return IntStream.range(0, block.columns().size())
-                .mapToObj(place -> cell(block, row, place))
-                .filter(Objects::nonNull)
-                .filter(ref -> ref.line().kind() != Kind.TEXT
-                        && budget.entry(ref.line()).isEmpty())
-                .allMatch(ref ->
-                        figures.hasReason(ref.line(), ref.cell()) || figures.number(ref.line(), ref.cell()) == 0);
-    }
-
-    /** The rows of a table in the order in which they stand. */
-    List<TableRow> ordered(Table block) {
-        return block.ordered(cell -> figures.number(cell.line(), cell.cell()));
+    /** The format of a cell in a column of so many decimals. */
+    String format(Line line, Decimals decimals) {
+        return line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH ? formats.of(line) : NumberFormats.of(decimals);
     }
 
     /** Keeps where the columns of a sorted table stand, for a chart of the same order. */
-    void follow(Table block, List<TableRow> rows, int row, List<Integer> columns) {
+    void follow(Table block, ShownTable shown, int row, List<Integer> columns) {
         if (block.bySize().isPresent()) {
             for (int i = 0; i < block.columns().size(); i++) {
                 Axis axis = block.axis();
                 followed.put(block.columns().get(i).line(), new TablePlace(name(), row, columns.get(i), axis, null));
             }
-            order.put(block.axis(), rows.stream().map(TableRow::index).toList());
+            order.put(block.axis(), shown.rows().stream().map(TableRow::index).toList());
         }
     }
 
@@ -377,16 +367,24 @@ final class PagePlan {
         return order.getOrDefault(axis, List.of());
     }
 
+    /** Whether a line names the rows of an axis. */
+    boolean namesRows(Axis axis, Line line) {
+        return budget.rowName(axis).filter(name -> name == line).isPresent();
+    }
+
     /** How wide an entry column is, by what it holds. */
     int entryWidth(Line line) {
         if (!isText(line)) {
-            return 9;
+            return 8;
+        }
+        if (ColumnWidths.isSource(line)) {
+            return SOURCE_WIDTH;
         }
         int longest = budget.given(line).stream()
                 .mapToInt(given -> homes.shown(line, given.text()).length())
                 .max()
                 .orElse(0);
-        return Math.min(30, Math.max(9, longest + 2));
+        return Math.min(20, Math.max(8, longest + 2));
     }
 
     /** The page that has the cautions in full. */

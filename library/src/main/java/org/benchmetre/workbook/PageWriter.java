@@ -77,6 +77,9 @@ final class PageWriter {
         if (content instanceof PageCell.Plain plain) {
             return plain.text();
         }
+        if (content instanceof PageCell.Typed typed) {
+            return cells.typedText(typed.ref());
+        }
         return content instanceof PageCell.Shown shown ? cells.text(shown.ref()) : "";
     }
 

@@ -15,8 +15,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 /** Writes cells of one sheet, and makes rows tall enough for the texts that wrap in them. */
 final class Pen {
 
-    private static final double LINE_POINTS = 13.2;
-    private static final double LETTERS_PER_WIDTH = 1.25;
+    private static final double LINE_POINTS = 12.9;
+    private static final double LETTERS_PER_WIDTH = 1.12;
+    /** Letters that the edges of a cell take. */
+    private static final double MARGIN = 2.6;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
 
@@ -32,6 +34,11 @@ final class Pen {
         this.sheet = sheet;
         this.grid = sheet.grid();
         this.styles = styles;
+    }
+
+    /** The name of its sheet. */
+    String sheet() {
+        return sheet.getSheetName();
     }
 
     void width(int column, double characters) {
@@ -149,7 +156,7 @@ final class Pen {
     }
 
     private void reserve(int row, String text, double width) {
-        int lines = lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - 2));
+        int lines = lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - MARGIN));
         if (lines > 1) {
             linesOfRow.merge(row, lines, Math::max);
         }
@@ -183,6 +190,12 @@ final class Pen {
     void height(int row, double points) {
         grid.height(row, points);
         linesOfRow.remove(row);
+    }
+
+    /** How tall a row is. */
+    double pointsOf(int row) {
+        double set = grid.height(row);
+        return Double.isNaN(set) ? LINE_POINTS : set;
     }
 
     /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */

@@ -12,6 +12,7 @@ final class SheetFinish {
     private static final int ANSWER_TAB = 0x33515C;
     private static final int ENTRIES_TAB = 0xC08A3E;
     private static final int WORKINGS_TAB = 0xB8C2C4;
+    private static final double POINTS_OF_AN_INCH = 72;
     private static final double MARGIN_INCHES = 0.4;
     private static final double FOOT_INCHES = 0.6;
     private static final double FOOTER_INCHES = 0.3;
@@ -27,7 +28,7 @@ final class SheetFinish {
         this.title = title.length() <= LONGEST_FOOTER ? title : title.substring(0, LONGEST_FOOTER - 3) + "...";
     }
 
-    void page(XSSFSheet sheet, PagePlan page) {
+    void page(XSSFSheet sheet, PagePlan page, double points) {
         boolean entries = page.page().kind() == Page.Kind.ENTRIES;
         sheet.setTabColor(Styles.colour(entries ? ENTRIES_TAB : ANSWER_TAB));
         int head = page.firstHeadRow();
@@ -38,25 +39,31 @@ final class SheetFinish {
                 sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
             }
         }
-        print(sheet, page.pagesAcross());
+        print(sheet, page.pagesAcross(), pagesDown(page, points));
         protect(sheet);
+    }
+
+    /** As few pages as keep letters legible. */
+    private int pagesDown(PagePlan page, double points) {
+        double height = paper.shortPoints() - POINTS_OF_AN_INCH * (MARGIN_INCHES + FOOT_INCHES);
+        return (int) Math.max(1, Math.ceil(points * PagePlan.LEAST_PRINT / height));
     }
 
     void workings(XSSFSheet sheet) {
         sheet.setTabColor(Styles.colour(WORKINGS_TAB));
         sheet.setRowSumsBelow(false);
-        print(sheet, 1);
+        print(sheet, 1, 0);
         protect(sheet);
     }
 
-    private void print(XSSFSheet sheet, int pagesAcross) {
+    private void print(XSSFSheet sheet, int pagesAcross, int pagesDown) {
         sheet.setDisplayGridlines(false);
         PrintSetup print = sheet.getPrintSetup();
         print.setLandscape(true);
         print.setPaperSize(paper.code());
         sheet.setFitToPage(true);
         print.setFitWidth((short) pagesAcross);
-        print.setFitHeight((short) 0);
+        print.setFitHeight((short) pagesDown);
         print.setFooterMargin(FOOTER_INCHES);
         sheet.setMargin(PageMargin.LEFT, MARGIN_INCHES);
         sheet.setMargin(PageMargin.RIGHT, MARGIN_INCHES);

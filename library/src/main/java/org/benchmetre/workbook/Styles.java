@@ -25,7 +25,9 @@ final class Styles {
     private static final int PANEL_FILL = 0xEEF3F2;
     private static final int ALERT_INK = 0x9A3412;
     private static final int LINK_INK = 0x245A8D;
-    private static final String FACE = "Calibri";
+    private static final String FACE = "Arial";
+
+    private static final int USUAL_POINTS = 10;
 
     private final XSSFWorkbook workbook;
     private final Map<Look, XSSFCellStyle> made = new HashMap<>();
@@ -36,6 +38,9 @@ final class Styles {
 
     Styles(XSSFWorkbook workbook) {
         this.workbook = workbook;
+        XSSFFont usual = workbook.getFontAt(0); // what widths of columns are counted in
+        usual.setFontName(FACE);
+        usual.setFontHeightInPoints((short) USUAL_POINTS);
     }
 
     XSSFCellStyle of(Look look) {

@@ -18,7 +18,6 @@ final class ValueCells {
     private final WorkbookPlan plan;
     private final Figures figures;
     private final Budget budget;
-    private final Addresses addresses;
     private final NumberFormats formats;
     private final TypedCells typedCells;
 
@@ -26,9 +25,12 @@ final class ValueCells {
         this.plan = plan;
         this.figures = figures;
         this.budget = figures.budget();
-        this.addresses = new CellPlaces(plan);
         this.formats = new NumberFormats(figures);
-        this.typedCells = new TypedCells(plan, addresses);
+        this.typedCells = new TypedCells(plan);
+    }
+
+    private Addresses from(String sheet) {
+        return new CellPlaces(plan, sheet);
     }
 
     /** What a single text line says. */
@@ -39,6 +41,12 @@ final class ValueCells {
     /** What a cell says. */
     String text(CellRef ref) {
         return figures.text(ref.line(), ref.cell());
+    }
+
+    /** The text that is typed for a cell; empty for a number. */
+    String typedText(CellRef ref) {
+        String text = budget.given(ref.line()).get(ref.cell()).text();
+        return plan.homes().shown(ref.line(), text);
     }
 
     /** Writes all cells of a line where the plan puts them. */
@@ -60,7 +68,7 @@ final class ValueCells {
                 Line names = budget.rowName(axis).orElse(null);
                 if (shows && names != null && axis.isSpare(index)) {
                     Spot spot = plan.spot(line, cell);
-                    pen.hideWhen(spot.row(), spot.column(), addresses.cell(names, index) + "=\"\"");
+                    pen.hideWhen(spot.row(), spot.column(), from(spot.sheet()).cell(names, index) + "=\"\"");
                 }
             }
         }
@@ -70,7 +78,7 @@ final class ValueCells {
         Spot spot = plan.spot(line, cell);
         Formula formula = budget.formula(line).orElse(null);
         if (formula != null) {
-            formula(pen, spot, line, cell, FormulaText.of(line, formula, cell, addresses), format(line, cell));
+            formula(pen, spot, line, cell, FormulaText.of(line, formula, cell, from(spot.sheet())), format(line, cell));
         } else if (budget.isSolved(line)) {
             solved(pen, spot, line, cell);
         } else if (plan.homes().isApart(line)) {
@@ -121,14 +129,19 @@ final class ValueCells {
             return;
         }
         boolean converted = plan.isConverted(line);
-        String format = converted ? NumberFormats.ofNumber(given.typed()) : format(line, cell);
+        String format = formats.typed(line);
         Look look = Look.number(Look.Role.ENTRY, format);
-        boolean blank = !given.filled() && line.axes().stream().noneMatch(Axis::isOrdered);
+        boolean blank = !given.filled() && mayBeBlank(line);
         if (blank) {
             pen.blank(spot.row(), spot.column(), look);
         } else {
             pen.number(spot.row(), spot.column(), converted ? given.typed() : given.number(), look);
         }
+    }
+
+    /** In a row of periods alone a blank cell takes its default; what stands there is shown. */
+    static boolean mayBeBlank(Line line) {
+        return line.axes().isEmpty() || line.axes().stream().anyMatch(axis -> !axis.isOrdered());
     }
 
     private String format(Line line, int cell) {
@@ -163,13 +176,13 @@ final class ValueCells {
         Spot typed = plan.typedSpot(line, ref.cell());
         String cell = plan.homes().isApart(line) && line.axes().isEmpty()
                 ? TypedCells.name(line)
-                : line.axes().isEmpty() ? line.id() : typed.reference();
+                : line.axes().isEmpty() ? line.id() : typed.seenFrom(spot.sheet());
         String formula = "IF(" + cell + "=\"\",\"\"," + cell + ")";
         if (line.kind() == Kind.TEXT) {
             pen.formula(spot.row(), spot.column(), formula, plan.homes().shown(line, given.text()), Look.of(role));
         } else {
             boolean converted = plan.isConverted(line);
-            String format = converted ? NumberFormats.ofNumber(given.typed()) : format(line, ref.cell());
+            String format = formats.typed(line);
             double number = converted ? given.typed() : given.number();
             pen.formula(spot.row(), spot.column(), formula, number, Look.number(role, format));
         }
@@ -178,7 +191,7 @@ final class ValueCells {
     /** Writes a figure by reference to the cell of a line. */
     void shown(Pen pen, Spot spot, CellRef ref, Look.Role role, String format) {
         Line line = ref.line();
-        String cell = addresses.cell(line, ref.cell());
+        String cell = from(spot.sheet()).cell(line, ref.cell());
         boolean mayBeBlank = line.kind() == Kind.TEXT && budget.entry(line).isPresent();
         String formula = mayBeBlank ? "IF(" + cell + "=\"\",\"\"," + cell + ")" : cell;
         if (line.kind() == Kind.TEXT || figures.hasReason(line, ref.cell())) {
@@ -198,7 +211,7 @@ final class ValueCells {
             pen.words(row, column, key, role);
             return;
         }
-        String cell = addresses.cell(names, index);
+        String cell = from(pen.sheet()).cell(names, index);
         String text = "IF(" + cell + "=\"\",\"\"," + cell + ")";
         pen.formula(row, column, text, figures.text(names, index), Look.of(role));
     }

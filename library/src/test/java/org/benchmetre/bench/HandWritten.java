@@ -20,7 +20,7 @@ final class HandWritten {
             "purchase_cost",
             "leftover_value");
 
-    /** Drivers in the order of their array; the last two depend on the way to water. */
+    /** Drivers in the order of their array; the last two depend on the irrigation system. */
     static final List<String> DRIVERS = List.of(
             "one",
             "bench_metres",
@@ -77,12 +77,12 @@ final class HandWritten {
         return outputs(budget).stream().map(line -> new CellRef(line, 0)).toList();
     }
 
-    /** Computes one case, and of the ways to water and the kinds of plant only those chosen. */
+    /** Computes one case, and of the irrigation systems and the kinds of plant only those chosen. */
     void chosen(double[] x, double[] out) {
         run(x, ways.chosen(), ways.chosen() + 1, stock.chosen(), stock.chosen() + 1, out);
     }
 
-    /** Computes one case with every way to water and every kind of plant, as the budget does before it looks up those chosen. */
+    /** Computes one case with every irrigation system and every kind of plant, as the budget does before it looks up those chosen. */
     void every(double[] x, double[] out) {
         run(x, 0, costByWay.length, 0, costByStock.length, out);
     }

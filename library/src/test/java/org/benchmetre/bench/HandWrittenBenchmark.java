@@ -47,7 +47,7 @@ public class HandWrittenBenchmark {
         results = new double[CASES][HandWritten.OUTPUTS.size()];
     }
 
-    /** Computes the chosen way to water and the chosen plants only. */
+    /** Computes the chosen irrigation system and the chosen plants only. */
     @Benchmark
     @OperationsPerInvocation(CASES)
     public double[][] chosen() {
@@ -57,7 +57,7 @@ public class HandWrittenBenchmark {
         return results;
     }
 
-    /** Computes every way to water and every kind of plant. */
+    /** Computes every irrigation system and every kind of plant. */
     @Benchmark
     @OperationsPerInvocation(CASES)
     public double[][] every() {

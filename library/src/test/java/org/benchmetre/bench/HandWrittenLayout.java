@@ -2,7 +2,7 @@ package org.benchmetre.bench;
 
 import org.benchmetre.budget.Rounding;
 
-/** House, planting, trough and blend by hand: the amounts of all drivers that no way to water changes. */
+/** House, planting, trough and blend by hand: the amounts of all drivers that no irrigation system changes. */
 final class HandWrittenLayout {
 
     /** Amounts of drivers, in the order of {@link HandWritten#DRIVERS}, then a zero. */

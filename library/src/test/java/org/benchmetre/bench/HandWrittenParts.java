@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.benchmetre.budget.Rounding;
 
-/** The parts table by hand: exact cost and hours of a way to water, and its purchase list in whole packs. */
+/** The parts table by hand: exact cost and hours of an irrigation system, and its purchase list in whole packs. */
 final class HandWrittenParts {
 
     double bought;

@@ -3,7 +3,7 @@ package org.benchmetre.bench;
 import java.util.List;
 import org.benchmetre.budget.Rounding;
 
-/** Outlets and metres of line of each way to water, by hand. */
+/** Outlets and metres of line of each irrigation system, by hand. */
 final class HandWrittenWays {
 
     private static final int OUTLETS = HandWritten.DRIVERS.indexOf("outlet_count");

@@ -77,12 +77,13 @@ public final class Ratios {
     private String table() {
         double evaluator = score(EVALUATOR);
         line("%nMicroseconds a case: %d figures of the trough house", HandWritten.OUTPUTS.size());
-        line(HEAD, "what varies", "numbers", "instructions", "blocks", "one", "by hand", "all ways");
+        line(HEAD, "what varies", "numbers", "instructions", "blocks", "one", "by hand", "all systems");
         Arrays.stream(Varying.values()).forEach(this::times);
         line("POI's evaluator, one entry changed: %.0f", evaluator);
-        line("By hand: the chosen way to water and plants alone; all ways: every one of them, as the budget computes.");
+        line(
+                "By hand: the chosen irrigation system and plants alone; all systems: every one of them, as the budget computes.");
         line("%nRatios");
-        line(RATIO_HEAD, "what varies", "blocks/by hand", "blocks/all ways", "one/blocks", "POI/blocks");
+        line(RATIO_HEAD, "what varies", "blocks/by hand", "blocks/all systems", "one/blocks", "POI/blocks");
         Arrays.stream(Varying.values()).forEach(varying -> ratios(varying, evaluator));
         line(
                 "By hand every number is read anew in each case, so the rows below the second compare with the second's time.");

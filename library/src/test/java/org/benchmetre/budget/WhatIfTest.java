@@ -29,9 +29,9 @@ class WhatIfTest {
             .entry("day_share", "Share", Unit.ONE, days)
             .given(List.of(Given.number(0.25, Unit.ONE), Given.number(0.75, Unit.ONE)));
     private final Line sold =
-            b.schedule("Work", "By day").line("day_sold", "Sold", Unit.parse("kg"), share.times(crop));
-    private final Line taken = b.schedule("Work", "Taken").line("day_taken", "Taken", money, sold.times(price));
-    private final Line margin = b.schedule("Work", "Result")
+            b.schedule("Labour", "By day").line("day_sold", "Sold", Unit.parse("kg"), share.times(crop));
+    private final Line taken = b.schedule("Labour", "Taken").line("day_taken", "Taken", money, sold.times(price));
+    private final Line margin = b.schedule("Labour", "Result")
             .line("stall_margin", "Left", money, sum(taken, days).minus(cost));
 
     private static final double[] SHARES = {0.5, 1, 2};

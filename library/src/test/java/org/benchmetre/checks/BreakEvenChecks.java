@@ -60,13 +60,13 @@ final class BreakEvenChecks {
         Figures f = Figures.of(house);
         double yield = f.number("yield_per_plant") * given.get("kg") * SCALE / f.number("yield_total");
         return withCosts(Sample.typedOver(house, "yield_per_plant=" + yield + " g/(plant crop)"))
-                .number("break_even_price_total");
+                .number("break_even_price");
     }
 
     /** Marketable kilograms that the break-even in grams a plant makes. */
     private double kilograms() {
         Figures f = withCosts(house);
-        double yield = f.number("break_even_yield_total");
+        double yield = f.number("break_even_yield");
         return Figures.of(Sample.typedOver(f.budget(), "yield_per_plant=" + yield + " g/(plant crop)"))
                         .number("yield_total")
                 / SCALE;

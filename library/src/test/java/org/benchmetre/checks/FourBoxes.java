@@ -9,7 +9,7 @@ import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.comparison.PartialBudget;
 
-/** A published partial budget as a little budget of its own, through the boxes in which ways to water are compared. */
+/** A published partial budget as a little budget of its own, through the boxes in which irrigation systems are compared. */
 final class FourBoxes {
 
     private FourBoxes() {}

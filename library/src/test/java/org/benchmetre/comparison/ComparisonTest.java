@@ -79,10 +79,10 @@ class ComparisonTest {
 
     @ParameterizedTest
     @EnumSource(Measure.class)
-    void what_is_left_is_the_margin_of_each_scenario_alone(Measure per) {
+    void what_is_left_are_the_returns_of_each_scenario_alone(Measure per) {
         for (String key : KEYS) {
             assertThat(figures(per).number("left_value", key))
-                    .isCloseTo(ALONE.get(key).number("margin_per_" + per), ROUNDING);
+                    .isCloseTo(ALONE.get(key).number("returns_above_total_per_" + per), ROUNDING);
         }
     }
 
@@ -168,7 +168,7 @@ class ComparisonTest {
                 .isEqualTo("In container-house, returns above total cost are " + amount + " " + unit
                         + " less than in trough-house, per m² of floor.");
         assertThat(figures.text("answer_costs_2"))
-                .matches("Largest differences in cost: Crop care -[0-9.]+; Containers -[0-9.]+; .*[0-9]\\.");
+                .matches("Largest differences in cost: .*Crop care labour -[0-9.]+; Containers -[0-9.]+; .*[0-9]\\.");
         assertThat(figures.text("answer_receipts_2"))
                 .matches("Causes of the difference in receipts: Plants per m² of floor \\+[0-9.]+; Marketable fruit per"
                         + " plant -[0-9.]+; Price per kg \\+[0-9.]+\\.");

@@ -23,8 +23,8 @@ final class AmountPaths {
     private static final Set<Unit> AMOUNTS = Set.of(Unit.parse("money/a"), Unit.parse("money/mo"));
 
     /** Read for what is charged on it, not as an amount that is added. */
-    private static final Set<String> BASES =
-            Set.of("way_operating_expense", "operating_expense", "receipts_total", "month_receipts");
+    private static final Set<String> BASES = Set.of(
+            "way_operating_expense", "operating_expense", "way_parts_recovery", "receipts_total", "month_receipts");
 
     private final Figures figures;
     private final Map<String, Integer> paths = new TreeMap<>();

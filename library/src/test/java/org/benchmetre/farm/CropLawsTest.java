@@ -134,10 +134,10 @@ class CropLawsTest {
         double margin = net - f.number("plants_yearly_cost");
         isSame(f.number("compared_fruit", stock), f.number("yield_total"));
         assertThat(f.number("compared_net", stock)).isCloseTo(net, within(near));
-        assertThat(f.number("compared_margin_per_metre", stock) * f.number("bench_metres"))
+        assertThat(f.number("compared_returns_per_metre", stock) * f.number("bench_metres"))
                 .isCloseTo(margin, within(near + RELATIVE * f.number("plants_yearly_cost")));
-        assertThat(f.number("compared_margin_per_metre_week", stock) * f.number("compared_bench_weeks", stock))
-                .isCloseTo(f.number("compared_margin_per_metre", stock), within(near));
+        assertThat(f.number("compared_returns_per_metre_week", stock) * f.number("compared_bench_weeks", stock))
+                .isCloseTo(f.number("compared_returns_per_metre", stock), within(near));
         isSame(f.number("compared_established_cost", stock) * f.number("plant_count"), f.number("plants_first_cost"));
     }
 

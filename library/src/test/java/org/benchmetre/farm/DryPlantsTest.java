@@ -70,7 +70,6 @@ class DryPlantsTest {
                     f.number("plant_count") * f.number("way_no_outlet_left", way));
             double loss = f.number("way_fruit_lost_value", way) + f.number("way_replant_cost", way);
             near(f.number("way_dry_loss", way), loss);
-            near(f.number("way_dry_loss_per_metre", way) * f.number("bench_metres"), loss);
             near(
                     f.number("way_loss_per_percent", way) * f.number("way_dry_share", way),
                     loss / f.number("bench_metres"));

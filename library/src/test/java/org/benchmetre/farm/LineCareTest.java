@@ -72,7 +72,7 @@ class LineCareTest {
     @Test
     void emptyRowsCostNothing() {
         Figures f = Figures.of(SAMPLE);
-        for (String id : List.of("way_care_hours", "way_care_cost", "way_dry_loss", "way_clogging_cost_per_metre")) {
+        for (String id : List.of("way_care_hours", "way_care_cost", "way_dry_loss")) {
             assertThat(f.number(id, "spare_1")).as(id).isEqualTo(0);
         }
     }

@@ -32,11 +32,11 @@ class OneOwnerTest {
     @MethodSource("samples")
     void noCostReachesTwoRowsOfTheBudgetOrOneTwice(Budget sample) {
         Figures figures = Figures.of(sample);
-        Line amount = sample.line("budget_amount");
+        Line amount = sample.line("budget_value");
         Map<String, Set<String>> rowsOf = new TreeMap<>();
         for (int row = 0; row < amount.size(); row++) {
             String at = amount.address(row);
-            boolean receipt = figures.text(sample.line("budget_section"), row).equals("receipt");
+            boolean receipt = figures.text(sample.line("budget_kind"), row).equals("receipt");
             new AmountPaths(figures, amount, row).paths().forEach((cost, paths) -> {
                 assertThat(paths).as("%s in %s", cost, at).isEqualTo(1);
                 if (!receipt) {

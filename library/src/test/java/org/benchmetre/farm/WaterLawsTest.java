@@ -128,8 +128,6 @@ class WaterLawsTest {
                     + reused.number("way_drain_cost", way)
                     + reused.number("way_pumping_cost", way);
             assertThat(reused.number("way_water_running", way)).isCloseTo(parts, within(RELATIVE * parts));
-            assertThat(reused.number("way_water_running_per_metre", way) * reused.number("bench_metres"))
-                    .isCloseTo(parts, within(RELATIVE * parts));
         }
     }
 

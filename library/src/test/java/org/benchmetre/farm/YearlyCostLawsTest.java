@@ -59,12 +59,12 @@ class YearlyCostLawsTest {
         double near = RELATIVE * 100 * f.number("yearly_cost_total");
         double level = f.number("price_level") * f.number("break_even_price") / f.number("price_average");
         Figures atPrice = Figures.of(Sample.typedOver(budget, "price_level=" + level + " 1"));
-        assertThat(atPrice.number("margin_total")).isCloseTo(0, within(near));
+        assertThat(atPrice.number("returns_above_total")).isCloseTo(0, within(near));
         Line yield = budget.line("break_even_yield");
         if (!f.hasReason(yield, 0)) {
             Figures atYield =
                     Figures.of(Sample.typedOver(budget, "yield_per_plant=" + f.number(yield, 0) + " g/(plant crop)"));
-            assertThat(atYield.number("margin_total")).isCloseTo(0, within(near));
+            assertThat(atYield.number("returns_above_total")).isCloseTo(0, within(near));
         }
     }
 

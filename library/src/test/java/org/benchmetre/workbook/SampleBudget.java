@@ -124,8 +124,8 @@ public final class SampleBudget {
         Line hours = table.entry("way_hours", "Hours a metre", HOUR.over(Unit.METRE), way)
                 .from(0, 100)
                 .given(List.of(number(0.75, HOUR.over(Unit.METRE)), number(0.4, HOUR.over(Unit.METRE))));
-        ScheduleBuilder chosen = builder.schedule("Entries", "Way chosen");
-        choice = chosen.textEntry("way_choice", "Way chosen")
+        ScheduleBuilder chosen = builder.schedule("Entries", "System chosen");
+        choice = chosen.textEntry("way_choice", "System chosen")
                 .keyOf(key)
                 .usually("screwed", "")
                 .given(Given.text("screwed"));

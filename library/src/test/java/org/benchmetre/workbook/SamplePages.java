@@ -33,7 +33,11 @@ final class SamplePages {
                 .head(new Sentences(List.of(new Sentence(sentence, Tone.LEAD))))
                 .left(
                         List.of(30, 12, 12),
-                        new Levers("Change here", List.of(budget.line("shelf_length"), budget.line("way_choice"))),
+                        new Levers(
+                                "Change here",
+                                List.of(
+                                        FigureRow.of(budget.line("shelf_length")),
+                                        FigureRow.of(budget.line("way_choice")))),
                         new FigureList(
                                 "Cost",
                                 List.of(

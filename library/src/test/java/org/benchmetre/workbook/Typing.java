@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Workbook;
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -58,7 +57,7 @@ record Typing(Spot spot, Object value) {
             return plan.homes().isWorded(line) ? plan.homes().shown(line, given.text()) : given.text();
         }
         if (!given.filled()) {
-            return line.axes().stream().anyMatch(Axis::isOrdered) ? (Object) given.number() : "";
+            return ValueCells.mayBeBlank(line) ? "" : (Object) given.number();
         }
         return plan.isConverted(line) ? inUnitOf(before, given) : given.number();
     }

@@ -3,16 +3,20 @@ package org.benchmetre.budget.entry;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /**
  * Which texts an entry takes.
  *
  * @param kind free text, a word of a list, a key, or several keys
  * @param words the words or keys it takes; empty when only their form is known here
- * @param names what a reader may write in place of each word, in the same order; empty when the words stand for themselves
+ * @param names what files hold in place of each word, in the same order; empty when the words stand for themselves
+ * @param labels what people read in place of each word, in the same order; empty for keys and free text
  * @param keysOf identifier of the line whose filled keys it takes; empty when there is none
  */
-public record TextForm(Kind kind, List<String> words, List<String> names, String keysOf) implements Serializable {
+public record TextForm(Kind kind, List<String> words, List<String> names, List<String> labels, String keysOf)
+        implements Serializable {
 
     /** Kinds of text. */
     public enum Kind {
@@ -33,21 +37,22 @@ public record TextForm(Kind kind, List<String> words, List<String> names, String
     private static final int LISTED = 20;
 
     /** Any text. */
-    public static final TextForm FREE = new TextForm(Kind.FREE, List.of(), List.of(), "");
+    public static final TextForm FREE = new TextForm(Kind.FREE, List.of(), List.of(), List.of(), "");
 
     /** The name of a row. */
-    public static final TextForm NAME = new TextForm(Kind.NAME, List.of(), List.of(), "");
+    public static final TextForm NAME = new TextForm(Kind.NAME, List.of(), List.of(), List.of(), "");
 
     /** The name of a group. */
-    public static final TextForm GROUP = new TextForm(Kind.LABEL, List.of(), List.of(), "");
+    public static final TextForm GROUP = new TextForm(Kind.LABEL, List.of(), List.of(), List.of(), "");
 
     /** The key of a row. */
-    public static final TextForm OWN_KEY = new TextForm(Kind.OWN_KEY, List.of(), List.of(), "");
+    public static final TextForm OWN_KEY = new TextForm(Kind.OWN_KEY, List.of(), List.of(), List.of(), "");
 
     /** Keeps its own copies of the lists. */
     public TextForm {
         words = List.copyOf(words);
         names = List.copyOf(names);
+        labels = List.copyOf(labels);
     }
 
     /**
@@ -57,7 +62,8 @@ public record TextForm(Kind kind, List<String> words, List<String> names, String
      * @return the form
      */
     public static TextForm oneOf(List<String> words) {
-        return new TextForm(Kind.WORD, words, List.of(), "");
+        return new TextForm(
+                Kind.WORD, words, List.of(), words.stream().map(TextForm::plain).toList(), "");
     }
 
     /**
@@ -68,7 +74,28 @@ public record TextForm(Kind kind, List<String> words, List<String> names, String
      * @return the form
      */
     public static TextForm oneOf(List<String> words, List<String> names) {
-        return new TextForm(Kind.WORD, words, names, "");
+        return new TextForm(Kind.WORD, words, names, names, "");
+    }
+
+    /**
+     * The same with other labels for some of its words.
+     *
+     * @param others labels by word; words that the form does not know are passed over
+     * @return the form
+     */
+    public TextForm labelled(Map<String, String> others) {
+        List<String> all = words.stream()
+                .map(word -> others.getOrDefault(word, label(word)))
+                .toList();
+        return new TextForm(kind, words, names, all, keysOf);
+    }
+
+    /** Underscores to spaces, the first letter upper case; yes and no as they are. */
+    private static String plain(String word) {
+        String spaced = word.replace('_', ' ');
+        return word.equals("yes") || word.equals("no")
+                ? word
+                : spaced.substring(0, 1).toUpperCase(Locale.ROOT) + spaced.substring(1);
     }
 
     /**
@@ -78,7 +105,7 @@ public record TextForm(Kind kind, List<String> words, List<String> names, String
      * @return the form
      */
     public static TextForm keyOf(String keys) {
-        return new TextForm(Kind.WORD, List.of(), List.of(), keys);
+        return new TextForm(Kind.WORD, List.of(), List.of(), List.of(), keys);
     }
 
     /**
@@ -88,7 +115,7 @@ public record TextForm(Kind kind, List<String> words, List<String> names, String
      * @return the form
      */
     public static TextForm keysOf(String keys) {
-        return new TextForm(Kind.KEYS, List.of(), List.of(), keys);
+        return new TextForm(Kind.KEYS, List.of(), List.of(), List.of(), keys);
     }
 
     /**
@@ -149,6 +176,17 @@ public record TextForm(Kind kind, List<String> words, List<String> names, String
     public String shown(String word) {
         int named = names.isEmpty() ? -1 : words.indexOf(word);
         return named < 0 ? word : names.get(named);
+    }
+
+    /**
+     * What people read in place of a word.
+     *
+     * @param word a word or any other text
+     * @return its label where it has one, else the text itself
+     */
+    public String label(String word) {
+        int labelled = labels.isEmpty() ? -1 : words.indexOf(word);
+        return labelled < 0 ? word : labels.get(labelled);
     }
 
     /**

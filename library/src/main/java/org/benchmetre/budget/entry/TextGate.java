@@ -36,7 +36,7 @@ public record TextGate(Subject subject, TextForm form, Blank blank) {
                 : Accepted.refused(Quoted.text(typed.text()), expected() + near(given.text(), form.shown()));
     }
 
-    /** The text as the cell keeps it: words and keys in lower case, a name as the word it stands for. */
+    /** The text as the cell keeps it: words and keys in lower case, a name or label as the word it stands for. */
     private String kept(String typed) {
         String text = typed.strip().replace("\r\n", "\n").replace('\r', '\n');
         if (!form.isFolded()) {
@@ -46,7 +46,7 @@ public record TextGate(Subject subject, TextForm form, Blank blank) {
         if (form.kind() == TextForm.Kind.KEYS) {
             return Arrays.stream(folded.split("[\\s\\p{Zs}]+")).distinct().collect(Collectors.joining(" "));
         }
-        int named = Folding.indexOf(form.names(), text);
+        int named = Math.max(Folding.indexOf(form.names(), text), Folding.indexOf(form.labels(), text));
         return named >= 0 && !form.words().contains(folded) ? form.words().get(named) : folded;
     }
 

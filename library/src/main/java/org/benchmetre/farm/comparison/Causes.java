@@ -3,10 +3,10 @@ package org.benchmetre.farm.comparison;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.benchmetre.budget.Axis;
@@ -37,23 +37,29 @@ public final class Causes {
      * @param yearly money a year, by way
      * @param isReturn whether it lowers receipts in place of costing money
      */
-    public record Cause(String key, String label, Line yearly, boolean isReturn) {}
+    public record Cause(String key, String label, Formula yearly, boolean isReturn) {}
 
     /**
      * What is added up.
      *
      * @param causes what differs between ways, in order
-     * @param yearly all yearly cost by way, lost fruit counted
+     * @param perMetre all yearly cost per metre by way, lost fruit counted
      * @param benchMetres metres of bench
      */
-    public record Sums(List<Cause> causes, Line yearly, Line benchMetres) {}
+    public record Sums(List<Cause> causes, Line perMetre, Line benchMetres) {}
 
     /** One row for each cause. */
     public final Axis axis;
     /** Yearly cost per metre, money/(m a), by cause and way. */
     public final Line cost;
-    /** Gain per metre and year of changing to the rival, money/(m a). */
-    public final Line net;
+    /** All causes together, money/(m a), by way: what differs between ways. */
+    public final Line differing;
+    /** More with the rival than with the way chosen, money/(m a), by cause; 0 where it is less. */
+    final Line more;
+    /** Less with the rival than with the way chosen, money/(m a), by cause; 0 where it is more. */
+    final Line less;
+    /** What a reader sees of each cause. */
+    final Line label;
 
     private final List<Cause> causes;
 
@@ -62,36 +68,40 @@ public final class Causes {
      *
      * @param b where schedules are added
      * @param pages tables opened early
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param pair the way chosen and its rival
      * @param sums what is added up
      */
     public Causes(BudgetBuilder b, Pages.ByCause pages, Ways ways, Pair pair, Sums sums) {
         this.causes = List.copyOf(sums.causes);
-        Line benchMetres = sums.benchMetres;
         ScheduleBuilder table = pages.added();
         axis = Axis.rows("cause", "Cause", causes.stream().map(Cause::key).toList(), 0);
-        b.nameRows(axis, table.textLine("cause_label", "Cause", rows(Cause::label)));
+        label = table.textLine("cause_label", "Cause", rows(Cause::label));
+        b.nameRows(axis, label);
         Line kind = table.textLine("cause_kind", "Kind", rows(c -> c.isReturn() ? RETURN : COST));
-        List<Formula> amounts = new ArrayList<>();
-        Formula rest = sums.yearly;
-        for (Cause cause : causes) {
-            amounts.add(cause.yearly().over(benchMetres));
-            rest = rest.minus(cause.yearly());
-        }
+        List<Formula> amounts = causes.stream()
+                .map(cause -> cause.yearly().over(sums.benchMetres))
+                .toList();
         cost = pages.cost()
                 .line(
                         "cause_way_cost_per_metre",
                         "Yearly cost per metre, by cause",
                         PER_METRE,
                         new Rows(axis, amounts));
-        b.schedule(Sheets.IRRIGATION, "All else, by way to water")
-                .line("way_same_cost_per_metre", "All else, the same whichever way", PER_METRE, rest.over(benchMetres));
-        Line now = table.line("cause_chosen", "Way chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
+        ScheduleBuilder together =
+                b.schedule(Sheets.IRRIGATION, "What differs and what does not, by irrigation system");
+        differing = together.line(
+                "way_differing_cost_per_metre", "Yearly cost per metre of what differs", PER_METRE, sum(cost, axis));
+        together.line(
+                "way_same_cost_per_metre",
+                "All else, the same whichever system",
+                PER_METRE,
+                sums.perMetre.minus(differing));
+        Line now = table.line("cause_chosen", "System chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
         Line then = table.line("cause_rival", "Rival", PER_METRE, lookup(cost, ways.key, pair.rival()));
-        Line more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));
-        Line less = table.line("cause_reduced", "Less with the rival", PER_METRE, positive(now.minus(then)));
-        net = boxes(pages.boxes(), kind, more, less);
+        more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));
+        less = table.line("cause_reduced", "Less with the rival", PER_METRE, positive(now.minus(then)));
+        boxes(pages.boxes(), kind);
     }
 
     private Formula rows(Function<Cause, String> word) {
@@ -103,12 +113,12 @@ public final class Causes {
         return greater(amount, none(PER_METRE));
     }
 
-    private Line boxes(ScheduleBuilder s, Line kind, Line more, Line less) {
+    private void boxes(ScheduleBuilder s, Line kind) {
         PartialBudget.Boxes boxes = new PartialBudget.Boxes(
                 sumWhere(less, kind, text(RETURN), axis),
                 sumWhere(less, kind, text(COST), axis),
                 sumWhere(more, kind, text(RETURN), axis),
                 sumWhere(more, kind, text(COST), axis));
-        return new PartialBudget(s, "Gain of changing to the rival", boxes).net;
+        new PartialBudget(s, "Gain of changing to the rival", boxes);
     }
 }

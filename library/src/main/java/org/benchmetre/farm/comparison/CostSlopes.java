@@ -40,7 +40,7 @@ public final class CostSlopes {
     private static final Unit PACKS_A_YEAR = Unit.parse("pack/a");
     private static final Unit ITEMS_A_YEAR = ITEM.over(Unit.parse("a"));
 
-    /** For one money/h of the wage of installing and care of lines, money/(m a), by way. */
+    /** For one money/h of the wage of installing and irrigation maintenance, money/(m a), by way. */
     public final Line ofWage;
     /** For one unit of the level of fruit prices, money/(m a), by way; what is the same for all ways left out. */
     public final Line ofPriceLevel;
@@ -59,11 +59,12 @@ public final class CostSlopes {
      * @param materials parts as entered
      * @param takeOff their quantities and costs
      * @param owned what they cost in a year
+     * @param contingency share of their cost that is set aside on top
      */
-    public record Parts(Materials materials, TakeOff takeOff, PartsYearly owned) {}
+    public record Parts(Materials materials, TakeOff takeOff, PartsYearly owned, Line contingency) {}
 
     /**
-     * Care of the lines, planting again, fruit lost, and the interest on what they cost.
+     * Irrigation maintenance, replanting, fruit lost, and the interest on what they cost.
      *
      * @param clogging clogging of the lines
      * @param interest interest on operating capital
@@ -83,9 +84,9 @@ public final class CostSlopes {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param parts parts and what they cost in a year
-     * @param upkeep care of the lines
+     * @param upkeep irrigation maintenance
      * @param levers fruit and its price, and the levels of others
      * @param benchMetres metres of bench
      */
@@ -96,7 +97,8 @@ public final class CostSlopes {
         this.benchMetres = benchMetres;
         Formula withInterest = one().plus(upkeep.interest.factor);
         ScheduleBuilder unit = b.schedule(Sheets.MATERIALS, "Parts: yearly cost for each unit of price");
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by way to water");
+        ScheduleBuilder s =
+                b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by irrigation system");
         deliveredPerPrice = delivered(unit);
         partPerPrice = partPerPrice(unit);
         newOutlets = s.line(
@@ -110,7 +112,7 @@ public final class CostSlopes {
                 "interest on operating capital counted");
         ofWage = s.line(
                 "way_cost_per_wage",
-                "For one more an hour of installing and care",
+                "For one more an hour of installing and irrigation maintenance",
                 PER_METRE,
                 ways.whereFilled(parts.owned
                         .wayHours
@@ -118,13 +120,13 @@ public final class CostSlopes {
                         .plus(ofCare(withInterest))
                         .times(levers.levels.wages)
                         .over(benchMetres)),
-                "installing and taking out recovered over the lives of the parts, care and planting again with interest");
+                "installing and taking out recovered over the lives of the parts, irrigation maintenance and replanting with interest");
         ofPriceLevel = s.line(
                 "way_cost_per_price_level",
                 "For one more of the level of fruit prices",
                 PER_METRE,
                 clogging.dry().fruitLost.times(worthAtLevelOne(b, levers)).over(benchMetres),
-                "fruit lost, at its price less commission; what is the same for all ways is left out");
+                "fruit lost, at its price less commission; what is the same for all systems is left out");
     }
 
     private Line delivered(ScheduleBuilder unit) {
@@ -141,13 +143,17 @@ public final class CostSlopes {
 
     private Line partPerPrice(ScheduleBuilder unit) {
         Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
-        Formula yearly = parts.owned.ofCost.plus(parts.materials.repairs).plus(charges);
+        Formula yearly = parts.owned
+                .ofCost
+                .times(one().plus(parts.contingency))
+                .plus(parts.materials.repairs)
+                .plus(charges);
         return unit.line(
                 "material_yearly_per_price",
                 "Yearly cost a driver, for one of a pack",
                 Unit.parse("pack/(driver a)"),
                 parts.takeOff.perDriver.times(deliveredPerPrice).times(yearly),
-                "recovery, repairs, insurance and property tax of the exact quantity");
+                "recovery with contingency, repairs, insurance and property tax of the exact quantity");
     }
 
     private Formula isPricedByPart() {
@@ -184,7 +190,7 @@ public final class CostSlopes {
         Materials m = parts.materials;
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets: what they take and cost");
         Line driver = s.textLine("way_part_driver", "Driver", carriers.of(m.driver, text("")));
-        Line option = s.textLine("way_part_option", "Way to water", carriers.of(m.option, text("")));
+        Line option = s.textLine("way_part_option", "Irrigation system", carriers.of(m.option, text("")));
         Line alike = s.line(
                 "way_part_driver_amount",
                 "Amount of its driver",
@@ -200,7 +206,7 @@ public final class CostSlopes {
                 deliveredPerPrice.label(),
                 deliveredPerPrice.unit(),
                 carriers.of(deliveredPerPrice, none(deliveredPerPrice.unit())));
-        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, by way to water");
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, by irrigation system");
         Line amount = blocks.line(
                 "way_part_amount", "Amount of its driver", DRIVER, parts.takeOff.byWay(driver, option, alike));
         Formula replaced =
@@ -215,7 +221,7 @@ public final class CostSlopes {
                         none(PER_METRE)));
     }
 
-    /** Ways to water. */
+    /** Irrigation systems. */
     Ways ways() {
         return ways;
     }

@@ -5,7 +5,7 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.decision.Sought;
 
 /**
- * An entry whose value is in doubt and may decide between ways to water.
+ * An entry whose value is in doubt and may decide between irrigation systems.
  *
  * @param key of its row
  * @param words what a reader sees of it

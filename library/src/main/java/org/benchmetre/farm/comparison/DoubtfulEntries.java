@@ -26,7 +26,7 @@ import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
 
 /**
- * Gathers the entries whose value decides between ways to water. Life and price belong to a part: where several ways share the part
+ * Gathers the entries whose value decides between irrigation systems. Life and price belong to a part: where several ways share the part
  * that carries their outlets, it stands once, in the rows of the first of them. Each spare row for a way has its rows as well, but
  * only the first {@value OutletParts#MOST} rows of the ways table are looked at, filled or spare.
  */
@@ -86,7 +86,7 @@ public final class DoubtfulEntries {
         Doubtful life(String key) {
             return new Doubtful(
                     key,
-                    words("Life, ", of(m.lifeUnit, text("")), m.life),
+                    words("Life of ", years(of(m.lifeUnit, text(""))), m.life),
                     new Doubtful.Values(number(m.life), number(m.lifeLow), number(m.lifeHigh), bounds(m.life)),
                     new Doubtful.Searched(new Sought(m.life, m.key, cell)));
         }
@@ -94,9 +94,14 @@ public final class DoubtfulEntries {
         Doubtful price(String key, Formula currency, Formula slope) {
             return new Doubtful(
                     key,
-                    words("Price of a pack, ", when(item.isFilled(), currency, text("")), m.price),
+                    words("Price of a pack of ", when(item.isFilled(), currency, text("")), m.price),
                     new Doubtful.Values(number(m.price), number(m.priceLow), number(m.priceHigh), bounds(m.price)),
                     new Doubtful.Straight(slope));
+        }
+
+        /** The unit of a life as people read it. */
+        private static Formula years(Formula unit) {
+            return when(unit.is("a"), text("years"), when(unit.is("crop"), text("crops"), text("")));
         }
 
         private Doubtful.Words words(String what, Formula unit, Line entry) {
@@ -124,7 +129,7 @@ public final class DoubtfulEntries {
         return new Doubtful(
                 entry.id() + "_" + key,
                 new Doubtful.Words(
-                        ifFilled(wayKey, joined(text("Outlets failed a year, "), name)),
+                        ifFilled(wayKey, joined(text("Failing outlets of "), name)),
                         ifFilled(wayKey, text(entry.unit().display(currency))),
                         ifFilled(wayKey, text(entry.address(way)))),
                 new Doubtful.Values(
@@ -151,7 +156,7 @@ public final class DoubtfulEntries {
         Entry entry = b.entry(line);
         filled.add(new Doubtful(
                 line.id(),
-                new Doubtful.Words(text(line.label()), text(line.unit().display(currency)), text(line.id())),
+                new Doubtful.Words(text(line.label()), text(shown(line)), text(line.id())),
                 new Doubtful.Values(
                         line.counting(ONE),
                         range.low().counting(ONE),
@@ -159,6 +164,11 @@ public final class DoubtfulEntries {
                         entry.bounds()),
                 new Doubtful.Straight(slope)));
         return this;
+    }
+
+    /** A plain number has no unit. */
+    private String shown(Line line) {
+        return line.unit().equals(ONE) ? "" : line.unit().display(currency);
     }
 
     /** All of them, those of spare rows last. */

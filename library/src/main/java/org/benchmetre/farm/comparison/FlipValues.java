@@ -29,7 +29,7 @@ import org.benchmetre.decision.Sought;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * The value of each doubtful entry at which the way recommended and another ranked way cost the same; of all of them the one nearest
+ * The value of each doubtful entry at which the system recommended and another ranked way cost the same; of all of them the one nearest
  * to the entry. Where cost is a straight line in the entry, two lines meet at
  *
  * <pre>value = entry + (cost of the other - cost of the first) / (slope of the first - slope of the other)</pre>
@@ -51,6 +51,8 @@ final class FlipValues {
     final Line to;
     /** The value, by entry; 0 where no value flips the answer. */
     final Line at;
+    /** The value at which each way costs as much as the first, or one outside what is looked at, by entry and way. */
+    final Line wayAt;
 
     private final List<Doubtful> entries;
     private final Axis axis;
@@ -91,11 +93,11 @@ final class FlipValues {
                 most.times(number(2, ONE)).plus(one()),
                 "above whatever is looked at; our choice");
 
-        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and way to water");
-        Line value = meets(b, blocks, outside);
-        Formula apart = Sizes.of(value.minus(current));
+        ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Flip values by entry and irrigation system");
+        wayAt = meets(b, blocks, outside);
+        Formula apart = Sizes.of(wayAt.minus(current));
         Formula inside =
-                and(not(least.minus(value).isPositive()), not(value.minus(most).isPositive()), rank.rival.isPositive());
+                and(not(least.minus(wayAt).isPositive()), not(wayAt.minus(most).isPositive()), rank.rival.isPositive());
         Line distance =
                 blocks.line("flip_way_distance", "How far that is from the entry", ONE, when(inside, apart, outside));
         Line nearest = b.schedule(Sheets.IRRIGATION, "Flip values: the nearest")
@@ -108,18 +110,18 @@ final class FlipValues {
                         distance.minus(nearest).isPositive(),
                         text(""),
                         when(rank.rival.isPositive(), text(NEAREST), text(""))));
-        ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Flip values: which way, at which value");
+        ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Flip values: which system, at which value");
         to = result.textLine(
                 "flip_to_way",
                 "Flips to, by its key",
                 when(found, lookup(rank.ways.key, mark, text(NEAREST)), text("")));
         at = result.line(
-                "flip_at", "Value, 0 for none", ONE, when(to.isFilled(), lookup(value, rank.ways.key, to), none(ONE)));
+                "flip_at", "Value, 0 for none", ONE, when(to.isFilled(), lookup(wayAt, rank.ways.key, to), none(ONE)));
     }
 
     /** The value at which each way costs as much as the first, or one outside what is looked at: a block of entries and ways. */
     private Line meets(BudgetBuilder b, ScheduleBuilder blocks, Line outside) {
-        Line dearer = b.schedule(Sheets.IRRIGATION, "What each way costs more than the first")
+        Line dearer = b.schedule(Sheets.IRRIGATION, "What each system costs more than the first")
                 .line(
                         "way_dearer_by",
                         "More than the first",
@@ -139,7 +141,7 @@ final class FlipValues {
                 "flip_way_found",
                 "Found by a search",
                 ONE,
-                "the value nearest to the entry at which both ways cost the same; only where cost is no straight line",
+                "the value nearest to the entry at which both systems cost the same; only where cost is no straight line",
                 search(),
                 axis,
                 rank.ways.axis);
@@ -147,7 +149,7 @@ final class FlipValues {
         Formula searched = found.numberOr(outside);
         return blocks.line(
                 "flip_way_at",
-                "Value at which the way costs as much as the first, or one outside",
+                "Value at which the system costs as much as the first, or one outside",
                 ONE,
                 rows(d -> d.meeting() instanceof Doubtful.Straight ? straight : searched),
                 "two straight lines meet at entry + difference / difference of slopes: plain algebra; else by a search");

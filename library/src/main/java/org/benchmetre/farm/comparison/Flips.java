@@ -2,12 +2,8 @@ package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.onlyWhen;
-import static org.benchmetre.budget.Formulas.or;
-import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -21,11 +17,10 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.decision.Standing;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * At which value of each doubtful entry the answer flips: where the way recommended and another one cost the same; whether that value
+ * At which value of each doubtful entry the answer flips: where the system recommended and another one cost the same; whether that value
  * lies inside the plausible range, and how far it is from the entry. Values that a search found, of lives and of failing outlets,
  * stay as they were filled; beside them stands whether the entries have changed since.
  */
@@ -34,13 +29,41 @@ final class Flips {
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
     private static final Unit PERCENT = Unit.parse("%");
     private static final String FIRST_ONLY = " Only the parts and outlets of the first " + OutletParts.MOST
-            + " ways of the table are looked at: list those in question first.";
+            + " systems of the table are looked at: list those in question first.";
+
+    /** One row for each doubtful entry. */
+    final Axis axis;
+    /** What a reader sees of it, empty while it is not in use. */
+    final Line label;
+    /** Its unit, a text. */
+    final Line unit;
+    /** Its value now, a plain number. */
+    final Line current;
+    /** The value at which the answer flips, 0 for none. */
+    final Line at;
+    /** Key of the system it flips to, empty for none. */
+    final Line to;
+    /** Its usual range, and what of it flips. */
+    final Usual usual;
+    /** Whether what a search found still holds. */
+    final SearchState state;
+    /** Whether systems in use stand in rows that are not looked at. */
+    final boolean leavesOut;
 
     private final BudgetBuilder b;
     private final Ranking rank;
     private final List<Doubtful> entries;
-    private final Axis axis;
-    private final boolean leavesOut;
+
+    /**
+     * The usual range of each doubtful entry, and what of it flips; low and high are 0 where none is known.
+     *
+     * @param flips whether some value flips the answer, a truth
+     * @param at the value, 0 for none
+     * @param low low end
+     * @param high high end
+     * @param wayAt the value at which each system costs as much as the first, by entry and system
+     */
+    record Usual(Formula flips, Line at, Line low, Line high, Line wayAt) {}
 
     /**
      * Declares the lines.
@@ -64,12 +87,11 @@ final class Flips {
                 "A value in the plausible range is a real doubt. Where no value flips the answer, that is a result too. The "
                         + "margin of safety is how far the entry may move before the answer flips. Values of lives and of failing "
                         + "outlets are found by a search and stay as filled; all others are live."
-                        + (leavesOut ? FIRST_ONLY : ""));
-        Line label = table.textLine("flip_label", "Entry", rows(d -> d.words().label()));
+                        + firstOnly());
+        label = table.textLine("flip_label", "Entry", rows(d -> d.words().label()));
         b.nameRows(axis, label);
-        Line current =
-                table.line("flip_current", "Now", ONE, rows(d -> d.values().current()));
-        table.textLine("flip_unit", "Unit", rows(d -> d.words().unit()));
+        current = table.line("flip_current", "Now", ONE, rows(d -> d.values().current()));
+        unit = table.textLine("flip_unit", "Unit", rows(d -> d.words().unit()));
         Line low = table.line(
                 "flip_low", "Plausible, low", ONE, rows(d -> d.values().low()));
         Line high = table.line(
@@ -79,21 +101,9 @@ final class Flips {
                 "flip_value",
                 "Flips at",
                 ONE,
-                onlyWhen(values.to.isFilled(), values.at, whyNone(label)),
-                "the value nearest to the entry at which both ways cost the same");
+                onlyWhen(values.to.isFilled(), values.at, whyNone()),
+                "the value nearest to the entry at which both systems cost the same");
         table.textLine("flip_to", "Flips to", when(label.isFilled(), way(values), text("")));
-        Formula within = and(high.isPositive(), not(low.exceeds(values.at)), not(values.at.exceeds(high)));
-        Line inside = b.schedule(Sheets.IRRIGATION, "Flip values inside the plausible range")
-                .line("flip_inside", "1 when inside", ONE, when(and(value.hasNumber(), within), one(), none(ONE)));
-        Formula place =
-                when(inside.isPositive(), text("inside the plausible range"), text("outside the plausible range"));
-        table.textLine(
-                "flip_finding",
-                "Finding",
-                when(
-                        value.hasNumber(),
-                        when(high.isPositive(), place, text("no plausible range is given")),
-                        when(label.isFilled(), text("see the value"), text(""))));
         table.line(
                 "flip_margin",
                 "Margin of safety",
@@ -107,11 +117,14 @@ final class Flips {
                         "none"));
         table.textLine(
                 "flip_address", "Entry, as one types it", rows(d -> d.words().address()));
-        answer(pages.answer(), inside);
+        usual = new Usual(value.hasNumber(), values.at, low, high, values.wayAt);
+        to = values.to;
+        at = values.at;
+        state = new SearchState(b, rank, pages.answer());
     }
 
     /** Why no value flips the answer, in each row in use. */
-    private Line whyNone(Line label) {
+    private Formula whyNone() {
         Line words = b.schedule(Sheets.IRRIGATION, "Where no value flips the answer")
                 .textLine(
                         "no_flip_reason",
@@ -121,64 +134,18 @@ final class Flips {
                                 text("no value flips it"),
                                 when(
                                         rank.inUse.exceeds(one()),
-                                        text("no other way reaches the target"),
-                                        text("only one way"))));
-        return b.schedule(Sheets.IRRIGATION, "Where no value flips the answer, by entry")
-                .textLine("flip_none_reason", "Why not", when(label.isFilled(), words, text("")));
+                                        text("no other system reaches the target"),
+                                        text("only one system"))));
+        return when(label.isFilled(), words, text(""));
+    }
+
+    /** What is said where systems in use stand in rows that are not looked at, or the empty text. */
+    String firstOnly() {
+        return leavesOut ? FIRST_ONLY : "";
     }
 
     private Formula way(FlipValues values) {
         return when(values.to.isFilled(), lookup(rank.ways.label, rank.ways.key, values.to), text("-"));
-    }
-
-    private void answer(ScheduleBuilder answer, Line inside) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What the search balanced");
-        Line first = s.line("balance_first", "The way recommended, now", PER_METRE, rank.bestCost);
-        Line next = s.line("balance_next", "The next, now", PER_METRE, rank.nextCost);
-        Line firstMoved = s.line(
-                "balance_first_moved",
-                "1 where it has moved since",
-                ONE,
-                moved(first, asFilled(s, first, "The way recommended")),
-                Sizes.SOURCE);
-        Line nextMoved = s.line(
-                "balance_next_moved",
-                "1 where it has moved since",
-                ONE,
-                moved(next, asFilled(s, next, "The next")),
-                Sizes.SOURCE);
-        answer.textLine(
-                "flip_state",
-                "Flip values by search",
-                when(
-                        or(firstMoved.isPositive(), nextMoved.isPositive()),
-                        text(
-                                "out of date for lives and failing outlets: entries have changed since they were filled; write the "
-                                        + "workbook again"),
-                        text("as filled on these entries")));
-        Line count = s.line(
-                "flips_inside", "Entries that flip the answer inside their plausible range", ONE, sum(inside, axis));
-        answer.textLine(
-                "irrigation_doubt_flips",
-                "Doubts",
-                when(
-                        count.isPositive(),
-                        text("A doubtful entry flips the answer inside its plausible range: see at which value."),
-                        text("No doubtful entry flips the answer inside its plausible range, as filled."
-                                + (leavesOut ? FIRST_ONLY : ""))));
-    }
-
-    private static Line asFilled(ScheduleBuilder s, Line now, String what) {
-        return s.solvedNumber(
-                now.id() + "_filled",
-                what + ", as filled",
-                PER_METRE,
-                "on the entries the search began with",
-                new Standing(now));
-    }
-
-    private static Formula moved(Line now, Line then) {
-        return when(Sizes.differ(now, then), one(), none(ONE));
     }
 
     private Formula rows(Function<Doubtful, Formula> formula) {

@@ -31,7 +31,7 @@ public final class LineShare {
     final Line parts;
     /** Installing and taking out a year, by way. */
     final Line labour;
-    /** Insurance and property tax a year, by way. */
+    /** Insurance, property tax and contingency a year, by way. */
     final Line charges;
 
     /**
@@ -42,12 +42,17 @@ public final class LineShare {
      * @param t their quantities and costs
      * @param owned what parts cost in a year
      * @param wage wage of installation labour
+     * @param contingency share of the recovery of parts that is set aside on top
      */
-    public LineShare(BudgetBuilder b, Materials m, TakeOff t, PartsYearly owned, Line wage) {
-        ScheduleBuilder tags = b.schedule(Sheets.MATERIALS, "Parts that belong to a way to water");
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The line itself: parts that carry the key of a way");
+    public LineShare(BudgetBuilder b, Materials m, TakeOff t, PartsYearly owned, Line wage, Line contingency) {
+        ScheduleBuilder tags = b.schedule(Sheets.MATERIALS, "Parts that belong to an irrigation system");
+        ScheduleBuilder s =
+                b.schedule(Sheets.IRRIGATION, "The line itself: parts that carry the key of an irrigation system");
         Line tagged = tags.line(
-                "material_of_way", "1 where the part carries a key", ONE, when(m.option.isFilled(), one(), none(ONE)));
+                "material_of_way",
+                "Part of an irrigation system, 1 or 0",
+                ONE,
+                when(m.option.isFilled(), one(), none(ONE)));
         Unit hoursPerDriver = HOUR.over(Unit.parse("driver"));
         Line hours = tags.line(
                 "material_of_way_hours",
@@ -61,9 +66,9 @@ public final class LineShare {
                 tagged.times(owned.driverHours));
         Line owning = tags.line(
                 "material_of_way_charges",
-                "Charges a driver, of these",
+                "Charges and contingency a driver, of these",
                 owned.driverCharges.unit(),
-                tagged.times(owned.driverCharges));
+                tagged.times(owned.driverCharges.plus(owned.driverRecovery.times(contingency))));
         Line price = s.line("way_line_parts_first", "Parts of the line", MONEY, sumProduct(t.wayCost, tagged, m.axis));
         Line time = s.line("way_line_hours", "Hours to install the line", HOUR, sumProduct(t.wayAmount, hours, m.axis));
         first = s.line("way_line_first_cost", "First cost of the line", MONEY, price.plus(time.times(wage)));
@@ -74,6 +79,9 @@ public final class LineShare {
                 YEARLY,
                 sumProduct(t.wayAmount, installing, m.axis).times(wage).in(YEARLY));
         charges = s.line(
-                "way_line_charges_yearly", "Insurance and tax a year", YEARLY, sumProduct(t.wayAmount, owning, m.axis));
+                "way_line_charges_yearly",
+                "Insurance, tax and contingency a year",
+                YEARLY,
+                sumProduct(t.wayAmount, owning, m.axis));
     }
 }

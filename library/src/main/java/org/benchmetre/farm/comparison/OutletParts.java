@@ -40,7 +40,7 @@ final class OutletParts {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param materials parts as entered
      * @param failed knows the part that carries the outlets of each way
      */
@@ -61,7 +61,7 @@ final class OutletParts {
         b.nameRows(axis, s.textLine("way_part_of", "Outlets of", rows(row -> new Element(ways.label, ways.axis, row))));
         item = s.textLine(
                 "way_part_once",
-                "Part that carries them, where no way before has it",
+                "Part that carries them, where no system before has it",
                 rows(row -> once(ways, part, new Element(part, ways.axis, row), row)));
     }
 

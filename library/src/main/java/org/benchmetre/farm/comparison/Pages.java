@@ -29,18 +29,18 @@ public record Pages(
 
     static Pages open(BudgetBuilder b) {
         Pages pages = new Pages(
-                b.schedule(Sheets.IRRIGATION, "Which way to water"),
+                b.schedule(Sheets.IRRIGATION, "Which irrigation system"),
                 b.schedule(Sheets.IRRIGATION, "Side by side"),
                 new ByCause(
                         b.schedule(Sheets.IRRIGATION, "Yearly cost per metre of bench, by cause"),
-                        b.schedule(Sheets.IRRIGATION, "Partial budget: from the way chosen to its rival"),
+                        b.schedule(Sheets.IRRIGATION, "Partial budget: from the system chosen to its rival"),
                         b.schedule(Sheets.IRRIGATION, "Partial budget by cause, per metre of bench and year")),
                 b.schedule(Sheets.IRRIGATION, "At which value of an entry the answer flips"),
                 b.schedule(Sheets.IRRIGATION, "The uniformity asked for, and where it would flip the answer"));
         pages.side()
                 .note(
-                        "Yearly cost holds capital recovery, laying and removing, water, feed, pumping, care and the fruit lost to "
-                                + "dry plants; whatever is the same for every way is in it too.");
+                        "Yearly cost holds capital recovery, laying and removing, water, nutrient solution, pumping, maintenance and the fruit lost to "
+                                + "dry plants; whatever is the same for every system is in it too.");
         pages.causes().cost().roomBelow(CHART_ROWS);
         return pages;
     }

@@ -21,9 +21,6 @@ public final class PartialBudget {
      */
     public record Boxes(Formula addedReturns, Formula reducedCosts, Formula reducedReturns, Formula addedCosts) {}
 
-    /** Gain of the change, money/(m a); below zero where it costs more than it brings. */
-    public final Line net;
-
     /**
      * Declares the lines.
      *
@@ -35,13 +32,15 @@ public final class PartialBudget {
         Unit unit = boxes.addedReturns().unit();
         Line addedReturns = s.line("partial_added_returns", "Added returns", unit, boxes.addedReturns());
         Line reducedCosts = s.line("partial_reduced_costs", "Reduced costs", unit, boxes.reducedCosts());
-        Line reducedReturns = s.line("partial_reduced_returns", "Reduced returns", unit, boxes.reducedReturns());
+        Line better = s.line("partial_better", "What is better, in total", unit, addedReturns.plus(reducedCosts));
         Line addedCosts = s.line("partial_added_costs", "Added costs", unit, boxes.addedCosts());
-        net = s.line(
+        Line reducedReturns = s.line("partial_reduced_returns", "Reduced returns", unit, boxes.reducedReturns());
+        Line worse = s.line("partial_worse", "What is worse, in total", unit, reducedReturns.plus(addedCosts));
+        s.line(
                 "partial_net",
                 change,
                 unit,
-                addedReturns.plus(reducedCosts).minus(reducedReturns.plus(addedCosts)),
+                better.minus(worse),
                 "added returns and reduced costs, less reduced returns and added costs");
     }
 }

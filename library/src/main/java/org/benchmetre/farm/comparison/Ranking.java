@@ -24,7 +24,7 @@ import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
- * Which way to water comes first: the one of least yearly cost, lost fruit counted, among those that reach the target uniformity; when
+ * Which irrigation system comes first: the one of least yearly cost, lost fruit counted, among those that reach the target uniformity; when
  * none does, among all. The rule is ours and stands beside its result.
  */
 public final class Ranking {
@@ -32,14 +32,16 @@ public final class Ranking {
     private static final Unit PER_METRE = Unit.parse("money/(m a)");
     private static final String FIRST = "recommended";
     private static final String NEXT = "next";
-    private static final String RULE = "the rule is ours: least yearly cost among the ways that reach the target";
+    private static final String RULE = "the rule is ours: least yearly cost among the systems that reach the target";
 
-    /** Ways to water. */
+    /** Irrigation systems. */
     final Ways ways;
     /** Yearly cost per metre, lost fruit counted, by way. */
     final Line yearly;
     /** The word {@code recommended} or {@code next}, by way. */
     final Line place;
+    /** 1 for each way that reaches the target. */
+    final Line reaches;
     /** How many ways reach the target. */
     final Line reaching;
     /** Ways in use, ranked or not. */
@@ -61,7 +63,7 @@ public final class Ranking {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param yearly yearly cost per metre by way, lost fruit counted
      * @param uniformity emission uniformity by way
      * @param target the uniformity wanted
@@ -69,28 +71,28 @@ public final class Ranking {
     public Ranking(BudgetBuilder b, Ways ways, Line yearly, Line uniformity, Line target) {
         this.ways = ways;
         this.yearly = yearly;
-        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "How the ways rank");
+        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "How the systems rank");
         table.note(
-                "Least yearly cost, lost fruit counted, among the ways that reach the target uniformity; when none does, "
-                        + "among all. A way that is left out counts as more than twice the dearest.");
+                "Least yearly cost, lost fruit counted, among the systems that reach the target uniformity; when none does, "
+                        + "among all. A system that is left out counts as more than twice the dearest.");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ranking, in figures");
-        Line used = table.line("way_in_use", "In use (1 for yes)", ONE, when(ways.key.isFilled(), one(), none(ONE)));
-        inUse = s.line("ways_in_use", "Ways in use", ONE, sum(used, ways.axis));
-        Line reaches = table.line(
+        Line used = table.line("way_in_use", "In use, 1 or 0", ONE, when(ways.key.isFilled(), one(), none(ONE)));
+        inUse = s.line("ways_in_use", "Systems in use", ONE, sum(used, ways.axis));
+        reaches = table.line(
                 "way_reaches_target",
-                "Reaches the target (1 for yes)",
+                "Reaches the target, 1 or 0",
                 ONE,
                 when(and(ways.key.isFilled(), not(target.exceeds(uniformity))), one(), none(ONE)));
-        reaching = s.line("ways_reaching_target", "Ways that reach the target", ONE, sum(reaches, ways.axis));
+        reaching = s.line("ways_reaching_target", "Systems that reach the target", ONE, sum(reaches, ways.axis));
         Formula counts = and(ways.key.isFilled(), or(reaches.isPositive(), not(reaching.isPositive())));
         Line out = s.line(
                 "left_out_cost",
-                "Stands for a way left out",
+                "Stands for a system left out",
                 PER_METRE,
                 greater(greatest(yearly, ways.axis), none(PER_METRE))
                         .times(number(2, ONE))
                         .plus(number(1, PER_METRE)),
-                "more than any way costs, at any size of cost");
+                "more than any system costs, at any size of cost");
         Line ranked = table.line("way_ranked_cost", "Cost as ranked", PER_METRE, when(counts, yearly, out), RULE);
         bestCost =
                 s.line("recommended_cost_per_metre", "Yearly cost of the first", PER_METRE, least(ranked, ways.axis));
@@ -101,11 +103,11 @@ public final class Ranking {
                 table.line("way_other_cost", "Cost of the others", PER_METRE, when(ways.key.is(best), out, ranked));
         rival = table.line(
                 "way_is_rival",
-                "Ranked behind the first (1 for yes)",
+                "Ranked behind the first, 1 or 0",
                 ONE,
                 when(Sizes.isMore(out, others), one(), none(ONE)),
                 Sizes.SOURCE);
-        rivals = s.line("ways_ranked_behind", "Ways ranked behind the first", ONE, sum(rival, ways.axis));
+        rivals = s.line("ways_ranked_behind", "Systems ranked behind the first", ONE, sum(rival, ways.axis));
         nextCost = s.line("next_cost_per_metre", "Yearly cost of the next", PER_METRE, least(others, ways.axis));
         Formula isNext = and(rival.isPositive(), not(Sizes.isMore(others, nextCost)));
         place = table.line(

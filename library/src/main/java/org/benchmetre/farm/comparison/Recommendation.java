@@ -36,6 +36,11 @@ public final class Recommendation {
 
     private record Reason(String name, String label, String less, String more) {}
 
+    /** What a reader sees of the one that comes first. */
+    final Line firstLabel;
+    /** What a reader sees of the one that comes next. */
+    final Line nextLabel;
+
     private final Ranking rank;
     private final ScheduleBuilder weighed;
 
@@ -52,7 +57,7 @@ public final class Recommendation {
         this.rank = rank;
         weighed = b.schedule(Sheets.IRRIGATION, "What the reasons weigh: the first and the next");
         Formula first = rank.ofFirst(rank.ways.label);
-        Formula next = when(rank.hasNext(), rank.ofNext(rank.ways.label), text("no other way"));
+        Formula next = when(rank.hasNext(), rank.ofNext(rank.ways.label), text("no other system"));
         Formula even = rank.reaching.isPositive();
         s.textLine(
                 "irrigation_recommendation",
@@ -61,15 +66,15 @@ public final class Recommendation {
                         first,
                         when(
                                 even,
-                                text(": least yearly cost per metre of the ways that reach the target uniformity."),
-                                text(": least yearly cost per metre, but no way reaches the target uniformity."))));
-        s.textLine("recommended_label", "The way recommended", first);
+                                text(": least yearly cost per metre of the systems that reach the target uniformity."),
+                                text(": least yearly cost per metre, but no system reaches the target uniformity."))));
+        firstLabel = s.textLine("recommended_label", "The system recommended", first);
         s.line(
                 "recommended_saving_per_metre",
                 "Saves against the next",
                 PER_METRE,
-                onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other way"));
-        Line nextLabel = s.textLine("irrigation_next", "The next", next);
+                onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other system"));
+        nextLabel = s.textLine("irrigation_next", "The next", next);
         s.textLine(
                 "irrigation_reason_evenness",
                 "Evenness",
@@ -78,7 +83,7 @@ public final class Recommendation {
                         text(
                                 "While it runs full it waters the far end evenly enough: its design emission uniformity reaches the target."),
                         text(
-                                "No way reaches the target uniformity: shorten the run, feed the bench from the middle, or take a larger bore.")));
+                                "No system reaches the target uniformity: shorten the run, feed the bench from the middle, or take a larger bore.")));
         Line drained = weighed.line(
                 "irrigation_drained_first",
                 "Drained between pulses, the first",
@@ -91,8 +96,8 @@ public final class Recommendation {
                 when(
                         drained.exceeds(number(MUCH_OF_A_PULSE, drained.unit())),
                         text(
-                                "More than 30 % of each pulse drains from the lines before the next, most of it at the low end: fewer "
-                                        + "and longer pulses, or check valves, keep plants even."),
+                                "More than 30 % of each pulse drains from the lines before the next, most at the low end: fewer, longer "
+                                        + "pulses or check valves help."),
                         text("Little of each pulse drains from the lines before the next.")),
                 "much from 30 % of a pulse on: " + COMMON);
         Reason costs = new Reason(
@@ -103,25 +108,25 @@ public final class Recommendation {
         Reason runs = new Reason(
                 "upkeep",
                 "Running it",
-                "Water, feed, pumping, care and interest on them cost less than with: ",
-                "Water, feed, pumping, care and interest on them cost more than with: ");
+                "Running it, interest included, costs less than with: ",
+                "Running it, interest included, costs more than with: ");
         Reason clogs = new Reason(
                 "clogging",
                 "Clogging",
                 "Less fruit is lost to dry plants than with: ",
                 "More fruit is lost to dry plants than with: ");
-        reason(s, costs, g.ownership(), nextLabel);
-        reason(s, runs, g.upkeep(), nextLabel);
-        reason(s, clogs, g.lost(), nextLabel);
+        reason(s, costs, g.ownership());
+        reason(s, runs, g.upkeep());
+        reason(s, clogs, g.lost());
         s.textLine("irrigation_reason_friction", "Friction", rank.ofFirst(g.frictionNote()));
         s.textLine(
                 "irrigation_choice_differs",
                 "The choice",
                 when(
                         rank.best.is(chosen),
-                        text("The entries choose this way."),
+                        text("The entries choose this system."),
                         text(
-                                "The entries choose another way: set irrigation_choice on the sheet of entries to change it.")));
+                                "The entries choose another system: set irrigation_choice on the sheet of entries to change it.")));
         s.textLine(
                 "irrigation_doubt_prices",
                 "Sources",
@@ -129,7 +134,7 @@ public final class Recommendation {
                         "Prices, lives and clogging without a published source are to be replaced by your own before you buy."));
     }
 
-    private void reason(ScheduleBuilder s, Reason reason, Line amount, Line nextLabel) {
+    private void reason(ScheduleBuilder s, Reason reason, Line amount) {
         Line first =
                 weighed.line(reason.name + "_first", reason.label + ", the first", amount.unit(), rank.ofFirst(amount));
         Line next = weighed.line(
@@ -151,6 +156,6 @@ public final class Recommendation {
         s.textLine(
                 "irrigation_reason_" + reason.name,
                 reason.label,
-                when(rank.hasNext(), joined(words, nextLabel, text(".")), text("No other way is in the ranking.")));
+                when(rank.hasNext(), joined(words, nextLabel, text(".")), text("No other system is in the ranking.")));
     }
 }

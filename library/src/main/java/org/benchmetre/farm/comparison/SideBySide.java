@@ -1,73 +1,73 @@
 package org.benchmetre.farm.comparison;
 
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 
-/** The ways to water in one table a grower reads first: what each costs, how evenly it waters, what runs dry. Repeats figures that stand below. */
+/**
+ * What a grower compares that stands nowhere else: money of the line for each metre and foot of bench, and the figures of a bench in
+ * the units of the United States: feet, pounds a square inch, gallons a minute. Conversions are exact.
+ */
 public final class SideBySide {
 
     private static final Unit FIRST = Unit.parse("money/m");
+    private static final Unit FIRST_A_FOOT = Unit.parse("money/ft");
     private static final Unit YEARLY = Unit.parse("money/(m a)");
-
-    /**
-     * What is shown, by way.
-     *
-     * @param money what it costs
-     * @param uniformity design emission uniformity
-     * @param uniformityClass its class in words
-     * @param inletPressure pressure at the inlet of a line
-     * @param dryPlants plants that run dry in a year
-     */
-    public record Shown(Money money, Line uniformity, Line uniformityClass, Line inletPressure, Line dryPlants) {}
+    private static final Unit YEARLY_A_FOOT = Unit.parse("money/(ft a)");
+    private static final Unit FOOT = Unit.parse("ft");
+    private static final Unit POUNDS = Unit.parse("psi");
+    private static final Unit GALLONS = Unit.parse("gal/min");
 
     /**
      * What a way costs.
      *
-     * @param firstPerMetre first cost per metre of bench, all parts
-     * @param lineFirst first cost of the line itself, in total
-     * @param yearlyPerMetre yearly cost per metre of bench, lost fruit counted
-     * @param lost value of fruit lost to dry plants a year, in total
+     * @param lineFirst first cost of the line itself, in total, by way
+     * @param lost value of fruit lost to dry plants a year, in total, by way
+     * @param differing yearly cost per metre of what differs, by way
+     * @param benchMetres metres of bench
      */
-    public record Money(Line firstPerMetre, Line lineFirst, Line yearlyPerMetre, Line lost) {}
+    public record Money(Line lineFirst, Line lost, Line differing, Line benchMetres) {}
 
     /**
      * Declares the table.
      *
      * @param s where it stands
-     * @param rank how the ways rank
-     * @param shown what is shown
-     * @param benchMetres metres of bench
+     * @param h hydraulics of the benches
+     * @param money what each way costs
      */
-    public SideBySide(ScheduleBuilder s, Ranking rank, Shown shown, Line benchMetres) {
-        s.textLine("side_place", "Place", rank.place);
-        s.line("side_first_cost", "First cost per metre", FIRST, shown.money().firstPerMetre());
-        s.line(
+    public SideBySide(ScheduleBuilder s, Hydraulics h, Money money) {
+        Line metres = money.benchMetres();
+        Line line = s.line(
                 "side_line_first_cost",
                 "Of which the line",
                 FIRST,
-                shown.money().lineFirst().over(benchMetres));
+                money.lineFirst().over(metres));
+        s.line("side_line_first_cost_per_foot", "First cost of the line per foot", FIRST_A_FOOT, line.in(FIRST_A_FOOT));
         s.line(
-                "side_yearly_cost",
-                "Yearly cost per metre, lost fruit counted",
-                YEARLY,
-                shown.money().yearlyPerMetre());
+                "side_differing_cost_per_foot",
+                "Yearly cost per foot of what differs",
+                YEARLY_A_FOOT,
+                money.differing().in(YEARLY_A_FOOT));
         s.line(
                 "side_lost_fruit",
                 "Fruit lost to dry plants",
                 YEARLY,
-                shown.money().lost().over(benchMetres));
-        s.line("side_uniformity", "Emission uniformity", shown.uniformity().unit(), shown.uniformity());
-        s.textLine("side_uniformity_class", "Class", shown.uniformityClass());
+                money.lost().over(metres));
         s.line(
-                "side_inlet_pressure",
-                "Pressure at the inlet",
-                shown.inletPressure().unit(),
-                shown.inletPressure());
-        s.line(
-                "side_dry_plants",
-                "Plants falling dry in a year",
-                shown.dryPlants().unit(),
-                shown.dryPlants());
+                "side_longest_run_in_feet",
+                "Longest line that meets the target, in feet",
+                FOOT,
+                onlyWhen(
+                        h.longestRun.hasNumber(),
+                        h.longestRun.numberOr(none(Unit.METRE)).in(FOOT),
+                        when(h.ways.key.isFilled(), text("as in metres"), text(""))));
+        s.line("side_inlet_pressure_in_psi", "Pressure at the inlet", POUNDS, h.inletPressure.in(POUNDS));
+        s.line("side_flow_in_gallons", "Flow of a bench", GALLONS, h.flowPerBench.in(GALLONS));
     }
 }

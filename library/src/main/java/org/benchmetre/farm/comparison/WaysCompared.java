@@ -1,10 +1,8 @@
 package org.benchmetre.farm.comparison;
 
-import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
@@ -20,7 +18,7 @@ import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.irrigation.water.Watering;
 
-/** The ways to water held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
+/** The irrigation systems held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
 public final class WaysCompared {
 
     private final BudgetBuilder b;
@@ -29,7 +27,7 @@ public final class WaysCompared {
     /**
      * What the comparison reads.
      *
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param chosen key of the way that is counted
      * @param water what is known of each way
      * @param costs what each way costs
@@ -51,11 +49,9 @@ public final class WaysCompared {
      *
      * @param line what the line itself costs
      * @param interest interest on operating capital
-     * @param firstPerMetre first cost per metre
-     * @param yearly yearly cost, lost fruit counted
-     * @param yearlyPerMetre the same per metre
+     * @param yearlyPerMetre yearly cost per metre, lost fruit counted
      */
-    public record Costs(LineShare line, Line interest, Line firstPerMetre, Line yearly, Line yearlyPerMetre) {}
+    public record Costs(LineShare line, Line interest, Line yearlyPerMetre) {}
 
     /**
      * Opens the first tables of the sheet.
@@ -76,10 +72,10 @@ public final class WaysCompared {
      */
     public void compare(FarmEntries entries, Sides s, DoubtfulEntries doubtful) {
         Ways ways = s.ways();
-        Line rival = entries.add(b.schedule(Sheets.ENTRIES, "Ways compared")
-                .textEntry("irrigation_rival", "Way to compare with, by its key")
+        ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Irrigation systems compared");
+        Line rival = entries.add(e.textEntry("irrigation_rival", "System to compare with")
                 .keyOf(ways.key)
-                .usually(secondKey(ways), "second way of the list"));
+                .usually(secondKey(ways), "second system of the list"));
         Ranking rank = new Ranking(
                 b,
                 ways,
@@ -87,7 +83,7 @@ public final class WaysCompared {
                 s.water().hydraulics().uniformityInRange,
                 s.water().hydraulics().targetUniformity);
         Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
-        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by way");
+        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by system");
         Unit yearly = Unit.parse("money/a");
         Line owning = sums.line(
                 "way_line_owning",
@@ -100,7 +96,7 @@ public final class WaysCompared {
                         .plus(s.costs().line().charges));
         Line upkeep = sums.line(
                 "way_line_running",
-                "Water, feed, pumping, care, interest, a year",
+                "Water, nutrient solution, pumping, maintenance, interest, a year",
                 yearly,
                 s.water()
                         .watering()
@@ -110,7 +106,7 @@ public final class WaysCompared {
                         .plus(s.water().clogging().dry().replanting)
                         .plus(s.costs().interest()));
         Line lost = s.water().clogging().loss().fruitLostValue;
-        new Recommendation(
+        Recommendation first = new Recommendation(
                 b,
                 pages.answer(),
                 rank,
@@ -121,94 +117,75 @@ public final class WaysCompared {
                         lost,
                         s.water().hydraulics().frictionNote,
                         s.water().hydraulics().drainedShare));
-        new SideBySide(pages.side(), rank, shown(s), s.benchMetres());
         Causes causes = new Causes(
                 b,
                 pages.causes(),
                 ways,
                 pair,
-                new Causes.Sums(causes(s), s.costs().yearly(), s.benchMetres()));
+                new Causes.Sums(causes(s), s.costs().yearlyPerMetre(), s.benchMetres()));
+        new SideBySide(
+                pages.side(),
+                s.water().hydraulics(),
+                new SideBySide.Money(s.costs().line().first, lost, causes.differing, s.benchMetres()));
+        PairWords words = new PairWords(b, pages.answer(), ways, pair, causes);
+        Line share = entries.add(e.entry("close_call_share", "Too close to call up to this share of what differs", ONE)
+                .from(0, 1));
+        FarmEntries.Range range = entries.range(b, e, s.water().hydraulics().targetUniformity);
+        answer(
+                s.water().hydraulics(),
+                new Compared(rank, pair, causes, new Verdict.Names(first.firstLabel, first.nextLabel, words.chosen)),
+                new Asked(share, range),
+                doubtful);
+    }
+
+    private void answer(Hydraulics h, Compared c, Asked asked, DoubtfulEntries doubtful) {
+        Line target = h.targetUniformity;
+        TargetDoubt byTarget =
+                new TargetDoubt(b, pages, c.rank, new TargetDoubt.Target(target, asked.range, h.uniformityInRange));
+        Flips flips = new Flips(b, c.rank, pages, doubtful);
+        NamedDoubts doubts = new NamedDoubts(b, flips, byTarget.flips, target.label());
         pages.answer()
                 .textLine(
-                        "rival_label",
-                        "Compared with",
+                        "irrigation_doubt_flips",
+                        "Doubts",
                         when(
-                                pair.rival().is(pair.chosen()),
-                                text("no other way"),
-                                lookup(ways.label, ways.key, pair.rival())));
-        pages.answer().line("rival_gain", "Gain of changing to it", causes.net.unit(), causes.net);
-        new Flips(b, rank, pages, doubtful);
-        target(s, rank);
+                                doubts.count.isPositive(),
+                                text(
+                                        "A doubtful entry flips the answer inside its plausible range: see at which value."),
+                                text("No doubtful entry flips the answer inside its plausible range, as filled."
+                                        + flips.firstOnly())));
+        CloseCall close = new CloseCall(b, c.rank, c.causes.differing, asked.closeShare);
+        new Verdict(
+                b, pages.answer(), c.rank, c.names, new Verdict.Grounds(c.pair.chosen(), close, flips, doubts, target));
+        new FlipSentence(b, pages.answer(), c.rank, c.pair, flips, doubts);
     }
+
+    private record Compared(Ranking rank, Pair pair, Causes causes, Verdict.Names names) {}
+
+    private record Asked(Line closeShare, FarmEntries.Range range) {}
 
     /** A way is not compared with itself: then with the first in rank, or the next when it is first itself. */
     private Line against(Ranking rank, Line chosen, Line rival) {
         Formula other = when(rank.best.is(chosen), when(rank.next.isFilled(), rank.next, chosen), rank.best);
-        return b.schedule(Sheets.IRRIGATION, "The two ways compared")
+        return b.schedule(Sheets.IRRIGATION, "The two systems compared")
                 .textLine("rival_way", "Compared with, by its key", when(rival.is(chosen), other, rival));
     }
 
-    /** Where the uniformity asked for would leave out the way that comes first: its own uniformity, no search needed. */
-    private void target(Sides s, Ranking rank) {
-        ScheduleBuilder t = pages.target();
-        Line uniformity = s.water().hydraulics().uniformityInRange;
-        Line target = s.water().hydraulics().targetUniformity;
-        Line first = t.line(
-                "target_flip",
-                "Above this the first way no longer reaches it",
-                target.unit(),
-                rank.ofFirst(uniformity));
-        t.textLine(
-                "target_finding",
-                "Finding",
-                when(
-                        and(rank.reaching.isPositive(), not(target.exceeds(first))),
-                        text("a target above the uniformity of the way recommended would leave it out."),
-                        text("no way reaches it; the ranking is of cost alone.")));
-    }
-
-    private static SideBySide.Shown shown(Sides s) {
-        return new SideBySide.Shown(
-                new SideBySide.Money(
-                        s.costs().firstPerMetre(),
-                        s.costs().line().first,
-                        s.costs().yearlyPerMetre(),
-                        s.water().clogging().loss().fruitLostValue),
-                s.water().hydraulics().emissionUniformity,
-                s.water().hydraulics().emissionClass,
-                s.water().hydraulics().inletPressure,
-                s.water().clogging().dry().dryPlants);
-    }
-
     private static List<Cause> causes(Sides s) {
+        LineShare line = s.costs().line();
+        Clogging clogging = s.water().clogging();
         return List.of(
+                new Cause("line_parts", "Parts of the line", line.parts.plus(line.charges), false),
+                new Cause("line_labour", "Laying and taking out", line.labour, false),
+                new Cause("care", "Irrigation maintenance", clogging.care().careCost, false),
                 new Cause(
-                        "line_parts",
-                        "Parts of the line: recovery and repairs",
-                        s.costs().line().parts,
-                        false),
-                new Cause("line_labour", "Laying and taking out", s.costs().line().labour, false),
+                        "water", "Water, nutrient solution, pumping", s.water().watering().cost.running, false),
+                new Cause("lost_fruit", "Fruit lost to dry plants", clogging.loss().fruitLostValue, true),
                 new Cause(
-                        "line_charges",
-                        "Insurance and property tax of the line",
-                        s.costs().line().charges,
-                        false),
-                new Cause("water", "Water", s.water().watering().cost.water, false),
-                new Cause("feed", "Feed", s.water().watering().cost.feed, false),
-                new Cause("drain", "Handling of drain", s.water().watering().cost.drain, false),
-                new Cause("pumping", "Pumping", s.water().watering().pumping, false),
-                new Cause(
-                        "care",
-                        "Checking, flushing, treating",
-                        s.water().clogging().care().careCost,
-                        false),
-                new Cause("replanting", "Planting again", s.water().clogging().dry().replanting, false),
-                new Cause("interest", "Interest on operating capital", s.costs().interest(), false),
-                new Cause(
-                        "lost_fruit",
-                        "Fruit lost to dry plants",
-                        s.water().clogging().loss().fruitLostValue,
-                        true));
+                        "other",
+                        "Replanting and interest",
+                        clogging.dry().replanting.plus(s.costs().interest()),
+                        false));
     }
 
     private static String secondKey(Ways ways) {

@@ -113,7 +113,7 @@ public final class ChannelSales {
         Line freight = year.line("channel_freight_cost", "Freight", YEARLY, sent.times(c.freight));
         year.line(
                 "channel_left",
-                "Left of receipts",
+                "Receipts less costs of selling",
                 YEARLY,
                 brought.minus(commission).minus(packs).minus(freight));
         unpriced(b, picking.byMonth, pattern.months);

@@ -85,15 +85,21 @@ public final class CropYear {
                         months.axis,
                         IntStream.rangeClosed(1, names.size())
                                 .<Formula>mapToObj(each -> number(each, ONE))
-                                .toList()));
+                                .toList()),
+                "calendar");
         monthKey = calendar.textLine("month_number_text", "Number, as a text", shown(counted, 0));
         planting =
                 entries.add(s.textEntry("planting_month", "Planting month").words(TextForm.oneOf(Months.KEYS, names)));
         plantingNumber = s.line(
                 "planting_month_number", "Planting month, its number", ONE, lookup(counted, monthName, planting));
         plantingName = s.textLine("planting_month_name", "Planting month, its name", named(plantingNumber));
-        Line here =
-                season.declare("season_month_number", "Number in the calendar", ONE, Kind.NUMBER, List.of(axis), "");
+        Line here = season.declare(
+                "season_month_number",
+                "Number in the calendar",
+                ONE,
+                Kind.NUMBER,
+                List.of(axis),
+                "calendar: after the twelfth comes the first");
         Formula before = previous(here, plantingNumber.minus(one()));
         Formula over = before.minus(number(MONTHS - 1, ONE));
         b.define(here, when(over.isPositive(), over, before.plus(one())));

@@ -44,7 +44,7 @@ public final class Picking {
      * @param lostDry marketable fruit that plants without water lose, in kg/a; nothing when no section reckons it
      */
     public Picking(BudgetBuilder b, FarmEntries entries, Yield yield, MonthPattern pattern, Formula lostDry) {
-        ScheduleBuilder dry = b.schedule(Sheets.CROP, "Fruit that dry plants leave");
+        ScheduleBuilder dry = b.schedule(Sheets.CROP, "Fruit after loss to dry plants");
         Line shareLost = dry.line(
                 "fruit_dry_share",
                 "Share lost to plants left dry by clogged outlets",
@@ -56,7 +56,7 @@ public final class Picking {
         Formula left = one().minus(shareLost);
         kept = dry.line(
                 "fruit_kept_share",
-                "Share left",
+                "Share kept",
                 ONE,
                 when(left.exceeds(none(ONE)), left, none(ONE)),
                 "less than a millionth counts as none, so that rounding leaves no fruit where every plant is dry");

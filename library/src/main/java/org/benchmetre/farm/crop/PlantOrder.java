@@ -10,6 +10,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Paid;
 import org.benchmetre.farm.input.Sheets;
 
 /** Plants of the chosen stock: what the first ones cost, and what is paid where whole plants are ordered. */
@@ -30,6 +31,7 @@ public final class PlantOrder {
      * @param choice key of the chosen kind
      */
     public PlantOrder(BudgetBuilder b, PlantStock stock, Line choice) {
+        Paid paid = new Paid(b);
         exact = b.schedule(Sheets.CROP, "First plants, of the chosen stock")
                 .line("plants_first_cost", "First plants", MONEY, lookup(stock.firstCost, stock.key, choice));
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plants to order, of the chosen stock");
@@ -42,18 +44,21 @@ public final class PlantOrder {
                 lookup(stock.price, stock.key, choice));
         Formula share = lookup(stock.freight, stock.key, choice);
         Line freight = s.line(
-                "plants_order_freight", "Freight", MONEY, plants.times(price).times(share));
-        Line growing = s.line("plants_growing_on", "Growing on", MONEY, lookup(stock.growing, stock.key, choice));
+                "plants_order_freight",
+                "Freight",
+                MONEY,
+                paid.of(plants.times(price).times(one().plus(share))).minus(plants.times(price)),
+                Paid.SOURCE);
+        Line growing = s.line(
+                "plants_growing_on",
+                "Growing on",
+                MONEY,
+                paid.of(lookup(stock.growing, stock.key, choice)),
+                Paid.SOURCE);
         cost = s.line(
                 "plants_order_cost",
                 "Plants to order",
                 MONEY,
                 plants.times(price).plus(freight).plus(growing));
-        Line left = s.line("plants_order_left", "Ordered beyond what is needed", PLANT, plants.minus(needed));
-        s.line(
-                "plants_order_left_value",
-                "Value of that",
-                MONEY,
-                left.times(price).times(one().plus(share)));
     }
 }

@@ -45,7 +45,7 @@ public final class Selling {
      */
     public Selling(BudgetBuilder b, FarmEntries entries, boolean byChannels) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Prices and what moves with yield");
-        Line method = entries.add(s.textEntry("receipts_by", "Receipts by channels or one_price")
+        Line method = entries.add(s.textEntry("receipts_by", "Receipts by")
                 .oneOf(List.of(CHANNELS, ONE_PRICE))
                 .usually(byChannels ? CHANNELS : ONE_PRICE, "channels where channels.csv has rows"));
         onePrice = method.is(ONE_PRICE);

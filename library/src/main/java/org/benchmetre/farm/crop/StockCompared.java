@@ -17,7 +17,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * The kinds of plant stock side by side, each as if it were chosen: plants, their yearly cost, fruit, what receipts leave after what
- * moves with yield, margin over plants per metre of bench and per metre and week that the crop stands on it. All else is taken as
+ * moves with yield, returns above plants per metre of bench and per metre and week that the crop stands on it. All else is taken as
  * the same for every kind. Plain arithmetic.
  */
 public final class StockCompared {
@@ -43,7 +43,7 @@ public final class StockCompared {
         MonthPattern pattern = crop.pattern;
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock compared, each as if it were chosen");
         s.note(
-                "Margin over plants: receipts less what moves with yield, picking and packing included, less plants. All else is taken "
+                "Returns above plants: receipts less what moves with yield, picking and packing included, less plants. All else is taken "
                         + "as the same for each kind.");
         s.line("compared_plants", "Plants to buy", PLANT, stock.whereFilled(stock.bought));
         s.line(
@@ -59,14 +59,14 @@ public final class StockCompared {
         Line fruit = s.line("compared_fruit", "Marketable fruit", KG, crop.yield.byStock.times(crop.picking.kept));
         Line left = s.line(
                 "compared_net_per_kg",
-                "Left of a kg after what moves with yield",
+                "Returns of a kg above what moves with yield",
                 PER_KG,
                 stock.whereFilled(sumProduct(pattern.byStock, crop.receipts.netByMonth, pattern.months)
                         .minus(workPerKg)));
         Line net = s.line("compared_net", "Receipts less what moves with yield", YEARLY, fruit.times(left));
-        Line marginPerMetre = s.line(
-                "compared_margin_per_metre",
-                "Margin over plants, a metre and year",
+        Line returnsPerMetre = s.line(
+                "compared_returns_per_metre",
+                "Returns above plants, a metre and year",
                 YEARLY_METRE,
                 net.over(benchMetres).minus(plants));
         Line weeks = s.line(
@@ -75,10 +75,10 @@ public final class StockCompared {
                 Unit.parse("wk/a"),
                 stock.whereFilled(growth.benchWeeks.times(growth.cropsPerYear)));
         s.line(
-                "compared_margin_per_metre_week",
-                "Margin over plants, a metre and week",
+                "compared_returns_per_metre_week",
+                "Returns above plants, a metre and week",
                 WEEKLY_METRE,
-                when(weeks.isPositive(), marginPerMetre.over(weeks), none(WEEKLY_METRE)));
+                when(weeks.isPositive(), returnsPerMetre.over(weeks), none(WEEKLY_METRE)));
         s.line(
                 "compared_first_fruit",
                 "Weeks to first fruit; 0 unknown",

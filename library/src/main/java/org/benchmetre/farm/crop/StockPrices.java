@@ -54,7 +54,7 @@ public final class StockPrices {
         ScheduleBuilder blocks = b.schedule(Sheets.CROP, "Plant stock: breaks reached");
         Columns c = Columns.of(b, FarmTable.STOCK_PRICES, s);
         Axis axis = c.axis();
-        Line of = c.keyList(KIND, "break_stock", "Plant stock, by its key", kind.id());
+        Line of = c.keyList(KIND, "break_stock", "Plant stock", kind.id());
         Line from = c.numbers(
                 FROM,
                 "break_from",

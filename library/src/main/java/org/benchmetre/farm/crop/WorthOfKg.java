@@ -62,7 +62,7 @@ public final class WorthOfKg {
     public WorthOfKg(
             BudgetBuilder b, Selling selling, Channels c, ChannelSales sales, MonthPattern pattern, Line firstGrade) {
         level = selling.priceLevel;
-        ScheduleBuilder m = b.schedule(Sheets.CROP, "What a marketable kg brings and leaves, by month");
+        ScheduleBuilder m = b.schedule(Sheets.CROP, "What a marketable kg brings and returns, by month");
         ScheduleBuilder k = b.schedule(Sheets.CROP, "What a marketable kg brings and costs, on average");
         enteredByMonth = m.line(
                 "month_price_entered",
@@ -110,12 +110,12 @@ public final class WorthOfKg {
                 selling.otherCosts.plus(packs).plus(freight));
         net = k.line(
                 "net_per_kg",
-                "Left of a further kg",
+                "Returns of a further kg",
                 PER_KG,
                 price.minus(commissionPerKg).minus(costs));
         netByMonth = m.line(
                 "month_net_per_kg",
-                "Left of a further kg",
+                "Returns of a further kg",
                 PER_KG,
                 byMonth.minus(commissionByMonth()).minus(costs));
     }

@@ -21,7 +21,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Electricity by month: power times hours of vent fans, cooler, circulation fans and lights, and what runs all day. Pumps are not
- * here: their energy stands with the ways to water and is counted once. Common practice, no source.
+ * here: their energy stands with the irrigation systems and is counted once. Common practice, no source.
  */
 public final class Electricity {
 
@@ -50,7 +50,7 @@ public final class Electricity {
     public Electricity(BudgetBuilder b, FarmEntries entries, Months months, Line floor, Line price) {
         this.months = months;
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "What runs on electricity");
-        s.note("Without pumps: their energy stands with the ways to water. Without lights unless entered.");
+        s.note("Without pumps: their energy stands with the irrigation systems. Without lights unless entered.");
         hours = b.schedule(Sheets.OPERATIONS, "Hours of running");
         byMonth = b.schedule(Sheets.OPERATIONS, "Electricity by month");
         Line fans = perArea(s, entries, "fan_power", "Vent fans, power per m² of floor");

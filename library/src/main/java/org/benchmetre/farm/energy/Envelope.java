@@ -69,8 +69,8 @@ public final class Envelope {
         entered.note(
                 "Areas follow from the floor, or are measured. Heat lost to the ground along the edges is not counted; enter it "
                         + "as another surface.");
-        rule = entries.add(entered.textEntry("envelope_areas", "Areas: from_house or measured")
-                .oneOf(List.of(FROM_HOUSE, MEASURED)));
+        rule = entries.add(
+                entered.textEntry("envelope_areas", "Areas of the house").oneOf(List.of(FROM_HOUSE, MEASURED)));
         Line eave = entries.add(
                 entered.entry("eave_height", "Height of the side walls", METRE).above(0, 20));
         Line pitch = entries.add(entered.entry("roof_pitch", "Pitch of the roof, rise over run", ONE)

@@ -42,8 +42,10 @@ public final class Fuel {
     /** Price of a unit of fuel, money/fuel_unit. */
     public final Line price;
 
+    /** Unit in which fuel is sold, a text. */
+    final Line soldBy;
+
     private final Line name;
-    private final Line soldBy;
     private final Line ofTable;
     private final Line heat;
     private final Line efficiency;
@@ -60,8 +62,8 @@ public final class Fuel {
                 "A fuel_unit is one litre, US gallon, kilogram or kWh of fuel, as it is sold: say which. The table of fuels below says "
                         + "what the usual ones hold.");
         name = entries.add(s.textEntry("fuel_name", "Fuel").words(TextForm.GROUP));
-        soldBy = entries.add(s.textEntry("fuel_sold_by", "Unit in which fuel is sold (fuel_unit)")
-                .words(TextForm.GROUP));
+        soldBy = entries.add(
+                s.textEntry("fuel_sold_by", "Unit in which fuel is sold").words(TextForm.GROUP));
         Line entered = entries.add(s.entry("fuel_heat", "Heat in a unit of fuel; 0 takes it from the table", HEAT)
                 .from(0, 20_000));
         price = entries.add(

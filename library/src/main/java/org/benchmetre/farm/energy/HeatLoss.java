@@ -67,8 +67,7 @@ public final class HeatLoss {
                 .from(0, 60));
         Line heatOfAir = entries.add(
                 s.entry("air_heat", "Heat that air holds", HEAT_OF_AIR).above(0, 2000));
-        Line screen = entries.add(
-                s.textEntry("night_screen", "Night screen: yes or no").oneOf(List.of("no", "yes")));
+        Line screen = entries.add(s.textEntry("night_screen", "Night screen").oneOf(List.of("no", "yes")));
         Line saving = entries.add(s.entry("screen_saving", "Share of the night's loss that a screen saves", ONE)
                 .from(0, 0.95));
 
@@ -122,7 +121,6 @@ public final class HeatLoss {
     }
 
     private static Line cover(ScheduleBuilder s, FarmEntries entries, String id, String what) {
-        return entries.add(
-                s.textEntry(id, what + ": single, double or insulated").oneOf(List.of(SINGLE, DOUBLE, INSULATED)));
+        return entries.add(s.textEntry(id, what).oneOf(List.of(SINGLE, DOUBLE, INSULATED)));
     }
 }

@@ -60,6 +60,9 @@ public final class Heating {
     /** Months that are heated and have no climate. */
     public final Line monthsUnknown;
 
+    /** Unit in which the fuel is sold, a text. */
+    public final Line fuelUnit;
+
     private final Climate climate;
     private final Months months;
 
@@ -76,6 +79,7 @@ public final class Heating {
     public Heating(BudgetBuilder b, FarmEntries entries, HeatLoss loss, Climate climate, Fuel fuel, Line floor) {
         this.climate = climate;
         this.months = climate.months;
+        fuelUnit = fuel.soldBy;
         ScheduleBuilder sunshine = b.schedule(Sheets.OPERATIONS, "Sun that warms the house");
         Line through = entries.add(sunshine.entry("solar_transmission", "Share of sun that comes through the roof", ONE)
                 .from(0, 1));

@@ -12,7 +12,6 @@ import static org.benchmetre.farm.feed.FeedUnits.MOLAR_MASS;
 import static org.benchmetre.farm.feed.FeedUnits.MONEY_PER_VOLUME;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.benchmetre.budget.Axis;
@@ -60,8 +59,7 @@ final class Acid {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Acid for alkalinity");
         s.note(
                 "Strength, density and price of each acid are those of the drum. Leave some alkalinity: without any, pH falls away.");
-        choice = entries.add(
-                s.textEntry("acid_choice", "Acid: " + oneOf(tables.acidKeys())).oneOf(tables.acidKeys()));
+        choice = entries.add(s.textEntry("acid_choice", "Acid").oneOf(tables.acidKeys()));
         Line left = entries.add(s.entry("alkalinity_left", "Alkalinity to be left", MMOL_PER_LITRE)
                 .from(0, 100));
         neutralised = s.line(
@@ -119,11 +117,6 @@ final class Acid {
 
     private Formula rows(Function<AcidKind, Formula> formula) {
         return new Rows(axis, tables.acids().stream().map(formula).toList());
-    }
-
-    private static String oneOf(List<String> keys) {
-        int last = keys.size() - 1;
-        return last == 0 ? keys.get(0) : String.join(", ", keys.subList(0, last)) + " or " + keys.get(last);
     }
 
     private static Line strength(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {

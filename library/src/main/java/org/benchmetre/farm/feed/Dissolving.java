@@ -34,6 +34,6 @@ final class Dissolving {
                 "salt_undissolved",
                 "Salt in its stock tank",
                 concentration.exceeds(solubility),
-                "more than cold water dissolves. Make the stock solution weaker: fewer litres of feed from a litre of it.");
+                "more than cold water dissolves. Make the stock solution weaker: fewer litres of nutrient solution from a litre of it.");
     }
 }

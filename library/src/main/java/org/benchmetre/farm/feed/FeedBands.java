@@ -27,8 +27,9 @@ final class FeedBands {
 
     FeedBands(BudgetBuilder b, FarmEntries entries, FeedTables tables, Line cations, IonTable ions) {
         this.entries = entries;
-        s = b.schedule(Sheets.OPERATIONS, "Conductivity and pH of the feed");
-        s.note("The estimate of EC is a rule of thumb; measure feed and drain water with a meter. 1 dS/m is 1 mS/cm.");
+        s = b.schedule(Sheets.OPERATIONS, "Conductivity and pH of the nutrient solution");
+        s.note(
+                "The estimate of EC is a rule of thumb; measure nutrient solution and drain water with a meter. 1 dS/m is 1 mS/cm.");
         s.line(
                 "feed_nitrogen_mass",
                 "Nitrogen by mass, nitrate and ammonium together",
@@ -40,24 +41,24 @@ final class FeedBands {
                 "molar mass of nitrogen: " + ChemicalElement.SOURCE);
         Line ec = s.line(
                 "feed_ec_estimate",
-                "EC of the feed, estimated",
+                "EC of the nutrient solution, estimated",
                 EC,
                 cations.over(number(10, MEQ_PER_LITRE.over(EC))),
                 "a tenth of the charge of the cations; from memory");
-        Line ecLeast = entry("feed_ec_least", "EC of the feed, least", EC, 10);
-        Line ecMost = entry("feed_ec_most", "EC of the feed, most", EC, 10);
+        Line ecLeast = entry("feed_ec_least", "EC of the nutrient solution, least", EC, 10);
+        Line ecMost = entry("feed_ec_most", "EC of the nutrient solution, most", EC, 10);
         s.warning(
                 "feed_ec_warning",
-                "EC of the feed",
+                "EC of the nutrient solution",
                 or(ecLeast.exceeds(ec), ec.exceeds(ecMost)),
                 "the estimate lies outside its band. Raise or lower all ions of the recipe together, or take purer water.");
-        Line ph = entry("feed_ph", "pH of the feed", ONE, 14);
+        Line ph = entry("feed_ph", "pH of the nutrient solution", ONE, 14);
         Line root = entry("root_ph", "pH of the root zone, from drain water", ONE, 14);
         Line phLeast = entry("root_ph_least", "pH of the root zone, least", ONE, 14);
         Line phMost = entry("root_ph_most", "pH of the root zone, most", ONE, 14);
         s.warning(
                 "feed_ph_warning",
-                "pH of the feed",
+                "pH of the nutrient solution",
                 or(phLeast.exceeds(ph), ph.exceeds(phMost)),
                 "it lies outside the band of the root zone. Change the acid, that is the alkalinity left, "
                         + "and measure again after a day.");

@@ -21,7 +21,7 @@ final class FeedCost {
     final Line perVolume;
 
     FeedCost(BudgetBuilder b, FarmEntries entries, SaltAmounts amounts, Acid acid, StockTanks tanks) {
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Prices of feed salts");
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Prices of salts");
         s.note("Invented prices; replace them by a quotation, delivered. The acids stand with the acid.");
         entries.add(s.entry("feed_price_year", "Year of the prices of salts and acids", ONE)
                 .from(1990, 2100)
@@ -31,10 +31,10 @@ final class FeedCost {
         SaltTable salts = new SaltTable(b, entries, s, amounts, tanks);
         new Dissolving(b, salts, tanks.dilution);
 
-        ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Cost of the feed");
-        t.note("For a cubic metre of feed as it reaches the plant; the water itself is not in it.");
-        Line mixRate =
-                entries.add(t.entry("micronutrient_rate", "Micronutrient mix in a volume of feed", GRAMS_PER_VOLUME)
+        ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Cost of the nutrient solution");
+        t.note("For a cubic metre of nutrient solution as it reaches the plant; the water itself is not in it.");
+        Line mixRate = entries.add(
+                t.entry("micronutrient_rate", "Micronutrient mix in a volume of nutrient solution", GRAMS_PER_VOLUME)
                         .from(0, 10_000));
         salts.inTank(t, "A");
         salts.inTank(t, "B");
@@ -51,7 +51,7 @@ final class FeedCost {
                 mixRate.times(mixPrice).in(MONEY_PER_VOLUME));
         perVolume = t.line(
                 "feed_cost_per_volume",
-                "Cost of the feed: salts, micronutrients and acid",
+                "Cost of the nutrient solution: salts, micronutrients and acid",
                 MONEY_PER_VOLUME,
                 saltCost.plus(mixCost).plus(acid.cost));
     }

@@ -49,7 +49,7 @@ final class IonTable {
     IonTable(BudgetBuilder b, FeedTables tables, Recipe recipe, RawWater water, Acid acid, SaltAmounts salts) {
         this.tables = tables;
         axis = Axis.rows("ion", "Ion", tables.ionKeys(), 0);
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Ions of the feed");
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Ions of the nutrient solution");
         s.note("Nitrate and ammonium weigh as nitrogen, phosphate as phosphorus, sulphate as sulphur.");
         Line label =
                 s.textLine("ion_label", "Ion", rows(ion -> text(tables.of(ion).label())));

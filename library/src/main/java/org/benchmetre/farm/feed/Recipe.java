@@ -26,9 +26,9 @@ final class Recipe {
 
     Recipe(BudgetBuilder b, FarmEntries entries) {
         this.entries = entries;
-        s = b.schedule(Sheets.OPERATIONS, "Feed recipe");
+        s = b.schedule(Sheets.OPERATIONS, "Recipe of the nutrient solution");
         s.note(
-                "What the feed carries when it reaches the plant; what the raw water and the acid bring counts towards it.");
+                "What the nutrient solution carries when it reaches the plant; what the raw water and the acid bring counts towards it.");
         Line nitrogen = ion("recipe_nitrogen", "Nitrogen asked for, nitrate and ammonium together");
         Line share = entries.add(s.entry("recipe_ammonium_share", "Share of the nitrogen as ammonium", ONE)
                 .from(0, 1));

@@ -43,7 +43,7 @@ final class SaltTable {
         axis = Axis.rows("salt", "Salt", tables.saltKeys(), 0);
         Map<Salt, Line> priceOf = new HashMap<>();
         tables.salts().forEach(salt -> priceOf.put(salt, price(prices, entries, salt)));
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts of the feed");
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts of the nutrient solution");
         s.note(
                 "Grams in a cubic metre are milligrams in a litre. The water of crystallisation is weighed with the salt.");
         Line label = s.textLine("salt_label", "Salt", rows(salt -> text(salt.label())));
@@ -59,7 +59,7 @@ final class SaltTable {
         Line amount = s.line("salt_amount", "Amount", MMOL_PER_LITRE, rows(amounts.of::get));
         rate = s.line(
                 "salt_rate",
-                "In a volume of feed",
+                "In a volume of nutrient solution",
                 GRAMS_PER_VOLUME,
                 amount.times(mass).in(GRAMS_PER_VOLUME));
         Line price = s.line("salt_price", "Price", MONEY_PER_KG, rows(priceOf::get));

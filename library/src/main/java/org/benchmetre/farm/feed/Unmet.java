@@ -23,7 +23,7 @@ final class Unmet {
 
     Unmet(BudgetBuilder b, FarmEntries entries, FeedTables tables, IonTable ions) {
         this.ions = ions;
-        s = b.schedule(Sheets.OPERATIONS, "Where the feed misses its recipe");
+        s = b.schedule(Sheets.OPERATIONS, "Where the nutrient solution misses its recipe");
         s.note("Empty while all is well.");
         tolerance = limit(entries, "recipe_tolerance", "Difference allowed for each ion");
         tables.ions().values().stream()
@@ -60,7 +60,7 @@ final class Unmet {
     private void warn(Ion ion, String id, Formula wrong, String sentence) {
         String name =
                 ion.key().substring(0, 1).toUpperCase(Locale.ROOT) + ion.key().substring(1);
-        s.warning(id, name + " in the feed", wrong, sentence);
+        s.warning(id, name + " in the nutrient solution", wrong, sentence);
     }
 
     private Line limit(FarmEntries entries, String id, String label) {

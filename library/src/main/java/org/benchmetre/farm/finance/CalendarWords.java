@@ -64,7 +64,7 @@ public final class CalendarWords {
                         joined(
                                 money(cash.evenOfYear),
                                 text(
-                                        " have no month and are spread evenly: care of the lines, repairs, insurance, property "
+                                        " have no month and are spread evenly: irrigation maintenance, repairs, insurance, property "
                                                 + "tax, overhead."))));
     }
 
@@ -79,6 +79,13 @@ public final class CalendarWords {
     private void year(Harvest harvest) {
         Line left = cash.leftOfYear;
         Formula lack = none(left.unit()).minus(left);
+        Line end = s.textLine(
+                "calendar_year_left",
+                "What the year leaves",
+                when(
+                        lack.isPositive(),
+                        joined(text(", which is "), money(lack), text(" more than comes in.")),
+                        joined(text(", which leaves "), money(left), text("."))));
         s.textLine(
                 "calendar_year",
                 "The year in cash",
@@ -89,10 +96,7 @@ public final class CalendarWords {
                         money(harvest.receipts),
                         text(" and pays "),
                         money(cash.costsOfYear),
-                        when(
-                                lack.isPositive(),
-                                joined(text(", which is "), money(lack), text(" more than comes in.")),
-                                joined(text(", which leaves "), money(left), text(".")))));
+                        end));
     }
 
     /** A marked month of the crop year, and in which year it lies where there are two. */

@@ -54,7 +54,8 @@ public final class CashFlow {
     private final Axis years = Axis.periods(
             "year",
             "Year",
-            IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList());
+            IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList(),
+            IntStream.rangeClosed(0, LIMIT).mapToObj(n -> "Year " + n).toList());
 
     private final Line horizon;
 
@@ -78,8 +79,7 @@ public final class CashFlow {
         ScheduleBuilder answers = b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before loans and tax");
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, at today's prices");
         ScheduleBuilder single = b.schedule(Sheets.CASH_FLOW, "Cash of one year");
-        ScheduleBuilder wear =
-                b.schedule(Sheets.CASH_FLOW, "Parts: what one replacement costs and what is left at the end");
+        ScheduleBuilder wear = b.schedule(Sheets.CASH_FLOW, "Parts: what one replacement costs and its residual value");
         ScheduleBuilder replaced = b.schedule(Sheets.CASH_FLOW, "Parts replaced, by year");
 
         horizon = entries.add(answers.entry("plan_years", "Years of the plan", YEAR)
@@ -87,7 +87,8 @@ public final class CashFlow {
                 .whole());
         year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
         b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
-        inPlan = flow.line("year_in_plan", "In the plan", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
+        inPlan = flow.line(
+                "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
         Wear w = new Wear(year, horizon);
 
         Line wageHours = wear.line(
@@ -111,14 +112,14 @@ public final class CashFlow {
                 p.takeOff().exact.plus(wageHours).minus(salvage));
         Line left = wear.line(
                 "material_residual",
-                "Left at the end of the plan",
+                "Residual value",
                 MONEY,
                 w.residual(owned.life, p.takeOff().exact, salvage),
                 Wear.LEFT);
         Line changes = replaced.line(
                 "material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)), Wear.AGAIN);
 
-        startUp = new StartUp(single, first, yearly.house.cost, yearly.contingency.cost);
+        startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
         charges = single.line(
                 "charges_cash",
                 "Insurance and property tax",
@@ -126,7 +127,7 @@ public final class CashFlow {
                 owned.chargesTotal.plus(yearly.house.charges));
         Line residual = single.line(
                 "residual_value",
-                "Left at the end of the plan",
+                "Residual value",
                 MONEY,
                 sum(left, p.materials().axis)
                         .plus(w.residual(yearly.plantsLife, first.plants, none(MONEY)))
@@ -146,7 +147,7 @@ public final class CashFlow {
                 "Packs, freight, commission, other costs by the kg",
                 MONEY,
                 eachYear(harvest.yieldCosts).times(ramp));
-        Line run = flow.line("cash_running", "Water, work, inputs, energy, overhead", MONEY, eachYear(running));
+        Line run = flow.line("cash_running", "Water, labour, inputs, energy, overhead", MONEY, eachYear(running));
         Line kept = flow.line(
                 "cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
         Line parts = flow.line(
@@ -164,7 +165,7 @@ public final class CashFlow {
         Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         Formula isEnd = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));
-        Line end = flow.line("cash_residual", "Left at the end", MONEY, when(isEnd, residual, none(MONEY)));
+        Line end = flow.line("cash_residual", "Residual value", MONEY, when(isEnd, residual, none(MONEY)));
         Line net = flow.line(
                 "cash_net",
                 "Cash of the year",
@@ -195,7 +196,7 @@ public final class CashFlow {
     }
 
     private void results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
-        Line sum = flow.declare("cash_cumulative", "Cash so far", MONEY, Kind.NUMBER, List.of(years), "");
+        Line sum = flow.declare("cash_cumulative", "Cumulative cash", MONEY, Kind.NUMBER, List.of(years), "");
         b.define(sum, previous(sum, none(MONEY)).plus(net));
         Formula falls = none(MONEY).minus(net).isPositive();
         Line sign = flow.declare(
@@ -223,7 +224,7 @@ public final class CashFlow {
 
         s.line(
                 "net_present_value",
-                "Present value of all cash, at the real rate",
+                "Net present value (real)",
                 MONEY,
                 presentValue(rate, net, years),
                 "flows over (1 + rate)^year, year 0 at once: Commodity Costs and Returns Estimation Handbook, 2000");
@@ -236,7 +237,7 @@ public final class CashFlow {
         Formula single = and(changes.isPositive(), not(changes.exceeds(number(1, ONE))));
         s.line(
                 "internal_rate_of_return",
-                "Real rate of return",
+                "Internal rate of return (real)",
                 REAL,
                 onlyWhen(single, rateOfReturn(net, years, guess), "no single rate"),
                 "the rate at which the present value is 0; there is one where the cash changes sign once");

@@ -44,24 +44,9 @@ public final class OrderWords {
         currency = text(" " + b.structure().currency());
         Formula packs = joined(shown(takeOff.packCount, 0), text(" packs of parts for "), money(takeOff.purchase));
         Formula set = joined(shown(plants.plants, 0), text(" plants for "), money(plants.cost));
+        Line start = startUp(startUp);
         s.textLine(
-                "order_now",
-                "What to order now",
-                joined(
-                        text("Order "),
-                        packs,
-                        text(" and "),
-                        set,
-                        text("; with "),
-                        money(startUp.labour),
-                        text(" of installing labour"),
-                        when(
-                                startUp.lumps.isPositive(),
-                                joined(text(" and "), money(startUp.lumps), text(" for house and contingency")),
-                                text("")),
-                        text(" start-up takes "),
-                        money(startUp.cash),
-                        text(".")));
+                "order_now", "What to order now", joined(text("Order "), packs, text(" and "), set, text("; "), start));
         Line level = takeOff.priceLevel;
         s.textLine(
                 "order_price_level",
@@ -74,6 +59,21 @@ public final class OrderWords {
                                 text(" times those listed; freight and tax too.")),
                         text("")));
         lead(s.line("plants_lead_weeks", "Lead time of plants", Unit.parse("wk"), stock.leadWeeks()), year);
+    }
+
+    private Line startUp(StartUp startUp) {
+        Formula lumps = joined(text(" and "), money(startUp.lumps), text(" for house and contingency"));
+        return s.textLine(
+                "order_start_up",
+                "What start-up takes with it",
+                joined(
+                        text("with "),
+                        money(startUp.labour),
+                        text(" of installing labour"),
+                        when(startUp.lumps.isPositive(), lumps, text("")),
+                        text(" start-up takes "),
+                        money(startUp.cash),
+                        text(".")));
     }
 
     private Formula money(Formula amount) {
@@ -104,10 +104,13 @@ public final class OrderWords {
                 year.plantingNumber.minus(ahead).plus(years.times(number(MONTHS, ONE))),
                 "12 months a year: plain counting");
         Line first = s.textLine("order_month", "Month to order plants in", year.named(ordered));
-        Formula before = when(
-                years.minus(one()).isPositive(),
-                joined(text(", "), shown(years, 0), text(" years before,")),
-                when(years.isPositive(), text(" of the year before,"), text("")));
+        Line before = s.textLine(
+                "order_year",
+                "In which year",
+                when(
+                        years.minus(one()).isPositive(),
+                        joined(text(", "), shown(years, 0), text(" years before,")),
+                        when(years.isPositive(), text(" of the year before,"), text(""))));
         Formula told = joined(
                 text("Order plants in "),
                 first,

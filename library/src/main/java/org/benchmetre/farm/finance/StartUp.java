@@ -2,8 +2,10 @@ package org.benchmetre.farm.finance;
 
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
+import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.Paid;
 import org.benchmetre.farm.takeoff.FirstCost;
 
 /** What the start takes in cash: parts in whole packs, installing them, whole plants, house by area, contingency. Plain sums. */
@@ -16,9 +18,12 @@ public final class StartUp {
     /** All of it, money. */
     public final Line cash;
 
-    StartUp(ScheduleBuilder s, FirstCost first, Line house, Line contingency) {
-        labour = s.line("startup_labour", "Installation labour", MONEY, first.ofWay(first.wayLabour));
-        lumps = s.line("startup_lumps", "House by area, contingency", MONEY, house.plus(contingency));
+    StartUp(BudgetBuilder b, ScheduleBuilder s, FirstCost first, Line house, Line contingency) {
+        Paid paid = new Paid(b);
+        labour = s.line(
+                "startup_labour", "Installation labour", MONEY, paid.of(first.ofWay(first.wayLabour)), Paid.SOURCE);
+        lumps = s.line(
+                "startup_lumps", "House by area, contingency", MONEY, paid.of(house.plus(contingency)), Paid.SOURCE);
         cash = s.line(
                 "startup_cash",
                 "Start-up: parts in whole packs, installation, whole plants, house by area, contingency",
@@ -29,5 +34,10 @@ public final class StartUp {
                         .plus(labour)
                         .plus(first.order.cost)
                         .plus(lumps));
+        s.line(
+                "startup_left",
+                "Left over of whole packs and plants, rounded up to what is paid",
+                MONEY,
+                cash.minus(first.total));
     }
 }

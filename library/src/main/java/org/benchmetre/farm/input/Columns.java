@@ -177,7 +177,9 @@ public final class Columns {
      * @return the line
      */
     public Line choice(String column, String id, String label, List<String> allowed, String fallback) {
-        EntryBuilder entry = schedule.textEntry(id, label, axis).oneOf(allowed).keptAt(home(column));
+        EntryBuilder entry = schedule.textEntry(id, label, axis)
+                .words(ChoiceLabels.of(id, TextForm.oneOf(allowed)))
+                .keptAt(home(column));
         return fallback == null
                 ? entry.whenBlank(Blank.REFUSED).given(List.of())
                 : entry.whenBlank(Blank.DEFAULT).given(rows(row -> Given.text(fallback)));

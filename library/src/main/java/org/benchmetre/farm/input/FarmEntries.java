@@ -52,6 +52,7 @@ public final class FarmEntries {
     public Line add(EntryBuilder builder) {
         profile.entry(builder.id()).ifPresent(known -> document(builder, known));
         Entry entry = builder.entry();
+        builder.words(ChoiceLabels.of(builder.id(), entry.form()));
         boolean mayBeBlank = builder.isText() && entry.form().equals(TextForm.FREE);
         builder.keptAt(Home.single(builder.id(), "value")).whenBlank(mayBeBlank ? Blank.NOTHING : Blank.REFUSED);
         double usual = entry.plausible().typical();

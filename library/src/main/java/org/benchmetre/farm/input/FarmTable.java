@@ -8,8 +8,8 @@ import org.benchmetre.scenario.TableForm;
 public enum FarmTable {
     /** Parts. */
     MATERIALS("materials.csv", "item", "material", "Part", 5, 2000),
-    /** Ways to water; every row is worked out at length. */
-    IRRIGATION("irrigation.csv", "way", "way", "Way to water", 1, 200),
+    /** Irrigation systems; every row is worked out at length. */
+    IRRIGATION("irrigation.csv", "way", "way", "Irrigation system", 1, 200),
     /** Kinds of plant stock. */
     PLANT_STOCK("plant_stock.csv", "stock", "stock", "Plant stock", 2, 60),
     /** Price breaks of plant stock by quantity. */

@@ -35,13 +35,16 @@ public final class Months {
     public static final List<String> KEYS =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
+    private static final List<String> LABELS =
+            List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+
     private static final double[] DAYS = {31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
     private static final Unit DAYS_A_MONTH = Unit.parse("d/mo");
 
     private final CropProfile profile;
 
     /** One period for each month. */
-    public final Axis axis = Axis.periods(AXIS, "Month", KEYS);
+    public final Axis axis = Axis.periods(AXIS, "Month", KEYS, LABELS);
     /** Days in each month, d/mo. */
     public final Line days;
 

@@ -48,8 +48,8 @@ public final class Planting {
      */
     public Planting(BudgetBuilder b, FarmEntries entries, House house, Containers containers) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Planting");
-        Line pattern = entries.add(
-                s.textEntry("planting_pattern", "Pattern: staggered or two_row").oneOf(List.of(STAGGERED, TWO_ROW)));
+        Line pattern =
+                entries.add(s.textEntry("planting_pattern", "Planting pattern").oneOf(List.of(STAGGERED, TWO_ROW)));
         Line spacing = entries.add(s.entry("plant_spacing", "Spacing between neighbours along the trough", METRE)
                 .from(0.02, 2));
         Line rows = s.line(

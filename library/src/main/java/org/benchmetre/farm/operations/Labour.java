@@ -35,15 +35,15 @@ public final class Labour {
 
     /** Hours in each month, h/mo. */
     public final Line hoursInMonth;
-    /** Cash for work in each month, money/mo. */
+    /** Labour paid in cash in each month, money/mo. */
     public final Line cashInMonth;
     /** Inputs in each month, money/mo. */
     public final Line inputsInMonth;
     /** Hours a year, h/a. */
     public final Line hours;
-    /** Cost of work a year, family work included, money/a. */
+    /** Labour cost a year, family labour included, money/a. */
     public final Line cost;
-    /** Cash for work a year, money/a. */
+    /** Labour paid in cash a year, money/a. */
     public final Line cash;
     /** Inputs a year, money/a. */
     public final Line inputs;
@@ -54,6 +54,9 @@ public final class Labour {
     public final Line people;
     /** People in the month with most work. */
     public final Line peakPeople;
+
+    /** Hired work and work of the family, apart. */
+    public final PaidWork paidAndNot;
 
     private final TaskWork work;
     private final PickingWork fruit;
@@ -82,17 +85,17 @@ public final class Labour {
         fruit = groups.fruit;
         drivers = work.drivers.axis;
         ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Tasks: hours by who does them");
-        ScheduleBuilder d = b.schedule(Sheets.OPERATIONS, "Drivers: work and inputs of their tasks, a year");
-        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Work by month");
-        ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Work in a year");
-        Class general = ofClass(t, d, m, y, new Named(Wages.GENERAL, "general_hours", "Hours hired, general work"));
-        Class skilled = ofClass(t, d, m, y, new Named(Wages.SKILLED, "skilled_hours", "Hours hired, skilled work"));
+        ScheduleBuilder d = b.schedule(Sheets.OPERATIONS, "Drivers: labour and inputs of their tasks, a year");
+        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Labour by month");
+        ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Labour in a year");
+        Class general = ofClass(t, d, m, y, new Named(Wages.GENERAL, "general_hours", "Hours hired, general labour"));
+        Class skilled = ofClass(t, d, m, y, new Named(Wages.SKILLED, "skilled_hours", "Hours hired, skilled labour"));
         Class family = ofClass(t, d, m, y, new Named(Wages.FAMILY, "family_hours", "Hours of the family"));
         Line hired = m.line("hired_hours", "Hours hired", HOURS_A_MONTH, general.month.plus(skilled.month));
-        hoursInMonth = m.line("hours_in_month", "Hours of work", HOURS_A_MONTH, hired.plus(family.month));
+        hoursInMonth = m.line("hours_in_month", "Labour hours", HOURS_A_MONTH, hired.plus(family.month));
         cashInMonth = m.line(
                 "labour_cash_in_month",
-                "Cash for work",
+                "Labour paid in cash",
                 MONEY_A_MONTH,
                 general.month
                         .times(wages.generalRate)
@@ -100,7 +103,7 @@ public final class Labour {
                         .in(MONEY_A_MONTH));
         m.line(
                 "labour_cost_in_month",
-                "Cost of work, family work included",
+                "Labour cost, family labour included",
                 MONEY_A_MONTH,
                 cashInMonth.plus(family.month.times(wages.familyRate).in(MONEY_A_MONTH)));
         inputsInMonth = m.line(
@@ -110,10 +113,10 @@ public final class Labour {
                 monthOf(sumProduct(work.inputs, work.monthShare, work.tasks.axis)));
 
         Line hiredTotal = y.line("hired_hours_total", "Hours hired", HOURS_A_YEAR, general.year.plus(skilled.year));
-        hours = y.line("labour_hours_total", "Hours of work", HOURS_A_YEAR, hiredTotal.plus(family.year));
+        hours = y.line("labour_hours_total", "Labour hours", HOURS_A_YEAR, hiredTotal.plus(family.year));
         cash = y.line(
                 "labour_cash_total",
-                "Cash for work",
+                "Labour paid in cash",
                 MONEY_A_YEAR,
                 general.year
                         .times(wages.generalRate)
@@ -121,10 +124,10 @@ public final class Labour {
                         .in(MONEY_A_YEAR));
         Line ofFamily = y.line(
                 "family_wage_total",
-                "What family work would earn, no cash",
+                "What family labour would earn, no cash",
                 MONEY_A_YEAR,
                 family.year.times(wages.familyRate).in(MONEY_A_YEAR));
-        cost = y.line("labour_cost_total", "Cost of work, family work included", MONEY_A_YEAR, cash.plus(ofFamily));
+        cost = y.line("labour_cost_total", "Labour cost, family labour included", MONEY_A_YEAR, cash.plus(ofFamily));
         Line inputsOf = d.line(
                 "driver_inputs",
                 "Inputs",
@@ -138,10 +141,11 @@ public final class Labour {
                 .plus(ofFruit(family.driver).times(wages.familyRate))
                 .plus(ofFruit(inputsOf))
                 .counting(MONEY_A_KG);
+        paidAndNot = new PaidWork(b, groups, wages, new PaidWork.Family(family.year, ofFamily));
         perMetre(y, benchMetres);
         people = people(m, y, entries);
-        peakPeople =
-                y.line("people_at_peak", "People in the month with most work", PERSON, greatest(people, months.axis));
+        peakPeople = y.line(
+                "people_at_peak", "Peak labour, people in the busiest month", PERSON, greatest(people, months.axis));
         y.line("people_at_peak_whole", "The same in whole people", PERSON, peakPeople.wholeUp());
     }
 
@@ -195,7 +199,7 @@ public final class Labour {
         Unit hoursAMetre = Unit.parse("h/(m a)");
         Unit moneyAMetre = Unit.parse("money/(m a)");
         y.line("labour_hours_per_metre", "Hours per metre of bench", hoursAMetre, hours.over(benchMetres));
-        y.line("labour_cost_per_metre", "Cost of work per metre of bench", moneyAMetre, cost.over(benchMetres));
+        y.line("labour_cost_per_metre", "Labour cost per metre of bench", moneyAMetre, cost.over(benchMetres));
     }
 
     private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries) {

@@ -36,7 +36,7 @@ public final class OperationGroups {
     public final Line label;
     /** Hours a year, h/a. */
     public final Line hours;
-    /** Cost of work a year, family work included, money/a. */
+    /** Labour cost a year, family labour included, money/a. */
     public final Line cost;
     /** Inputs a year, money/a. */
     public final Line inputs;
@@ -63,8 +63,8 @@ public final class OperationGroups {
         Tasks t = work.tasks;
         tasks = t.axis;
         groups = t.groups;
-        axis = Axis.rows("operation", "Group of work", groups.keys(), 0);
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Work and inputs by group");
+        axis = Axis.rows("operation", "Group of tasks", groups.keys(), 0);
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Labour and inputs by group");
         ScheduleBuilder byTask = b.schedule(Sheets.OPERATIONS, "Tasks: group counted");
         label = s.textLine("operation_label", "Group", texts(groups.names()));
         Line key = s.textLine("operation_key", "Key of the group", texts(groups.keys()));
@@ -78,14 +78,14 @@ public final class OperationGroups {
         PickingWork.Year pick = fruit.picking.year();
         PickingWork.Year pack = fruit.packing.year();
         hours = s.line("operation_hours", "Hours", hoursAYear, rows(work.hours, pick.hours(), pack.hours()));
-        cost = s.line("operation_cost", "Cost of work", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
+        cost = s.line("operation_cost", "Labour cost", moneyAYear, rows(work.cost, pick.cost(), pack.cost()));
         inputs = s.line("operation_input_cost", "Inputs", moneyAYear, rows(work.inputs));
     }
 
     /**
      * Work of the groups of picking and of packing.
      *
-     * @return money/a, family work included
+     * @return money/a, family labour included
      */
     public Formula harvestAndPacking() {
         return costOf(HARVEST).plus(costOf(PACKING));
@@ -100,22 +100,36 @@ public final class OperationGroups {
     }
 
     private Formula rows(Line byTask, Formula picking, Formula packing) {
+        return rows(counted, byTask, picking, packing);
+    }
+
+    private Formula rows(Line byTask) {
+        return rows(counted, byTask);
+    }
+
+    /** What tasks come to by group, each counted under a tag, with picking under harvest and packing under packing. */
+    Formula rows(Line tags, Line byTask, Formula picking, Formula packing) {
         String harvest = groups.key(HARVEST);
         String packed = groups.key(PACKING);
         List<Formula> rows = new ArrayList<>();
         for (String key : groups.keys()) {
-            Formula sum = ofTasks(key, byTask);
+            Formula sum = sumWhere(byTask, tags, text(key), tasks);
             rows.add(key.equals(harvest) ? sum.plus(picking) : key.equals(packed) ? sum.plus(packing) : sum);
         }
         return new Rows(axis, rows);
     }
 
-    private Formula rows(Line byTask) {
+    /** What tasks come to by group, each counted under a tag. */
+    Formula rows(Line tags, Line byTask) {
         return new Rows(
-                axis, groups.keys().stream().map(key -> ofTasks(key, byTask)).toList());
+                axis,
+                groups.keys().stream()
+                        .map(key -> sumWhere(byTask, tags, text(key), tasks))
+                        .toList());
     }
 
-    private Formula ofTasks(String key, Line byTask) {
-        return sumWhere(byTask, counted, text(key), tasks);
+    /** The tag of each task, its group, where a condition holds; else none. */
+    Formula countedWhere(Formula condition) {
+        return when(condition, counted, text(""));
     }
 }

@@ -53,9 +53,9 @@ public final class Operations {
         fruit = new PickingWork(b, entries, wages, months, harvest, g.house().benchMetres);
         groups = new OperationGroups(b, work, fruit);
         b.caution(
-                "Work",
+                "Labour",
                 "Bending, lifting and heat wear people out: plan breaks, water and carts, and keep people out after a treatment "
-                        + "for as long as its label says. Hours, wages, housing and work of minors are under local law.");
+                        + "for as long as its label says. Hours, wages, housing and labour of minors are under local law.");
         labour = new Labour(b, entries, groups, wages, months, g.house().benchMetres);
     }
 }

@@ -53,7 +53,7 @@ public final class PickingWork {
      * What work comes to in a year.
      *
      * @param hours hours a year
-     * @param cost cost a year, family work included
+     * @param cost cost a year, family labour included
      */
     public record Year(Line hours, Line cost) {}
 
@@ -65,6 +65,9 @@ public final class PickingWork {
     public final Line pickingMoves;
     /** What packing a kilogram costs, money/kg. */
     public final Line packingMoves;
+
+    /** Fruit picked in a year, kg/a. */
+    final Line picked;
 
     private final FarmEntries entries;
     private final Wages wages;
@@ -83,6 +86,7 @@ public final class PickingWork {
     public PickingWork(
             BudgetBuilder b, FarmEntries entries, Wages wages, Months months, Harvest harvest, Line benchMetres) {
         Line monthYield = harvest.monthYield;
+        picked = harvest.yield;
         this.entries = entries;
         this.wages = wages;
         this.months = months;
@@ -136,7 +140,7 @@ public final class PickingWork {
                 packers,
                 pack,
                 y.line("packing_hours", "Packing, hours", HOURS_A_YEAR, harvest.yield.over(packingRate)));
-        averages(y, harvest.yield);
+        averages(y, picked);
         pickingMoves = y.line(
                 "picking_cost_of_one_more_kg",
                 "Picking, one more kg",
@@ -179,7 +183,7 @@ public final class PickingWork {
                 id + "_wage", label + ", cost of an hour", Wages.MONEY_AN_HOUR, wages.cost(workers), Wages.OF_FAMILY);
         Line cost = y.line(
                 id + "_cost_total",
-                label + ", cost of work",
+                label + ", labour cost",
                 MONEY_A_YEAR,
                 hours.times(wage).in(MONEY_A_YEAR));
         return new Work(workers, monthHours, wage, new Year(hours, cost));

@@ -34,14 +34,14 @@ public final class Replanting {
      * @param picked fruit picked in a year
      */
     public Replanting(BudgetBuilder b, FarmEntries entries, Line plantCount, Formula setOut, Line picked) {
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Planting with care");
+        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Planting and replanting");
         s.note(
-                "Set the crown level with the surface and the roots straight down. The plants to set again are a driver that a "
+                "Set the crown level with the surface and the roots straight down. The plants to replant are a driver that a "
                         + "task may name; what share fails, and what new plants cost, stands with the plant stock.");
         Line loss = entries.add(s.entry("bent_root_loss", "Yield a plant with bent roots loses, share", ONE)
                 .from(0, 1));
         Line set = s.line("plants_set_out", "Plants to set out, chosen stock", PLANT, setOut);
-        plants = s.line("replanted_plants", "Plants to set again", PLANT, set.minus(plantCount));
+        plants = s.line("replanted_plants", "Plants to replant", PLANT, set.minus(plantCount));
         s.line(
                 "bent_root_fruit",
                 "Fruit lost a year if as many kept bent roots",

@@ -19,7 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * What tasks are counted by: a closed list with the names that parts use, those that differ by way to water left out (the care of
+ * What tasks are counted by: a closed list with the names that parts use, those that differ by irrigation system left out (the care of
  * outlets and lines belongs to irrigation), and the fruit of the year besides.
  */
 public final class TaskDrivers {

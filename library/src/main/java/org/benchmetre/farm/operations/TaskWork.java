@@ -22,7 +22,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Hours and money of each task: driver times hours a driver times how often, spread over the months; what hired work costs in
- * cash and what family work would earn; inputs at their price. Common practice, no source; wages as {@link Wages} says.
+ * cash and what family labour would earn; inputs at their price. Common practice, no source; wages as {@link Wages} says.
  */
 public final class TaskWork {
 
@@ -36,7 +36,7 @@ public final class TaskWork {
     public final Line hours;
     /** Wage class, general where the cell is blank; blank where the row is not in use. */
     public final Line doneBy;
-    /** Cost of the work a year, family work included, money/a. */
+    /** Labour cost a year, family labour included, money/a. */
     public final Line cost;
     /** Inputs a year, money/a. */
     public final Line inputs;
@@ -91,7 +91,7 @@ public final class TaskWork {
         classAndDriver = s.textLine("task_class_driver", "Done by, and driver", wages.joined(doneBy, tasks.driver));
         cost = s.line(
                 "task_cost",
-                "Cost of work",
+                "Labour cost",
                 MONEY_A_YEAR,
                 hours.times(inUse(wages.cost(doneBy))).in(MONEY_A_YEAR),
                 Wages.OF_FAMILY);

@@ -85,7 +85,7 @@ public final class Tasks {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks");
         s.note(
                 "One row a task. Hours are driver times hours a driver times how often, or driver over drivers an hour. Installing "
-                        + "stands with the parts, care of outlets and lines with irrigation, picking and packing below: not here again. "
+                        + "stands with the parts, irrigation maintenance with irrigation, picking and packing below: not here again. "
                         + "A blank driver leaves a row out.");
         Columns c = Columns.of(b, FarmTable.TASKS, s);
         axis = c.axis();
@@ -101,7 +101,7 @@ public final class Tasks {
         hours = c.numbers("hours", "task_hours_per_driver", "Hours a driver", HOUR.over(DRIVER), HOURS, 0);
         perHour = c.numbers("per_hour", "task_drivers_per_hour", "Drivers an hour", DRIVER.over(HOUR), RATE, 0);
         times = c.numbers("times", "task_times", "How often", ONE, TIMES, 1);
-        timesUnit = c.choice("times_unit", "task_times_unit", "Often in", TIMES_UNITS, "a");
+        timesUnit = c.choice("times_unit", "task_times_unit", "Times per", TIMES_UNITS, "a");
         pattern = c.choice("pattern", "task_pattern", "Spread over months", PATTERNS, "");
         wageClass = c.choice("wage_class", "task_wage_class", "Done by", Wages.CLASSES, Wages.GENERAL);
         inputPrice = c.numbers("input_cost", "task_input_price", "Input a driver", MONEY.over(DRIVER), SPENT, 0);

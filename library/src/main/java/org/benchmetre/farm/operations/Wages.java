@@ -35,16 +35,16 @@ public final class Wages {
     /** Money for an hour. */
     public static final Unit MONEY_AN_HOUR = Unit.parse("money/h");
 
-    /** What family work costs, as a note of a line. */
+    /** What family labour costs, as a note of a line. */
     static final String OF_FAMILY =
-            "family work at what it would earn elsewhere, and no cash: Commodity Costs and Returns Estimation Handbook, 2000";
+            "family labour at what it would earn elsewhere, and no cash: Commodity Costs and Returns Estimation Handbook, 2000";
 
     private static final String METHOD =
             "wage, and what the employer pays on top of it: Commodity Costs and Returns Estimation Handbook, 2000";
 
-    /** An hour of general work, with on-costs, money/h. */
+    /** An hour of general labour, with on-costs, money/h. */
     final Line generalRate;
-    /** An hour of skilled work, with on-costs, money/h. */
+    /** An hour of skilled labour, with on-costs, money/h. */
     final Line skilledRate;
     /** What an hour of the family would earn elsewhere, money/h. */
     final Line familyRate;
@@ -60,16 +60,16 @@ public final class Wages {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Wages");
         s.note(
                 "On-costs are what the employer pays on top of hired wages: social charges, accident insurance, paid leave. "
-                        + "Family work costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
-        Line general = wage(s, entries, "wage_general", "Wage, general work");
-        Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled work");
-        Line family = wage(s, entries, "wage_family", "Wage, family work (what the hours would earn elsewhere)");
+                        + "Family labour costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
+        Line general = wage(s, entries, "wage_general", "Wage, general labour");
+        Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled labour");
+        Line family = wage(s, entries, "wage_family", "Wage, family labour (what the hours would earn elsewhere)");
         Line onCosts = entries.add(s.entry("on_cost_share", "On-costs of hired wages, share of wage", ONE)
                 .from(0, 2));
         Formula hired = level.times(one().plus(onCosts));
-        generalRate = rate(s, "hired_general_rate", "An hour of general work, with on-costs", general.times(hired));
-        skilledRate = rate(s, "hired_skilled_rate", "An hour of skilled work, with on-costs", skilled.times(hired));
-        familyRate = rate(s, "family_rate", "An hour of family work", family.times(level));
+        generalRate = rate(s, "hired_general_rate", "An hour of general labour, with on-costs", general.times(hired));
+        skilledRate = rate(s, "hired_skilled_rate", "An hour of skilled labour, with on-costs", skilled.times(hired));
+        familyRate = rate(s, "family_rate", "An hour of family labour", family.times(level));
     }
 
     private static Line wage(ScheduleBuilder s, FarmEntries entries, String id, String label) {

@@ -1,26 +1,37 @@
 package org.benchmetre.farm.ownership;
 
-import java.util.ArrayList;
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.text;
+
 import java.util.List;
+import java.util.function.UnaryOperator;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.takeoff.CostGroups;
 
-/** What stands in the enterprise budget, in reading order: each amount once, with its quantity. */
+/**
+ * What stands in the enterprise budget, in reading order: each amount once, with its quantity. Capital recovery is not paid in cash;
+ * insurance and property tax are.
+ */
 public final class BudgetItems {
 
-    private final BudgetRows receipts = new BudgetRows().section(BudgetRow.RECEIPT);
-    private final BudgetRows operating = new BudgetRows().section(BudgetRow.OPERATING);
-    private final BudgetRows owning = new BudgetRows().section(BudgetRow.OWNERSHIP);
-    private final BudgetRows overheads = new BudgetRows().section(BudgetRow.OVERHEAD);
-    private final MovesWithYield moves;
+    private static final String KG = "kg";
+    private static final String YEAR = "year";
+
+    /** All rows. */
+    final BudgetRows rows = new BudgetRows();
+    /** What moves with yield. */
+    final MovesWithYield moves;
+
     private Sums sums;
 
     /**
-     * The sums of the sections, each over the sums that other sections keep of the same amounts, so that what moves one amount moves
-     * few cells on its way to the total. The rows add up to them.
+     * The sums of the parts of the budget, each over the sums that other sections keep of the same amounts, so that what moves one amount
+     * moves few cells on its way to the total. The rows add up to them.
      *
      * @param operating operating costs, money/a
      * @param ownership ownership costs, money/a
@@ -32,47 +43,78 @@ public final class BudgetItems {
      * Starts with receipts and what selling takes.
      *
      * @param moves fruit, receipts and what moves with yield
+     * @param currency what commission is counted by
      */
-    public BudgetItems(MovesWithYield moves) {
+    public BudgetItems(MovesWithYield moves, String currency) {
         this.moves = moves;
         Harvest h = moves.harvest;
-        receipts.row("first_grade", "Fruit, first grade", "kg", h.firstGradeKg, h.firstGradeReceipts)
-                .row("second_grade", "Fruit, second grade", "kg", h.secondGradeKg, h.secondGradeReceipts);
-        operating
-                .row("packs", "Packs", "kg packed", h.yield, h.packsCost)
-                .row("channel_freight", "Freight of fruit", "kg sent", h.yield, h.channelFreight)
-                .row("commission", "Commission, for each unit of receipts", "receipts", h.receipts, h.commissionCost)
-                .row("other_by_kg", "Other costs by the kg", "kg", h.yield, h.otherCosts);
+        receipt(BudgetRow.of("first_grade", "Fruit, first grade", KG, h.firstGradeKg, h.firstGradeReceipts));
+        receipt(BudgetRow.of("second_grade", "Fruit, second grade", KG, h.secondGradeKg, h.secondGradeReceipts));
+        operating(BudgetRow.of("packs", "Packs", KG, h.yield, h.packsCost).withYield());
+        operating(BudgetRow.of("channel_freight", "Freight of fruit", KG, h.yield, h.channelFreight)
+                .withYield());
+        operating(BudgetRow.of("commission", "Commission on receipts", currency, h.receipts, h.commissionCost)
+                .withYield());
+        operating(BudgetRow.of("other_by_kg", "Other costs by the kg", KG, h.yield, h.otherCosts)
+                .withYield());
+    }
+
+    private void receipt(BudgetRow row) {
+        rows.add(BudgetPart.RECEIPT, row.withYield());
     }
 
     /**
      * An operating cost.
      *
-     * @param key of its row
-     * @param label what a reader sees
-     * @param unit unit of the quantity, in words
-     * @param quantity a year
-     * @param amount money a year
+     * @param row quantity and money
      * @return this
      */
-    public BudgetItems operating(String key, String label, String unit, Formula quantity, Formula amount) {
-        operating.row(key, label, unit, quantity, amount);
+    public BudgetItems operating(BudgetRow row) {
+        rows.add(BudgetPart.OPERATING, row);
         return this;
     }
 
     /**
-     * Operating costs of a table, a row each.
+     * Amounts by group of work.
      *
-     * @param prefix words before each label; empty for none
-     * @param label labels along the table
-     * @param unit unit of the quantity, in words
-     * @param quantity a year, along the table; null for once a year
-     * @param amount money a year, along the table
+     * @param label labels of the groups
+     * @param quantity by group; null for once a year
+     * @param amount money a year by group
+     * @param moves what of it moves with yield
+     */
+    public record ByGroup(Line label, Line quantity, Line amount, Line moves) {}
+
+    /**
+     * Hired work, a row for each group.
+     *
+     * @param work hours, what they cost and what of that moves with yield
      * @return this
      */
-    public BudgetItems operatingEach(String prefix, Line label, String unit, Line quantity, Line amount) {
-        operating.each(label.axes().get(0), prefix, label, unit, quantity, amount);
+    public BudgetItems hired(ByGroup work) {
+        each("work_", work, "h", label -> joined(label, text(" labour")));
         return this;
+    }
+
+    /**
+     * Inputs, a row for each group.
+     *
+     * @param inputs what they cost and what of that moves with yield
+     * @return this
+     */
+    public BudgetItems inputs(ByGroup inputs) {
+        each("inputs_", inputs, YEAR, label -> joined(label, text(" inputs")));
+        return this;
+    }
+
+    private void each(String prefix, ByGroup g, String unit, UnaryOperator<Formula> words) {
+        Axis axis = g.label().axes().get(0);
+        for (int i = 0; i < axis.size(); i++) {
+            Formula count = g.quantity() == null ? one() : new Element(g.quantity(), axis, i);
+            Formula label = words.apply(new Element(g.label(), axis, i));
+            operating(BudgetRow.of(
+                            prefix + axis.keys().get(i), label, text(unit), count, new Element(g.amount(), axis, i))
+                    .withYield(new Element(g.moves(), axis, i)));
+        }
     }
 
     /**
@@ -93,28 +135,26 @@ public final class BudgetItems {
             Formula installing,
             Formula charges,
             Line benchMetres) {
-        String unit = "m of bench";
         for (int i = 0; i < groups.partGroups(); i++) {
             String key = "own_" + groups.axis.keys().get(i);
-            owning.row(key, new Element(label, groups.axis, i), unit, benchMetres, recovery.get(i));
+            Formula words = new Element(label, groups.axis, i);
+            owning(BudgetRow.of(key, words, text("m"), benchMetres, recovery.get(i))
+                    .noCash());
         }
-        owning.row("own_installing", "Installing and taking out", unit, benchMetres, installing);
-        owning.row("own_charges", "Insurance and property tax", unit, benchMetres, charges);
+        owning(BudgetRow.of("own_installing", "Installing and taking out", "m", benchMetres, installing)
+                .noCash());
+        owning(BudgetRow.of("own_charges", "Insurance and property tax", "m", benchMetres, charges));
         return this;
     }
 
     /**
-     * A further ownership cost.
+     * An ownership cost.
      *
-     * @param key of its row
-     * @param label what a reader sees
-     * @param unit unit of the quantity, in words
-     * @param quantity a year
-     * @param amount money a year
+     * @param row quantity and money
      * @return this
      */
-    public BudgetItems owning(String key, String label, String unit, Formula quantity, Formula amount) {
-        owning.row(key, label, unit, quantity, amount);
+    public BudgetItems owning(BudgetRow row) {
+        rows.add(BudgetPart.OWNERSHIP, row);
         return this;
     }
 
@@ -125,16 +165,16 @@ public final class BudgetItems {
      * @return this
      */
     public BudgetItems overhead(Overhead o) {
-        overheads
-                .lump("management", "Management", o.management)
-                .lump("office", "Office", o.office)
-                .row("land", "Land", "m² of floor", o.floor, o.land)
-                .lump("house_charge", "House by bench and week", o.houseCharge);
+        overhead(BudgetRow.lump("management", text("Management"), o.management).inCash(o.managementCash));
+        overhead(BudgetRow.lump("office", text("Office"), o.office));
+        overhead(BudgetRow.of("land", "Land", "m²", o.floor, o.land).inCash(o.landCash));
+        overhead(BudgetRow.lump("house_charge", text("House by bench and week"), o.houseCharge)
+                .inCash(o.houseCash));
         return this;
     }
 
     /**
-     * Says what the sections add up to.
+     * Says what the parts add up to.
      *
      * @param all the sum of each
      * @return this
@@ -144,46 +184,12 @@ public final class BudgetItems {
         return this;
     }
 
-    /** What the sections add up to. */
+    /** What the parts add up to. */
     Sums sums() {
         return sums;
     }
 
-    MovesWithYield moves() {
-        return moves;
-    }
-
-    List<BudgetRow> counted() {
-        List<BudgetRow> all = new ArrayList<>(receipts.all());
-        all.addAll(operating.all());
-        all.addAll(owning.all());
-        all.addAll(overheads.all());
-        return all;
-    }
-
-    /** Costs added up so far, and what receipts leave above them. */
-    record Sum(Line costs, Line returnsAbove) {}
-
-    List<BudgetRow> withTotals(Line sales, Sum running, Line owned, Formula overhead, Sum all) {
-        List<BudgetRow> rows = new ArrayList<>(receipts.all());
-        rows.addAll(new BudgetRows()
-                .total("total_receipts", "Total receipts", sales)
-                .all());
-        rows.addAll(operating.all());
-        rows.addAll(new BudgetRows()
-                .total("total_operating", "Total operating costs", running.costs())
-                .total("above_operating", "Returns above operating costs", running.returnsAbove())
-                .all());
-        rows.addAll(owning.all());
-        rows.addAll(new BudgetRows()
-                .total("total_ownership", "Total ownership costs", owned)
-                .all());
-        rows.addAll(overheads.all());
-        rows.addAll(new BudgetRows()
-                .total("total_overhead", "Total overhead", overhead)
-                .total("total_cost", "Total cost", all.costs())
-                .total("left", "Returns above total cost", all.returnsAbove())
-                .all());
-        return rows;
+    private void overhead(BudgetRow row) {
+        rows.add(BudgetPart.OVERHEAD, row);
     }
 }

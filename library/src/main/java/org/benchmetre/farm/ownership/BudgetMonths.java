@@ -35,7 +35,7 @@ public final class BudgetMonths {
      * What has a month.
      *
      * @param harvest receipts and what selling takes
-     * @param work cash for work
+     * @param work labour paid in cash
      * @param inputs inputs of work
      * @param energy heat and electricity
      * @param water water of the chosen way
@@ -91,7 +91,7 @@ public final class BudgetMonths {
         year.note("Before loans and tax. Parts that wear out stand with the cash of the years of the plan.");
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and cash costs by month");
         s.note(
-                "Care of the lines, planting again, repairs, insurance, property tax and overhead have no month: evenly.");
+                "Irrigation maintenance, replanting, repairs, insurance, property tax and overhead have no month: evenly.");
         s.roomBelow(24);
         plantsOfYear = year.line(
                 "plants_cash_year",
@@ -105,7 +105,7 @@ public final class BudgetMonths {
         evenOfYear = year.line("cash_without_month", "Cash that has no month", YEARLY, evenly);
         waterOfYear = year.line(
                 "water_given_chosen",
-                "Water given, chosen way",
+                "Water given, chosen system",
                 p.water().year().unit(),
                 p.water().year());
         Line perVolume = perVolume(year, p.water());
@@ -121,7 +121,8 @@ public final class BudgetMonths {
                 "Packs, freight, commission, other costs by the kg",
                 MONTHLY,
                 h.receiptsByMonth.minus(h.monthYield.times(h.netByMonth)));
-        Line water = s.line("budget_month_water", "Water, feed, drain, pumping", MONTHLY, waterGiven.times(perVolume));
+        Line water = s.line(
+                "budget_month_water", "Water, nutrient solution, drain, pumping", MONTHLY, waterGiven.times(perVolume));
         Line bought = s.line(
                 "budget_month_plants",
                 "Plants",
@@ -146,12 +147,12 @@ public final class BudgetMonths {
     private Line perVolume(ScheduleBuilder s, Water water) {
         Line cost = s.line(
                 "watering_cost_chosen",
-                "Water, feed, drain and pumping, chosen way",
+                "Water, nutrient solution, drain and pumping, chosen system",
                 water.cost().unit(),
                 water.cost());
         return s.line(
                 "watering_per_volume",
-                "Water, feed, drain and pumping for a cubic metre given",
+                "Water, nutrient solution, drain and pumping for a cubic metre given",
                 PER_VOLUME,
                 when(waterOfYear.isPositive(), cost.over(waterOfYear), none(PER_VOLUME)));
     }

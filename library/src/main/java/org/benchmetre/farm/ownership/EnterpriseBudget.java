@@ -1,6 +1,7 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
@@ -23,12 +24,13 @@ import org.benchmetre.farm.layout.Planting;
 /**
  * The enterprise budget of a year: receipts; operating costs; returns above operating costs; ownership costs by capital recovery at a
  * real rate; overhead; returns above total cost. No loan interest. Every row is a quantity at a price, in total, per metre of bench,
- * per plant, per square metre of floor and per kilogram, with a blank column for one's own figures. American Agricultural Economics
- * Association, Commodity Costs and Returns Estimation Handbook, 2000.
+ * per plant, per square metre of floor and per kilogram, what of it is paid in cash, what it is at low and at high yield, with a column
+ * for figures of one's own. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook, 2000.
  */
 public final class EnterpriseBudget {
 
     private static final Unit YEARLY = Unit.parse("money/a");
+    private static final double MOST = 1e12;
 
     /** Receipts less operating costs, money/a. */
     public final Line aboveOperating;
@@ -44,11 +46,43 @@ public final class EnterpriseBudget {
     public final Line total;
     /** Each cost, money/a; 0 for receipts. */
     public final Line costs;
-    /** One row for each receipt, cost and sum. */
+    /** One row for each receipt and cost. */
     public final Axis axis;
 
-    private final BudgetBuilder b;
+    /** Receipts, money/a. */
+    final Line receipts;
+    /** Returns above all costs for a metre of bench, money/(m a). */
+    final Line abovePerMetre;
+    /** The same of the year at low yield, money/a. */
+    final Formula aboveAtLow;
+    /** The same at high yield, money/a. */
+    final Formula aboveAtHigh;
+    /** Where receipts just cover operating costs. */
+    final Evens evensOfOperating;
+    /** Where they just cover all costs. */
+    public final Evens evensOfAll;
+
     private final ScheduleBuilder page;
+    private final Line quantity;
+    private final Line worth;
+    private final Line kind;
+
+    /**
+     * What money is shared among.
+     *
+     * @param house benches and floor
+     * @param planting plants
+     * @param fruit marketable fruit a year
+     */
+    public record Grounds(House house, Planting planting, Line fruit) {}
+
+    /**
+     * Where a cost is just covered; optional numbers.
+     *
+     * @param price average price, money/kg
+     * @param fruit fruit per plant and crop, g
+     */
+    public record Evens(Line price, Line fruit) {}
 
     /**
      * Declares the lines.
@@ -56,24 +90,28 @@ public final class EnterpriseBudget {
      * @param b where schedules are added
      * @param page the table itself, opened early so that it leads its sheet
      * @param items receipts and costs in reading order
-     * @param house benches
-     * @param planting plants
-     * @param fruit marketable fruit a year
+     * @param g benches, floor, plants and fruit
+     * @param yields low and high yield
      */
-    public EnterpriseBudget(
-            BudgetBuilder b, ScheduleBuilder page, BudgetItems items, House house, Planting planting, Line fruit) {
-        this.b = b;
+    public EnterpriseBudget(BudgetBuilder b, ScheduleBuilder page, BudgetItems items, Grounds g, YieldRange yields) {
         this.page = page;
         page.note(
-                "Receipts, operating costs, ownership costs by capital recovery at a real rate, overhead. No loan interest. The "
-                        + "last column is for figures of one's own.");
-        page.roomBelow(30);
+                "Receipts, operating costs, ownership costs by capital recovery at a real rate, overhead. No loan interest. At low and "
+                        + "high yield what moves with fruit moves, and the rest stays. A figure of one's own of 0 counts as none.");
         ScheduleBuilder sums = b.schedule(Sheets.BUDGET, "Sums of the budget");
         ScheduleBuilder units = b.schedule(Sheets.BUDGET, "Returns for each unit");
         ScheduleBuilder evens = b.schedule(Sheets.BUDGET, "Break-evens: picking, packing and selling move with yield");
-        List<BudgetRow> counted = items.counted();
-        costs = amounts(counted);
-        Line receipts = items.moves().harvest.receipts;
+        axis = Axis.rows("budget_row", "Row", items.rows.keys(), 0);
+        kind = named(b, items.rows);
+        quantity = page.line(
+                "budget_quantity",
+                "Quantity",
+                ONE,
+                along(items, row -> row.counted().quantity()));
+        page.textLine("budget_unit", "Unit", along(items, row -> row.counted().unit()));
+        worth = value(along(items, row -> row.counted().amount()));
+        costs = page.line("budget_cost", "Cost", YEARLY, when(kind.is(BudgetPart.RECEIPT), none(YEARLY), worth));
+        receipts = items.moves.harvest.receipts;
         operating = sums.line(
                 "operating_cost_total", "Operating costs", YEARLY, items.sums().operating());
         aboveOperating = sums.line(
@@ -85,89 +123,134 @@ public final class EnterpriseBudget {
         total = sums.line(
                 "total_cost", "Total cost", YEARLY, operating.plus(owning).plus(overhead));
         aboveTotal = sums.line("returns_above_total", "Returns above total cost", YEARLY, receipts.minus(total));
-        List<BudgetRow> rows = items.withTotals(
-                receipts,
-                new BudgetItems.Sum(operating, aboveOperating),
-                owning,
-                overhead,
-                new BudgetItems.Sum(total, aboveTotal));
-        axis = Axis.rows("budget_row", "Row", rows.stream().map(BudgetRow::key).toList(), 0);
-        table(rows, house, planting, fruit);
-        aboveTotalPerArea = perUnit(units, house, planting);
-        breakEvens(evens, new BreakEvens(items.moves().harvest, items.moves(), planting), operating, total);
-    }
-
-    private static void breakEvens(ScheduleBuilder s, BreakEvens evens, Line operating, Line all) {
-        s.line(
-                "break_even_price_operating",
-                "Price that covers operating costs",
+        BudgetTotals totals = new BudgetTotals(b, kind);
+        perUnit(totals, List.of(receipts, operating, aboveOperating, owning, overhead, total, aboveTotal), g);
+        Line paid = inCash(totals, along(items, BudgetRow::cash));
+        sums.line("cost_not_in_cash", "Costs not paid in cash", YEARLY, total.minus(totals.costs(paid)));
+        Line moves = page.line(
+                "budget_moves",
+                "Of that, moves with yield",
+                YEARLY,
+                along(items, BudgetRow::moves),
+                "in proportion to fruit");
+        aboveAtLow = at(totals, "low", yields.lowShare, moves);
+        aboveAtHigh = at(totals, "high", yields.highShare, moves);
+        ownFigures(totals);
+        perUnit(units, "Returns above operating costs", aboveOperating, g.house(), g.planting());
+        PerUnit left = perUnit(units, "Returns above total cost", aboveTotal, g.house(), g.planting());
+        abovePerMetre = left.metre();
+        aboveTotalPerArea = left.area();
+        BreakEvens even = new BreakEvens(items.moves.harvest, items.moves, g.planting());
+        units.line(
+                "returns_above_total_per_kg",
+                "Returns above total cost, per kg of marketable fruit",
                 BreakEvens.PER_KG,
-                evens.price(operating),
-                BreakEvens.PRICE_RULE);
-        s.line(
-                "break_even_price_total",
-                "Price that covers total cost",
-                BreakEvens.PER_KG,
-                evens.price(all),
-                BreakEvens.PRICE_RULE);
-        s.line(
-                "break_even_yield_operating",
-                "Fruit per plant and crop that covers operating costs",
-                BreakEvens.GRAMS,
-                evens.fruit(operating),
-                BreakEvens.FRUIT_RULE);
-        s.line(
-                "break_even_yield_total",
-                "Fruit per plant and crop that covers total cost",
-                BreakEvens.GRAMS,
-                evens.fruit(all),
-                BreakEvens.FRUIT_RULE);
+                onlyWhen(g.fruit().isPositive(), aboveTotal.over(g.fruit()), "no yield"));
+        evensOfAll = new Evens(
+                evens.line(
+                        "break_even_price",
+                        "Break-even price",
+                        BreakEvens.PER_KG,
+                        even.price(total),
+                        BreakEvens.PRICE_RULE),
+                evens.line(
+                        "break_even_yield",
+                        "Break-even yield, fruit per plant and crop",
+                        BreakEvens.GRAMS,
+                        even.fruit(total),
+                        BreakEvens.FRUIT_RULE));
+        evensOfOperating = new Evens(
+                evens.line(
+                        "break_even_price_operating",
+                        "Break-even price, operating costs alone",
+                        BreakEvens.PER_KG,
+                        even.price(operating),
+                        BreakEvens.PRICE_RULE),
+                evens.line(
+                        "break_even_yield_operating",
+                        "Break-even yield, operating costs alone",
+                        BreakEvens.GRAMS,
+                        even.fruit(operating),
+                        BreakEvens.FRUIT_RULE));
     }
 
-    /** What counts, each row with its section, before any sum. */
-    private Line amounts(List<BudgetRow> counted) {
-        Axis items = Axis.rows(
-                "budget_item", "Item", counted.stream().map(BudgetRow::key).toList(), 0);
-        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Items as they count");
-        b.nameRows(items, s.textLine("budget_item_label", "Item", rows(items, counted, BudgetRow::label)));
-        Line section = s.textLine("budget_section", "Section", rows(items, counted, row -> text(row.section())));
-        Line amount = s.line("budget_amount", "Amount", YEARLY, rows(items, counted, BudgetRow::amount));
-        return s.line("budget_cost", "Cost", YEARLY, when(section.is(BudgetRow.RECEIPT), none(YEARLY), amount));
+    private Formula along(BudgetItems items, Function<BudgetRow, Formula> figure) {
+        return items.rows.along(axis, figure);
     }
 
-    private static Formula rows(Axis axis, List<BudgetRow> rows, Function<BudgetRow, Formula> cell) {
-        return new Rows(axis, rows.stream().map(cell).toList());
+    private Line named(BudgetBuilder b, BudgetRows rows) {
+        b.nameRows(axis, page.textLine("budget_label", "Receipts and costs", rows.along(axis, BudgetRow::label)));
+        List<Formula> parts = rows.parts().stream().map(part -> text(part)).toList();
+        return page.textLine("budget_kind", "Kind", new Rows(axis, parts));
     }
 
-    private void table(List<BudgetRow> rows, House house, Planting planting, Line fruit) {
-        b.nameRows(axis, page.textLine("budget_label", "Receipts and costs", rows(axis, rows, BudgetRow::label)));
-        page.textLine("budget_kind", "Kind", rows(axis, rows, row -> text(row.section())));
-        Line quantity = page.line("budget_quantity", "Quantity", ONE, rows(axis, rows, BudgetRow::quantity));
-        page.textLine("budget_unit", "Unit", rows(axis, rows, row -> text(row.unit())));
+    private Line value(Formula amounts) {
         Line price = page.line(
                 "budget_price",
                 "Price of a unit",
                 YEARLY,
-                when(quantity.isPositive(), rows(axis, rows, BudgetRow::amount).over(quantity), none(YEARLY)));
-        Line worth = page.line("budget_value", "Value", YEARLY, quantity.times(price));
-        page.line("budget_per_metre", "Per metre of bench", Unit.parse("money/(m a)"), worth.over(house.benchMetres));
-        page.line("budget_per_plant", "Per plant", Unit.parse("money/(plant a)"), planting.each(worth));
-        page.line("budget_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), worth.over(house.houseArea));
+                when(quantity.isPositive(), amounts.over(quantity), none(YEARLY)));
+        return page.line("budget_value", "Value", YEARLY, quantity.times(price));
+    }
+
+    private void perUnit(BudgetTotals totals, List<Line> sums, Grounds g) {
+        Line metres = g.house().benchMetres;
+        Line floor = g.house().houseArea;
+        page.line("budget_per_metre", "Per metre of bench", Unit.parse("money/(m a)"), worth.over(metres));
+        page.line(
+                "budget_per_plant",
+                "Per plant",
+                Unit.parse("money/(plant a)"),
+                g.planting().each(worth));
+        page.line("budget_per_area", "Per m² of floor", Unit.parse("money/(m2 a)"), worth.over(floor));
         page.line(
                 "budget_per_kg",
                 "Per kg of fruit",
                 Unit.parse("money/kg"),
-                onlyWhen(fruit.isPositive(), worth.over(fruit), "no yield"));
-        page.entry("budget_own", "Your own figure", YEARLY, axis).given(Given.blank(YEARLY));
+                onlyWhen(g.fruit().isPositive(), worth.over(g.fruit()), "no yield"));
+        totals.each("budget_total_per_metre", "Per metre of bench", sums, sum -> sum.over(metres));
+        totals.each("budget_total_per_plant", "Per plant", sums, g.planting()::each);
+        totals.each("budget_total_per_area", "Per m² of floor", sums, sum -> sum.over(floor));
+        totals.eachKg(sums, g.fruit());
     }
 
-    private Line perUnit(ScheduleBuilder s, House house, Planting planting) {
-        perUnit(s, "Above operating costs", aboveOperating, house, planting);
-        return perUnit(s, "Above total cost", aboveTotal, house, planting);
+    private Line inCash(BudgetTotals totals, Formula cash) {
+        Line paid = page.line(
+                "budget_cash",
+                "Paid in cash",
+                YEARLY,
+                cash,
+                "No cash: capital recovery, family labour, management and land of one's own, interest, since no loan is counted. Plants "
+                        + "cost cash when they are bought, on average once in their life: Commodity Costs and Returns Estimation "
+                        + "Handbook, 2000.");
+        return totals.of("budget_total_cash", "Paid in cash", paid);
     }
 
-    private static Line perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
-        s.line(
+    /** The year at low or high yield; answers what receipts leave above all costs. */
+    private Formula at(BudgetTotals totals, String end, Line share, Line moves) {
+        String label = "At " + end + " yield";
+        Line value = page.line("budget_" + end, label, YEARLY, worth.plus(moves.times(share.minus(one()))));
+        return totals.above(totals.of("budget_total_" + end, label, value));
+    }
+
+    private void ownFigures(BudgetTotals totals) {
+        Line own = page.entry("budget_own", "Your own figure", YEARLY, axis)
+                .from(0, MOST)
+                .given(Given.blank(YEARLY));
+        Line apart = page.line(
+                "budget_difference",
+                "Yours less ours, where you gave one",
+                YEARLY,
+                when(own.isPositive(), own.minus(worth), none(YEARLY)));
+        totals.of("budget_total_own", "Your own figure", own);
+        totals.of("budget_total_difference", "Yours less ours, where you gave one", apart);
+    }
+
+    /** Returns for a metre of bench, money/(m a), and for a square metre of floor, money/(m2 a). */
+    private record PerUnit(Line metre, Line area) {}
+
+    private static PerUnit perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
+        Line metre = s.line(
                 returns.id() + "_per_metre",
                 label + ", per metre of bench",
                 Unit.parse("money/(m a)"),
@@ -177,10 +260,11 @@ public final class EnterpriseBudget {
                 label + ", per plant",
                 Unit.parse("money/(plant a)"),
                 planting.each(returns));
-        return s.line(
+        Line area = s.line(
                 returns.id() + "_per_area",
                 label + ", per m² of floor",
                 Unit.parse("money/(m2 a)"),
                 returns.over(house.houseArea));
+        return new PerUnit(metre, area);
     }
 }

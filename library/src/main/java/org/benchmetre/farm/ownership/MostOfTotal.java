@@ -60,7 +60,10 @@ public final class MostOfTotal {
         ScheduleBuilder each = b.schedule(rows.sheet(), label + ": is one most of the total?");
         ScheduleBuilder all = b.schedule(rows.sheet(), label + ": how many cost something?");
         Line counted = each.line(
-                rows.id() + "_counted", "Costs something", ONE, when(rows.cost().isPositive(), one(), none(ONE)));
+                rows.id() + "_counted",
+                "Costs something, 1 or 0",
+                ONE,
+                when(rows.cost().isPositive(), one(), none(ONE)));
         Line count = all.line(
                 rows.id() + "_count",
                 "Rows that cost something",

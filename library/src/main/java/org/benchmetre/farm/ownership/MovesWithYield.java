@@ -52,7 +52,7 @@ public final class MovesWithYield {
                 when(h.yield.isPositive(), tasks, none(PER_KG)));
         s.line(
                 "yield_tasks_cost",
-                "Work and inputs of tasks counted by fruit",
+                "Labour and inputs of tasks counted by fruit",
                 YEARLY,
                 byTasks.times(h.yield),
                 "moves with yield, as picking and packing do");
@@ -64,6 +64,6 @@ public final class MovesWithYield {
         work = s.line("yield_work_total", "The same, a year", YEARLY, h.yield.times(workPerKg));
         total = s.line("moves_with_yield_total", "All that moves with yield, a year", YEARLY, h.yieldCosts.plus(work));
         perKg = s.line("moves_per_kg", "All that moves with yield but commission", PER_KG, h.perKg.plus(workPerKg));
-        left = s.line("left_per_kg", "Left of a further kg after all of it", PER_KG, h.netPerKg.minus(workPerKg));
+        left = s.line("left_per_kg", "Returns of a further kg after all of it", PER_KG, h.netPerKg.minus(workPerKg));
     }
 }

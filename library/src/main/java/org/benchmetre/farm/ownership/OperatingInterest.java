@@ -27,7 +27,7 @@ public final class OperatingInterest {
     private static final Unit YEARLY = Unit.parse("money/a");
     private static final Unit REAL = Unit.parse("real/a");
 
-    /** Interest a year, money/a, by way to water. */
+    /** Interest a year, money/a, by irrigation system. */
     public final Line byWay;
     /** Interest a year with the way chosen, money/a. */
     public final Line interest;
@@ -39,7 +39,7 @@ public final class OperatingInterest {
     /**
      * Expense before harvest, a year.
      *
-     * @param byWay what differs by way to water
+     * @param byWay what differs by irrigation system
      * @param chosen the same with the way chosen
      * @param alike what is the same for every way
      */
@@ -50,7 +50,7 @@ public final class OperatingInterest {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param before expense before harvest
      */
     public OperatingInterest(BudgetBuilder b, FarmEntries entries, Ways ways, Expense before) {
@@ -73,16 +73,16 @@ public final class OperatingInterest {
                                 .times(months.in(Unit.parse("a")))
                                 .times(financed),
                         "share outstanding times rate times time: USDA course material for beginning farmers");
-        ScheduleBuilder y = b.schedule(Sheets.BUDGET, "Interest on operating capital, chosen way to water");
+        ScheduleBuilder y = b.schedule(Sheets.BUDGET, "Interest on operating capital, chosen irrigation system");
         Line alike =
-                y.line("operating_expense_alike", "Expense that is the same for every way", YEARLY, before.alike());
+                y.line("operating_expense_alike", "Expense that is the same for every system", YEARLY, before.alike());
         expense = y.line(
                 "operating_expense",
                 "Expense before harvest",
                 YEARLY,
                 before.chosen().plus(alike));
         interest = y.line("operating_interest", "Interest on operating capital", YEARLY, expense.times(factor));
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by irrigation system");
         Line ofWay = s.line(
                 "way_operating_expense",
                 "Expense before harvest",

@@ -39,6 +39,12 @@ public final class Overhead {
     final Line floor;
     /** The house by bench and week, a year; 0 where its parts are charged. */
     public final Line houseCharge;
+    /** Management that costs cash, a year. */
+    final Formula managementCash;
+    /** Land that costs cash, a year. */
+    final Formula landCash;
+    /** The house by bench and week, where it costs cash. */
+    final Formula houseCash;
     /** All overhead, money/a. */
     public final Line total;
     /** Overhead that costs cash, money/a. */
@@ -56,25 +62,21 @@ public final class Overhead {
         ScheduleBuilder e = b.schedule(Sheets.ENTRIES, "Management, office, land, house");
         management = entries.add(
                 e.entry("management_cost", "Management, a year", YEARLY).from(0, 1e12));
-        Line manager = entries.add(e.textEntry("management_by", "Management: own (family, no cash) or hired")
-                .oneOf(List.of(OWN, "hired")));
+        Line manager = entries.add(e.textEntry("management_by", "Management is").oneOf(List.of(OWN, "hired")));
         office = entries.add(e.entry("office_cost", "Office, accounts, telephone, a year", YEARLY)
                 .from(0, 1e12));
         Line rent = entries.add(e.entry("land_rent", "Rent of land under the house", Unit.parse("money/(m2 a)"))
                 .from(0, 1e6));
-        Line owner = entries.add(
-                e.textEntry("land_of", "Land: own (no cash) or rented").oneOf(List.of(OWN, RENTED)));
-        Line method = entries.add(e.textEntry("house_charge_by", "House charged by its parts, or by bench_week")
-                .oneOf(List.of(BY_PARTS, BY_BENCH_WEEK)));
-        Line charge = entries.add(e.entry(
-                        "bench_week_charge",
-                        "Charge for a metre of bench a week, for bench_week",
-                        Unit.parse("money/(m wk)"))
-                .from(0, 1e6));
-        Line weeks = entries.add(e.entry("bench_weeks_charged", "Weeks charged, for bench_week", Unit.parse("wk/a"))
+        Line owner = entries.add(e.textEntry("land_of", "Land is").oneOf(List.of(OWN, RENTED)));
+        Line method =
+                entries.add(e.textEntry("house_charge_by", "House charged by").oneOf(List.of(BY_PARTS, BY_BENCH_WEEK)));
+        Line charge = entries.add(
+                e.entry("bench_week_charge", "Charge for a metre of bench a week", Unit.parse("money/(m wk)"))
+                        .from(0, 1e6));
+        Line weeks = entries.add(e.entry("bench_weeks_charged", "Weeks of a year charged", Unit.parse("wk/a"))
                 .from(0, 53));
-        Line houseOf = entries.add(e.textEntry("house_of", "House, for bench_week: own (no cash) or rented")
-                .oneOf(List.of(OWN, RENTED)));
+        Line houseOf = entries.add(
+                e.textEntry("house_of", "House charged by bench and week is").oneOf(List.of(OWN, RENTED)));
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Overhead");
         land = s.line("land_cost", "Land", YEARLY, rent.times(house.houseArea));
         floor = house.houseArea;
@@ -89,13 +91,14 @@ public final class Overhead {
                 "Overhead",
                 YEARLY,
                 management.plus(office).plus(land).plus(houseCharge));
+        managementCash = unlessOwn(manager, management);
+        landCash = unlessOwn(owner, land);
+        houseCash = unlessOwn(houseOf, houseCharge);
         cash = s.line(
                 "overhead_cash",
                 "Of that, cash",
                 YEARLY,
-                office.plus(when(manager.is(OWN), none(YEARLY), management))
-                        .plus(when(owner.is(OWN), none(YEARLY), land))
-                        .plus(when(houseOf.is(OWN), none(YEARLY), houseCharge)),
+                office.plus(managementCash).plus(landCash).plus(houseCash),
                 "management, land and house of one's own cost no cash: Commodity Costs and Returns Estimation Handbook, 2000");
         Formula byWeeks = method.is(BY_BENCH_WEEK);
         s.warning(
@@ -104,5 +107,9 @@ public final class Overhead {
                 and(byWeeks, or(not(houseCharge.isPositive()), structure.isPositive())),
                 "The house is charged by bench and week: give a bench_week_charge, and leave its structure out of materials.csv, the "
                         + "parts counted by house_area or of the block house, so that it is charged once.");
+    }
+
+    private static Formula unlessOwn(Line whose, Line cost) {
+        return when(whose.is(OWN), none(YEARLY), cost);
     }
 }

@@ -64,8 +64,8 @@ public final class OwnershipRates {
      * @param entries gives entries their values
      */
     public OwnershipRates(ScheduleBuilder s, FarmEntries entries) {
-        method = entries.add(s.textEntry("recovery_method", "Ownership by capital_recovery or straight_line")
-                .oneOf(List.of(RECOVERY, STRAIGHT)));
+        method = entries.add(
+                s.textEntry("recovery_method", "Ownership charged by").oneOf(List.of(RECOVERY, STRAIGHT)));
         rate = entries.add(
                 s.entry("recovery_rate", "Real rate of interest", REAL).from(LEAST_RATE, 1));
         insurance = share(s, entries, "insurance_rate", "Insurance, share of average value");

@@ -45,13 +45,15 @@ public final class PartsYearly {
     public final Line ofCost;
     /** What one of salvage takes off that in a year, 1/a, by part. */
     public final Line ofSalvage;
-    /** Recovery and repairs of each part, money/a, by way to water. */
+    /** Capital recovery for each unit of the driver, money/(a driver). */
+    public final Line driverRecovery;
+    /** Recovery and repairs of each part, money/a, by irrigation system. */
     public final Line wayParts;
-    /** Installing and taking out, money/a, by way to water. */
+    /** Installing and taking out, money/a, by irrigation system. */
     public final Line wayLabour;
-    /** Insurance and property tax, money/a, by way to water. */
+    /** Insurance and property tax, money/a, by irrigation system. */
     public final Line wayCharges;
-    /** Installing and taking out, h/a, by way to water, recovered over the lives of the parts. */
+    /** Installing and taking out, h/a, by irrigation system, recovered over the lives of the parts. */
     public final Line wayHours;
     /** Installing and taking out, for each unit of the driver, h/(a driver). */
     public final Line driverHours;
@@ -74,8 +76,8 @@ public final class PartsYearly {
     public PartsYearly(BudgetBuilder b, OwnershipRates rates, Materials m, TakeOff t, Line wage, Line cropsPerYear) {
         this.rates = rates;
         ScheduleBuilder table = b.schedule(Sheets.MATERIALS, "Parts: yearly cost of a unit");
-        ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by way to water");
-        ScheduleBuilder ways = b.schedule(Sheets.MATERIALS, "Installing and charges by way to water");
+        ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by irrigation system");
+        ScheduleBuilder ways = b.schedule(Sheets.MATERIALS, "Installing and charges by irrigation system");
         life = table.line(
                 "material_life_years",
                 "Life",
@@ -101,7 +103,12 @@ public final class PartsYearly {
                 RECOVERED);
         Line unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         recovery = table.line(
-                "material_recovery_yearly", "Capital recovery, chosen way", YEARLY, t.quantity.times(recovered));
+                "material_recovery_yearly", "Capital recovery, chosen system", YEARLY, t.quantity.times(recovered));
+        driverRecovery = table.line(
+                "material_driver_recovery",
+                "Capital recovery, a driver",
+                YEARLY.over(DRIVER),
+                t.perDriver.times(recovered));
         driverCharges = table.line(
                 "material_driver_charges",
                 "Insurance and tax, a driver",
@@ -114,7 +121,7 @@ public final class PartsYearly {
                 HOURS_A_YEAR.over(DRIVER),
                 m.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
                 "taking out counts as a negative salvage");
-        ScheduleBuilder sums = b.schedule(Sheets.MATERIALS, "Parts of the chosen way, a year");
+        ScheduleBuilder sums = b.schedule(Sheets.MATERIALS, "Parts of the chosen system, a year");
         recoveryTotal = sums.line(
                 "parts_recovery_total", "Capital recovery of parts", YEARLY, sumProduct(t.quantity, recovered, m.axis));
         repairsTotal = sums.line(

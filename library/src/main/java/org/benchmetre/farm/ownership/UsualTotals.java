@@ -67,7 +67,7 @@ public final class UsualTotals {
         Line value = counted(total);
         Line far = s.line(
                 total.id() + "_far",
-                total.label() + ", 1 where it is far from what is usual",
+                total.label() + " far from what is usual, 1 or 0",
                 ONE,
                 when(or(and(value.isPositive(), least.exceeds(value)), value.exceeds(most)), one(), none(ONE)),
                 "0 is left alone");

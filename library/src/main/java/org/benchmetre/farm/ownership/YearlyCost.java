@@ -34,7 +34,7 @@ public final class YearlyCost {
     public final Line byGroup;
     /** Plants of each kind of plant stock, recovered over their life, money/a. */
     public final Line byStock;
-    /** Yearly cost by way to water, lost fruit counted, money/a. */
+    /** Yearly cost by irrigation system, lost fruit counted, money/a. */
     public final Line way;
     /** The same per metre of bench, money/(m a). */
     public final Line wayPerMetre;
@@ -61,8 +61,8 @@ public final class YearlyCost {
     /**
      * What it takes to run.
      *
-     * @param groups by way to water or single, in the order of their labels
-     * @param lost receipts lost with dry plants by way to water, which count where ways are compared
+     * @param groups by irrigation system or single, in the order of their labels
+     * @param lost receipts lost with dry plants by irrigation system, which count where ways are compared
      */
     public record Running(List<Formula> groups, Formula lost) {}
 
@@ -84,9 +84,10 @@ public final class YearlyCost {
         FirstCost.Parts p = first.parts;
         FirstCost.Choices chosen = first.chosen;
         CostGroups groups = first.groups;
-        ScheduleBuilder groupTable = b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen way to water");
-        ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all ways to water");
-        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by way to water");
+        ScheduleBuilder groupTable =
+                b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen irrigation system");
+        ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all irrigation systems");
+        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by irrigation system");
         Line stockLife = years(b, p.stock(), harvest);
         byStock = b.schedule(Sheets.CROP, "Plant stock: yearly cost")
                 .line(
@@ -107,7 +108,7 @@ public final class YearlyCost {
                 YEARLY,
                 lookup(byStock, p.stock().key, chosen.stock()));
 
-        Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and way to water")
+        Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and irrigation system")
                 .line(
                         "group_way_yearly_cost",
                         "Yearly cost, by group",
@@ -118,7 +119,7 @@ public final class YearlyCost {
                                         p.ways().whereFilled(plants),
                                         owned.wayLabour,
                                         p.ways().whereFilled(house.recovery),
-                                        p.ways().whereFilled(contingency.recovery),
+                                        contingency.wayRecovery,
                                         p.ways().whereFilled(owned.wayCharges.plus(house.charges))),
                                 running.groups().stream()
                                         .map(cost ->
@@ -135,7 +136,7 @@ public final class YearlyCost {
                 "Yearly cost, lost fruit counted",
                 YEARLY,
                 costs.plus(lostReceipts),
-                "Fruit lost to dry plants lowers receipts; it is added where ways to water are compared, and is no cost in the budget.");
+                "Fruit lost to dry plants lowers receipts; it is added where irrigation systems are compared, and is no cost in the budget.");
         wayPerMetre = ways.line(
                 "way_yearly_cost_per_metre",
                 "Yearly cost per metre, lost fruit counted",

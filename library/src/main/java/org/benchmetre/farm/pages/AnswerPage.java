@@ -10,6 +10,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.Column;
+import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Levers;
 import org.benchmetre.page.Page;
@@ -22,31 +23,16 @@ import org.benchmetre.page.Tone;
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
 
-    private static final List<String> LEVERS = List.of(
-            "irrigation_choice",
-            "stock_choice",
-            "planting_pattern",
-            "plant_spacing",
-            "yield_per_plant",
-            "price_level",
-            "picking_rate",
-            "fuel_price",
-            "house_cost_per_area",
-            "recovery_rate");
-
-    private static final int CHART_ROWS = 11;
-    private static final List<Integer> LEFT = List.of(26, 17, 11);
-    private static final List<Integer> RIGHT = List.of(27, 8, 8, 8, 8, 8, 8, 8, 11);
+    private static final int CHART_ROWS = 13;
+    private static final List<Integer> LEFT = List.of(23, 21, 13);
+    private static final List<Integer> RIGHT = List.of(27, 9, 8, 8, 8, 8, 8, 8, 10);
 
     private AnswerPage() {}
 
     static Page of(Budget budget) {
         return Page.answer("Answer", "What does a metre of bench cost, and what does it return?")
                 .head(sentences(budget))
-                .left(
-                        LEFT,
-                        new Levers(
-                                "Change here", LEVERS.stream().map(budget::line).toList()))
+                .left(LEFT, levers(budget))
                 .right(RIGHT, matrix(budget), chart(budget))
                 .foot(
                         new CautionList("Cautions", budget.cautions(), false),
@@ -55,6 +41,28 @@ final class AnswerPage {
                                 "Prices carry their year and source: replace invented ones by quotations before money is spent "
                                         + "or lent. Cautions in full: Sources and safety.",
                                 Tone.FAINT));
+    }
+
+    private static Levers levers(Budget budget) {
+        return new Levers(
+                "Change here",
+                List.of(
+                        lever(budget, "Irrigation system", "irrigation_choice"),
+                        lever(budget, "Plant stock", "stock_choice"),
+                        lever(budget, "Pattern", "planting_pattern"),
+                        lever(budget, "Spacing", "plant_spacing"),
+                        lever(budget, "Fruit per plant", "yield_per_plant"),
+                        lever(budget, "Price level of fruit", "price_level"),
+                        lever(budget, "Picking rate", "picking_rate"),
+                        lever(budget, "Level of wages", "wage_level"),
+                        lever(budget, "Heating", "heating_use"),
+                        lever(budget, "Price of fuel", "fuel_price"),
+                        lever(budget, "House, by area", "house_cost_per_area"),
+                        lever(budget, "Real rate of interest", "recovery_rate")));
+    }
+
+    private static FigureRow lever(Budget budget, String label, String entry) {
+        return FigureRow.of(label, budget.line(entry));
     }
 
     private static Sentences sentences(Budget budget) {

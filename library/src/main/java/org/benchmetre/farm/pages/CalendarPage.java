@@ -35,16 +35,17 @@ final class CalendarPage {
                 .head(new Sentences(List.of(
                         sentence(budget, "calendar_year", Tone.LEAD),
                         sentence(budget, "calendar_lowest", Tone.PLAIN),
-                        sentence(budget, "calendar_labour", Tone.PLAIN),
-                        sentence(budget, "calendar_no_fruit", Tone.WARNING),
-                        sentence(budget, "calendar_no_heat", Tone.WARNING))))
+                        sentence(budget, "calendar_labour", Tone.PLAIN))))
                 .left(MONTHS, months(budget))
                 .right(
                         CASH,
                         cash(budget),
                         new FixedWords("", "Before loans and tax. Worn parts: see the plan's years.", Tone.FAINT))
                 .foot(
-                        new Sentences(List.of(sentence(budget, "calendar_evenly", Tone.FAINT))),
+                        new Sentences(List.of(
+                                sentence(budget, "calendar_evenly", Tone.FAINT),
+                                sentence(budget, "calendar_no_heat", Tone.WARNING),
+                                sentence(budget, "calendar_no_fruit", Tone.WARNING))),
                         chart(
                                 budget,
                                 "calendar_cash_shown",
@@ -77,21 +78,22 @@ final class CalendarPage {
                 cell(budget, "receipts_total"),
                 cell(budget, "cash_out_year"),
                 null);
+        String money = ", " + budget.currency();
         Table table = Table.of(
                 "The crop year, month by month",
                 axis,
                 Column.of("Month", name),
                 Column.of("Year", budget.line("season_year")),
-                Column.of("Fruit", budget.line("season_fruit")),
-                Column.of("Labour", budget.line("season_hours")),
+                Column.of("Fruit, kg", budget.line("season_fruit")),
+                Column.of("Labour, h", budget.line("season_hours")),
                 Column.of("People", budget.line("season_people")),
-                Column.of("Water", budget.line("season_water")),
-                Column.of("Heat", budget.line("season_heat")),
-                Column.of("Cash in", budget.line("season_receipts")),
-                Column.of("Cash out", budget.line("season_cash_out")),
+                Column.of("Water, m³", budget.line("season_water")),
+                Column.of("Heat, kWh", budget.line("season_heat")),
+                Column.of("Cash in" + money, budget.line("season_receipts")),
+                Column.of("Cash out" + money, budget.line("season_cash_out")),
                 Column.of("Cash so far", budget.line("season_cash_so_far")));
         return table.rows(
-                Placed.with(table.rows(), TableRow.single("All year", total).total()));
+                Placed.with(table.rows(), TableRow.single("Total", total).total()));
     }
 
     private static FigureList cash(Budget budget) {
@@ -102,7 +104,7 @@ final class CalendarPage {
                         FigureRow.of("Plants, paid in the planting month", budget.line("plants_cash_year")),
                         FigureRow.of("Labour, hired", budget.line("labour_cash_total")),
                         FigureRow.of("Bought inputs", budget.line("inputs_cost_total")),
-                        FigureRow.of("Water, nutrient solution, drain, pumping", budget.line("watering_cost_chosen")),
+                        FigureRow.of("Water and nutrient solution", budget.line("watering_cost_chosen")),
                         FigureRow.of("Heat and electricity", budget.line("energy_cost_total")),
                         FigureRow.of("Packs, freight, commission", budget.line("yield_costs_total")),
                         FigureRow.of("Without a month, spread evenly", budget.line("cash_without_month")),

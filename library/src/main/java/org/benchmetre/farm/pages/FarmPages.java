@@ -19,7 +19,9 @@ public final class FarmPages {
     public static List<Page> of(Budget budget) {
         List<Page> pages = new ArrayList<>();
         pages.add(AnswerPage.of(budget));
+        pages.add(IrrigationPage.of(budget));
         pages.add(ToBuyPage.of(budget));
+        pages.add(BudgetPage.of(budget));
         pages.add(CalendarPage.of(budget));
         pages.add(WhatIfPage.of(budget));
         pages.add(EntriesPage.of(budget));

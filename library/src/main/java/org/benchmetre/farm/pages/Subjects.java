@@ -1,6 +1,5 @@
 package org.benchmetre.farm.pages;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,11 +8,11 @@ import java.util.Set;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Schedule;
-import org.benchmetre.budget.entry.Home;
 
 /**
  * The single entries of a budget, gathered by what they are about. A subject names entries; all others stand with those of their
- * schedule, so that a new entry finds its place by itself. The ends of a usual range follow the entry they belong to. Entries of a
+ * schedule, so that a new entry finds its place by itself. The ends of a usual range stand in the row of
+ * the entry they belong to. Entries of a
  * schedule of which no subject names anything stand under its own title, last.
  */
 final class Subjects {
@@ -149,37 +148,14 @@ final class Subjects {
 
     private void add(String title, Line line) {
         if (gathered.values().stream().noneMatch(lines -> lines.contains(line))) {
-            Set<Line> lines = gathered.computeIfAbsent(title, any -> new LinkedHashSet<>());
-            lines.add(line);
-            lines.addAll(ends(line));
+            gathered.computeIfAbsent(title, any -> new LinkedHashSet<>()).add(line);
         }
-    }
-
-    /** The ends of the usual range of an entry, which are entries too. */
-    private List<Line> ends(Line line) {
-        List<Line> ends = new ArrayList<>();
-        for (Line other : budget.lines()) {
-            if (isEnd(other) && home(other).rows().equals(line.id())) {
-                ends.add(other);
-            }
-        }
-        return ends;
     }
 
     private List<Line> singles(Schedule schedule) {
         return schedule.lines().stream()
-                .filter(line -> line.axes().isEmpty() && budget.entry(line).isPresent() && !isEnd(line))
+                .filter(line -> line.axes().isEmpty() && budget.entry(line).isPresent() && !budget.isEnd(line))
                 .toList();
-    }
-
-    private boolean isEnd(Line line) {
-        return budget.entry(line).isPresent()
-                && home(line).table().equals(Home.SINGLE)
-                && !home(line).rows().equals(line.id());
-    }
-
-    private Home home(Line line) {
-        return budget.entry(line).orElseThrow().home();
     }
 
     /** The subject that names the entry, else the one that names most of its schedule, else the schedule itself. */

@@ -22,23 +22,23 @@ import org.benchmetre.page.Tone;
 /** What to order now, in whole packs and plants, and what start-up takes. */
 final class ToBuyPage {
 
-    private static final List<Integer> PARTS = List.of(27, 7, 6, 6, 9, 6, 9, 10, 8, 9, 15);
-    private static final List<Integer> SUMS = List.of(22, 9, 9);
+    private static final List<Integer> PARTS = List.of(27, 8, 6, 6, 9, 6, 9, 9, 8, 8, 14);
+    private static final List<Integer> SUMS = List.of(20, 9, 9);
 
-    /** Rows that the sums beside the parts take. */
-    private static final int SUM_ROWS = 31;
+    /** Rows that the sums beside the parts take, but for the groups. */
+    private static final int SUM_ROWS = 24;
 
     private ToBuyPage() {}
 
     static Page of(Budget budget) {
         Axis parts = budget.line("material_label").axes().get(0);
         PartRows rows = new PartRows(budget, parts);
-        boolean below = rows.height() >= SUM_ROWS;
+        int groups = budget.line("buy_group_label").size();
+        boolean below = rows.height() >= SUM_ROWS + groups;
         Page page = Page.answer("To buy", "What has to be ordered now?")
                 .head(new Sentences(List.of(
                         new Sentence(budget.line("order_now"), Tone.LEAD),
-                        new Sentence(budget.line("order_plants_by"), Tone.PLAIN),
-                        new Sentence(budget.line("order_price_level"), Tone.WARNING))))
+                        new Sentence(budget.line("order_plants_by"), Tone.PLAIN))))
                 .left(PARTS, needed(budget, parts, below ? rows.all() : rows.needed()))
                 .right(
                         SUMS,
@@ -47,7 +47,8 @@ final class ToBuyPage {
                         startUp(budget),
                         leftOver(budget),
                         new FixedWords("", "Packs × price + freight and tax = money.", Tone.FAINT));
-        return below || rows.ofOthers().isEmpty() ? page : page.foot(ofOthers(budget, parts, rows));
+        Sentences level = new Sentences(List.of(new Sentence(budget.line("order_price_level"), Tone.WARNING)));
+        return below || rows.ofOthers().isEmpty() ? page.foot(level) : page.foot(level, ofOthers(budget, parts, rows));
     }
 
     private static Table needed(Budget budget, Axis parts, List<TableRow> rows) {
@@ -147,8 +148,7 @@ final class ToBuyPage {
                 "Start-up cash against first cost",
                 List.of(
                         FigureRow.of("First cost, exact", budget.line("first_cost_total")),
-                        FigureRow.of("Left over of parts", budget.line("leftover_value")),
-                        FigureRow.of("Left over of plants", budget.line("plants_order_left_value")),
+                        FigureRow.of("Left over, rounded up", budget.line("startup_left")),
                         FigureRow.total("Start-up cash", budget.line("startup_cash"))));
     }
 }

@@ -28,7 +28,7 @@ import org.benchmetre.farm.layout.Trough;
 
 /**
  * What parts are counted by: a closed list of figures that a row of the parts table may name as its driver. Outlets and metres of
- * line differ by way to water, all others are the same for every way.
+ * line differ by irrigation system, all others are the same for every way.
  */
 public final class Drivers {
 
@@ -38,7 +38,7 @@ public final class Drivers {
     public final Axis axis;
     /** Names, as a part writes them. */
     public final Line key;
-    /** Amount of each driver; where ways to water differ, for the chosen one. */
+    /** Amount of each driver; where irrigation systems differ, for the chosen one. */
     public final Line amount;
 
     private final Map<String, Driver> all = new LinkedHashMap<>();
@@ -100,10 +100,10 @@ public final class Drivers {
         all.values().forEach(driver -> amounts.add(driver.amount().counting(DRIVER)));
         amount = s.line(
                 "driver_amount",
-                "Amount, for the chosen way to water",
+                "Amount, for the chosen irrigation system",
                 DRIVER,
                 new Rows(axis, amounts),
-                "the same for every way, but for outlets and metres of line");
+                "the same for every system, but for outlets and metres of line");
     }
 
     private void put(String name, Line line) {
@@ -116,7 +116,7 @@ public final class Drivers {
     }
 
     /**
-     * The amount of a driver by way to water.
+     * The amount of a driver by irrigation system.
      *
      * @param driver name of the driver
      * @param alike its amount where all ways have the same

@@ -26,7 +26,7 @@ import org.benchmetre.farm.layout.Planting;
 
 /**
  * First cost: what it takes to build. Parts by their groups, first plants, installation labour, and the sums that stand for parts which
- * are not listed, for every way to water; the chosen way is the total. Each amount reaches the total along one path: part or hours or plants, group by way, group, total.
+ * are not listed, for every irrigation system; the chosen way is the total. Each amount reaches the total along one path: part or hours or plants, group by way, group, total.
  * Waste is bought but not installed, so hours follow the quantity without it. Common practice, no source.
  */
 public final class FirstCost {
@@ -40,10 +40,10 @@ public final class FirstCost {
     /** Labels of the groups of cost. */
     public final Line groupLabel;
 
-    /** Installation labour, money, by way to water. */
+    /** Installation labour, money, by irrigation system. */
     public final Line wayLabour;
 
-    /** First cost per metre of bench, money/m, by way to water. */
+    /** First cost per metre of bench, money/m, by irrigation system. */
     public final Line wayPerMetre;
 
     /** First cost of the plants of the chosen stock, money. */
@@ -64,7 +64,7 @@ public final class FirstCost {
      *
      * @param materials parts as entered
      * @param takeOff their quantities and costs
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param stock plant stock
      * @param house benches and floor
      * @param planting plants
@@ -75,17 +75,17 @@ public final class FirstCost {
     /**
      * Choices and wage.
      *
-     * @param way key of the way to water that is counted
+     * @param way key of the irrigation system that is counted
      * @param stock key of the plant stock that is counted
      * @param wage wage of installation labour
      */
     public record Choices(Line way, Line stock, Line wage) {}
 
     /**
-     * Sums that stand for parts which are not listed, the same for every way to water.
+     * Sums that stand for parts which are not listed.
      *
-     * @param house the house, by area
-     * @param contingency contingency on parts
+     * @param house the house, by area, the same for every irrigation system
+     * @param contingency contingency on parts, by irrigation system
      */
     public record Lumps(Line house, Line contingency) {}
 
@@ -103,11 +103,11 @@ public final class FirstCost {
         parts = p;
         this.chosen = chosen;
         groups = costs;
-        ScheduleBuilder byGroup = b.schedule(Sheets.SUMMARY, "First cost by group, for the chosen way to water");
-        ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "First cost per metre of bench, all ways to water");
+        ScheduleBuilder byGroup = b.schedule(Sheets.SUMMARY, "First cost by group, for the chosen irrigation system");
+        ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "First cost per metre of bench, all irrigation systems");
         ScheduleBuilder partHours = b.schedule(Sheets.MATERIALS, "Parts, by group and hours");
-        ScheduleBuilder byWay = b.schedule(Sheets.IRRIGATION, "First cost by group and way to water");
-        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by way to water");
+        ScheduleBuilder byWay = b.schedule(Sheets.IRRIGATION, "First cost by group and irrigation system");
+        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by irrigation system");
 
         groupLabel = byGroup.textLine("group_label", "Group", costs.labels());
         Line groupKey = byGroup.textLine("group_key", "Key of the group", costs.keys());
@@ -148,7 +148,7 @@ public final class FirstCost {
                         p.ways().whereFilled(plants),
                         wayLabour,
                         p.ways().whereFilled(lumps.house()),
-                        p.ways().whereFilled(lumps.contingency()),
+                        lumps.contingency(),
                         none(MONEY)),
                 costs.withoutRunning());
         Line groupByWay = byWay.line("group_way_first_cost", "First cost, by group", MONEY, byPart);
@@ -172,7 +172,7 @@ public final class FirstCost {
     }
 
     /**
-     * A figure for the way to water that is counted.
+     * A figure for the irrigation system that is counted.
      *
      * @param byWay the figure of each way
      * @return that of the chosen one

@@ -98,7 +98,7 @@ public final class Materials {
         groups = Groups.of(b.structure().keys(TableForm.groupsOf(FILE)).names(), CostGroups.OTHER);
         group = c.groups("group", "material_group", "Group", groups);
         driver = c.choice("driver", "material_driver", "Driver", drivers.names(), null);
-        option = c.keyList("option", "material_option", "Way to water", ways.key.id());
+        option = c.keyList("option", "material_option", "Irrigation system", ways.key.id());
         block = c.choice("block", "material_block", "Block of a whole budget", PartBlocks.WORDS, "");
         Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
         rate = c.numbers("rate", "material_rate", "Rate", itemPerDriver, Columns.NOT_NEGATIVE, Double.NaN);

@@ -1,6 +1,7 @@
 package org.benchmetre.farm.takeoff;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
@@ -19,22 +20,23 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Paid;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
- * Take-off: exact quantity with waste for every way to water, then the purchase list of the chosen way in whole packs, with what is
+ * Take-off: exact quantity with waste for every irrigation system, then the purchase list of the chosen way in whole packs, with what is
  * left over and its value. Exact cost plus the value of leftovers is the purchase cost, to the last cent. Common practice, no
  * source.
  *
- * <p>What a part takes is worked out once; by way to water it is only asked whether the part belongs to the way, and how many outlets
+ * <p>What a part takes is worked out once; by irrigation system it is only asked whether the part belongs to the way, and how many outlets
  * and metres of line the way has.
  */
 public final class TakeOff {
 
-    /** Amount of its driver for each part, by way to water. */
+    /** Amount of its driver for each part, by irrigation system. */
     public final Line wayAmount;
-    /** Cost of the exact quantity of each part, money, by way to water. */
+    /** Cost of the exact quantity of each part, money, by irrigation system. */
     public final Line wayCost;
     /** Amount of its driver for each part, for the chosen way. */
     public final Line amount;
@@ -83,7 +85,7 @@ public final class TakeOff {
      * @param b where schedules are added
      * @param m parts as entered
      * @param d what parts are counted by
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param settings which way is counted, and the level of prices
      */
     public TakeOff(BudgetBuilder b, Materials m, Drivers d, Ways ways, Settings settings) {
@@ -93,9 +95,9 @@ public final class TakeOff {
         Unit perPack = ITEM.over(PACK);
         Unit moneyPerItem = MONEY.over(ITEM);
         Unit itemPerDriver = ITEM.over(DRIVER);
-        ScheduleBuilder list = b.schedule(Sheets.MATERIALS, "Purchase list, for the chosen way to water");
+        ScheduleBuilder list = b.schedule(Sheets.MATERIALS, "Purchase list, for the chosen irrigation system");
         ScheduleBuilder totals = b.schedule(Sheets.MATERIALS, "Purchase list, totals");
-        ScheduleBuilder blocks = b.schedule(Sheets.MATERIALS, "Parts by way to water");
+        ScheduleBuilder blocks = b.schedule(Sheets.MATERIALS, "Parts by irrigation system");
 
         packSize = list.line(
                 "material_pack_size",
@@ -114,7 +116,7 @@ public final class TakeOff {
 
         driverAmount = list.line(
                 "material_driver_amount",
-                "Amount of its driver, if it belongs to the way",
+                "Amount of its driver, if it belongs to the system",
                 DRIVER,
                 when(m.driver.isFilled(), lookup(d.amount, d.key, m.driver), none(DRIVER)));
         wayAmount = blocks.line(
@@ -137,10 +139,11 @@ public final class TakeOff {
         packs = list.line(
                 "material_packs", "Whole packs", PACK, quantity.over(packSize).wholeUp());
         exact = list.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
-        bought = list.line("material_purchase_cost", "Purchase cost", MONEY, packs.times(delivered));
-        Line left = list.line(
-                "material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
-        leftValue = list.line("material_left_value", "Value left over", MONEY, left.times(unitCost));
+        bought = list.line(
+                "material_purchase_cost", "Purchase cost", MONEY, new Paid(b).of(packs.times(delivered)), Paid.SOURCE);
+        list.line("material_left", "Left over", ITEM, packs.times(packSize).minus(quantity));
+        leftValue =
+                list.line("material_left_value", "Value left over", MONEY, greater(bought.minus(exact), none(MONEY)));
 
         exactTotal = totals.line("exact_cost", "All parts, exact quantity", MONEY, sum(exact, m.axis));
         purchase = totals.line("purchase_cost", "All parts, whole packs", MONEY, sum(bought, m.axis));
@@ -154,7 +157,7 @@ public final class TakeOff {
     }
 
     /**
-     * The rule of take-off: the amount of its driver that a part takes with each way to water, nothing where it does not belong.
+     * The rule of take-off: the amount of its driver that a part takes with each irrigation system, nothing where it does not belong.
      *
      * @param driver what a part is counted by; blank where the row is not in use
      * @param option keys of the ways it belongs to; blank for all

@@ -17,7 +17,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * What is ordered now, for the chosen way to water: freight and tax of each part, whole packs by group, and what is filled in below
+ * What is ordered now, for the chosen irrigation system: freight and tax of each part, whole packs by group, and what is filled in below
  * the list of the scenario. Packs x price of a pack at the level of prices + freight and tax = money, part by part. Plain sums.
  */
 public final class ToBuy {
@@ -40,7 +40,7 @@ public final class ToBuy {
                 "material_freight_tax",
                 "Freight and sales tax",
                 MONEY,
-                t.packs.times(m.price).times(t.priceLevel).times(m.freight.plus(m.salesTax)));
+                t.bought.minus(t.packs.times(m.price).times(t.priceLevel)));
         byGroup(b, m, t, costs);
         below.line("added_freight_tax", "Freight and sales tax", MONEY, below(onPrice, m.axis));
         below.line("added_purchase_cost", "Whole packs", MONEY, below(t.bought, m.axis));

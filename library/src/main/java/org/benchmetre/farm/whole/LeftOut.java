@@ -88,7 +88,7 @@ public final class LeftOut {
         b.nameRows(axis, label);
         Line isCounted = table.line(
                 "block_counted",
-                "1 where it is counted",
+                "Is counted, 1 or 0",
                 ONE,
                 rows(blocks, block -> when(block.isCounted(), one(), none(ONE))));
         Line missing = table.declare(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.benchmetre.budget.unit.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +28,17 @@ class TextGateTest {
 
     private String take(String text, TextForm form) {
         return take(text, form, Blank.REFUSED);
+    }
+
+    @Test
+    void a_choice_is_read_by_its_label_and_kept_as_its_word() {
+        TextForm form =
+                TextForm.oneOf(List.of("straight_line", "a", "yes")).labelled(Map.of("a", "years", "b", "none"));
+        assertThat(form.words().stream().map(form::label)).containsExactly("Straight line", "years", "yes");
+        assertThat(take("STRAIGHT LINE", form)).isEqualTo("straight_line");
+        assertThat(take("Years", form)).isEqualTo("a");
+        assertThat(take("straight_line", form)).isEqualTo("straight_line");
+        assertThat(form.label("other")).isEqualTo("other");
     }
 
     @Test

@@ -38,7 +38,7 @@ class DearWaysTest {
         assertThat(best).isIn("emitter", "tape", "dripline");
         assertThat(next).isIn("emitter", "tape", "dripline").isNotEqualTo(best);
         assertThat(f.number("ways_ranked_behind")).isEqualTo(2);
-        assertThat(f.text("irrigation_recommendation")).endsWith("of the ways that reach the target uniformity.");
+        assertThat(f.text("irrigation_recommendation")).endsWith("of the systems that reach the target uniformity.");
         assertThat(f.text("irrigation_choice_differs")).startsWith("The entries choose ");
         double first = f.number("way_yearly_cost_per_metre", best);
         double second = f.number("way_yearly_cost_per_metre", next);

@@ -19,10 +19,10 @@ import org.benchmetre.scenario.Faults;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Of many ways to water, all are priced and ranked, but doubtful entries are looked at for the first of the table only. */
+/** Of many irrigation systems, all are priced and ranked, but doubtful entries are looked at for the first of the table only. */
 class ManyWaysTest {
 
-    private static final String LIMIT = "first 20 ways of the table are looked at";
+    private static final String LIMIT = "first 20 systems of the table are looked at";
 
     @TempDir
     private Path folder;

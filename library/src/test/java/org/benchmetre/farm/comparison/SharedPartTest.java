@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Two ways to water that share the part which carries their outlets: one strip and two strips of the same tape. */
+/** Two irrigation systems that share the part which carries their outlets: one strip and two strips of the same tape. */
 class SharedPartTest {
 
     private static final double RELATIVE = 1e-9;
@@ -69,12 +69,12 @@ class SharedPartTest {
         Figures f = figures();
         Line label = f.budget().line("flip_label");
         assertThat(cost(f, "strip")).isPositive().isNotEqualTo(cost(f, "tape"));
-        assertThat(f.text(label, row(f, "material_life[tape]"))).isEqualTo("Life, Drip tape");
-        assertThat(f.text(label, row(f, "material_price[tape]"))).isEqualTo("Price of a pack, Drip tape");
+        assertThat(f.text(label, row(f, "material_life[tape]"))).isEqualTo("Life of Drip tape");
+        assertThat(f.text(label, row(f, "material_price[tape]"))).isEqualTo("Price of a pack of Drip tape");
         assertThat(f.text(label, row(f, "way_failed_per_year[tape]")))
-                .isEqualTo("Outlets failed a year, Two strips of drip tape");
+                .isEqualTo("Failing outlets of Two strips of drip tape");
         assertThat(f.text(label, row(f, "way_failed_per_year[strip]")))
-                .isEqualTo("Outlets failed a year, One strip of drip tape");
+                .isEqualTo("Failing outlets of One strip of drip tape");
     }
 
     @Test

@@ -16,7 +16,7 @@ import org.benchmetre.farm.Seeded;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What a way to water costs a year does not depend on which way is chosen; before lost fruit it is the year's cost of choosing it. */
+/** What an irrigation system costs a year does not depend on which way is chosen; before lost fruit it is the year's cost of choosing it. */
 class WayCostsTest {
 
     /** Sums of some thousand doubles in another order. */

@@ -2,6 +2,7 @@ package org.benchmetre.farm.ownership;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.text;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,9 +13,9 @@ class BudgetRowsTest {
     private static List<String> keys(String... wanted) {
         BudgetRows rows = new BudgetRows();
         for (String key : wanted) {
-            rows.lump(key, "Label", one());
+            rows.add(BudgetPart.OWNERSHIP, BudgetRow.lump(key, text("Label"), one()));
         }
-        return rows.all().stream().map(BudgetRow::key).toList();
+        return rows.keys();
     }
 
     @Test

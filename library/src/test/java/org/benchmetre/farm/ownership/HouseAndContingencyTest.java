@@ -74,13 +74,27 @@ class HouseAndContingencyTest {
     }
 
     @Test
-    void neither_decides_between_ways_to_water() {
+    void a_house_does_not_decide_between_ways_to_water() {
         Figures without = Figures.of(SAMPLE);
-        Figures f = with("contingency_share=0.1 1", "house_cost_per_area=50 money/m2");
+        Figures f = with("house_cost_per_area=50 money/m2");
         for (String way : new String[] {"tape", "dripline"}) {
             double before = without.number("way_yearly_cost", way) - without.number("way_yearly_cost", "emitter");
             double after = f.number("way_yearly_cost", way) - f.number("way_yearly_cost", "emitter");
             assertThat(after).as(way).isCloseTo(before, within(NEAR));
+        }
+    }
+
+    @Test
+    void contingency_follows_the_parts_of_each_way() {
+        Figures without = Figures.of(SAMPLE);
+        Figures f = with("contingency_share=0.1 1");
+        for (String way : new String[] {"emitter", "tape", "dripline"}) {
+            Figures chosen = with("contingency_share=0.1 1", "irrigation_choice=" + way);
+            double more = f.number("way_yearly_cost", way) - without.number("way_yearly_cost", way);
+            assertThat(more).as(way).isCloseTo(chosen.number("contingency_recovery"), within(NEAR));
+            assertThat(f.number("way_first_cost", way) - without.number("way_first_cost", way))
+                    .as(way)
+                    .isCloseTo(chosen.number("contingency_cost"), within(NEAR));
         }
     }
 

@@ -45,7 +45,7 @@ class EntriesHaveOneHomeTest {
     private static List<Line> levers(Budget budget) {
         return blocks(budget)
                 .filter(Levers.class::isInstance)
-                .flatMap(block -> ((Levers) block).entries().stream())
+                .flatMap(block -> ((Levers) block).rows().stream().map(row -> row.line()))
                 .toList();
     }
 
@@ -63,9 +63,15 @@ class EntriesHaveOneHomeTest {
     @ParameterizedTest
     @MethodSource("budgets")
     void every_single_entry_is_listed_once_and_a_lever_is_one_of_them(Budget budget) {
-        List<Line> singles =
-                kept(budget).stream().filter(line -> line.axes().isEmpty()).toList();
+        List<Line> singles = kept(budget).stream()
+                .filter(line -> line.axes().isEmpty() && !budget.isEnd(line))
+                .toList();
         assertThat(singles).hasSizeGreaterThan(150);
+        assertThat(kept(budget).stream().filter(budget::isEnd))
+                .allMatch(end -> singles.stream()
+                        .anyMatch(line -> budget.ends(line)
+                                .filter(ends -> ends.low() == end || ends.high() == end)
+                                .isPresent()));
         assertThat(listed(budget)).doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(singles);
         assertThat(levers(budget)).hasSizeGreaterThan(8).doesNotHaveDuplicates();
         assertThat(singles).containsAll(levers(budget));

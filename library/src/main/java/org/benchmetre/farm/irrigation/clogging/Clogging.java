@@ -63,7 +63,7 @@ public final class Clogging {
      */
     public void value(Line netPerKg) {
         loss = new DryLoss(b, dry, ways.planting.plantCount, netPerKg, ways.house);
-        care = new LineCare(b, entries, ways, dry, loss, wage);
+        care = new LineCare(b, entries, ways, dry, wage);
     }
 
     /**
@@ -94,7 +94,7 @@ public final class Clogging {
     }
 
     /**
-     * Care of the lines.
+     * Irrigation maintenance.
      *
      * @return known after the second step
      */

@@ -20,7 +20,7 @@ public final class DryLoss {
 
     /** Value of the fruit lost, money/a, by way. */
     public final Line fruitLostValue;
-    /** Fruit and planting again, money/a, by way. */
+    /** Fruit and replanting, money/a, by way. */
     public final Line loss;
 
     /**
@@ -33,14 +33,13 @@ public final class DryLoss {
      * @param house benches
      */
     public DryLoss(BudgetBuilder b, DryPlants dry, Line plantCount, Line netPerKg, House house) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What dry plants cost, by way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What dry plants cost, by irrigation system");
         s.note(
                 "Fruit lost is worth what a kilogram leaves after all that moves with yield; below zero when it leaves less "
                         + "than nothing.");
         fruitLostValue =
                 s.line("way_fruit_lost_value", "Value of the fruit lost", MONEY_A_YEAR, dry.fruitLost.times(netPerKg));
         loss = s.line("way_dry_loss", "Loss by dry plants", MONEY_A_YEAR, fruitLostValue.plus(dry.replanting));
-        s.line("way_dry_loss_per_metre", "Loss by dry plants per metre", MONEY_A_METRE, loss.over(house.benchMetres));
         s.line(
                 "way_loss_per_percent",
                 "Loss per metre for each 1 % of plants dry in a year",
@@ -51,6 +50,6 @@ public final class DryLoss {
                         .times(number(0.01, Unit.parse("1/a")))
                         .times(plantCount)
                         .over(house.benchMetres),
-                "one of a hundred plants: fruit and planting again of one, times plants");
+                "one of a hundred plants: fruit and replanting of one, times plants");
     }
 }

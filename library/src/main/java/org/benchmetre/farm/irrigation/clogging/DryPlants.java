@@ -61,13 +61,13 @@ public final class DryPlants {
     public final Line killed;
     /** Marketable fruit lost in a year, kg/a, by way. */
     public final Line fruitLost;
-    /** Planting again in a year, money/a, by way. */
+    /** Replanting in a year, money/a, by way. */
     public final Line replanting;
     /** Hours to plant one again, h/plant. */
     public final Line replantHours;
     /** Marketable fruit lost of a plant that falls dry, kg/plant, by way. */
     final Formula fruitOfOne;
-    /** Planting again of a plant that falls dry, money/plant, by way. */
+    /** Replanting of a plant that falls dry, money/plant, by way. */
     final Formula replantOfOne;
 
     /** Outlets that fail. */
@@ -80,7 +80,7 @@ public final class DryPlants {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param failed outlets that fail
      * @param plants the plants and what they bear
      * @param wage wage of whoever plants again
@@ -94,7 +94,7 @@ public final class DryPlants {
         Line fatal = asked(e, "dry_days_fatal", "Days without water that kill every plant", DAY, 365);
         Line ofKilled = asked(e, "killed_fruit_lost", "Fruit lost of a plant killed, share of its year", ONE, 1);
         Line ofSetBack = asked(e, "set_back_fruit_lost", "Fruit lost of a plant set back, share of its year", ONE, 1);
-        replantHours = asked(e, "replant_hours", "Hours to plant one again", Unit.parse("h/plant"), 10);
+        replantHours = asked(e, "replant_hours", "Hours to replant one", Unit.parse("h/plant"), 10);
         Line dies = e.line(
                 "dry_killed_share",
                 "Killed of those that fall dry",
@@ -121,11 +121,11 @@ public final class DryPlants {
                         .times(number(1, YEAR)));
         Line replant = e.line(
                 "replant_cost",
-                "Cost of planting one again",
+                "Cost of replanting one",
                 MONEY_A_PLANT,
                 plants.newPlant().plus(replantHours.times(wage)));
 
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Dry plants, by way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Dry plants, by irrigation system");
         Formula reached = failed.livesOn.isPositive();
         dryShare = s.line(
                 "way_dry_share",
@@ -141,8 +141,7 @@ public final class DryPlants {
                 dryShare.times(plants.count()).in(PLANTS_A_YEAR));
         Line wayDies =
                 s.line("way_killed_share", "Killed of those, share", ONE, ways.whereFilled(when(reached, dies, one())));
-        killed = s.line(
-                "way_plants_killed", "Plants killed, and planted again", PLANTS_A_YEAR, dryPlants.times(wayDies));
+        killed = s.line("way_plants_killed", "Plants killed, and replanted", PLANTS_A_YEAR, dryPlants.times(wayDies));
         s.line("way_plants_set_back", "Plants set back", PLANTS_A_YEAR, dryPlants.minus(killed));
         Line wayLost = s.line(
                 "way_fruit_share_lost",
@@ -154,7 +153,7 @@ public final class DryPlants {
                 "Marketable fruit lost",
                 KG_A_YEAR,
                 dryPlants.times(wayLost).times(yearsFruit));
-        replanting = s.line("way_replant_cost", "Planting again", MONEY_A_YEAR, killed.times(replant));
+        replanting = s.line("way_replant_cost", "Replanting", MONEY_A_YEAR, killed.times(replant));
         fruitOfOne = wayLost.times(yearsFruit);
         replantOfOne = wayDies.times(replant);
         s.warning(

@@ -87,7 +87,7 @@ public final class FailedOutlets {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param parts what carries the outlets
      * @param inReach fewest outlets in reach of a plant, by way, in outlets a plant
      */
@@ -98,7 +98,7 @@ public final class FailedOutlets {
                 .entry("check_interval", "Time from one check of all outlets to the next", Unit.parse("mo"))
                 .above(0, 240));
 
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets that fail, by way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets that fail, by irrigation system");
         s.note(
                 "Failed outlets are replaced at the next check, or stay for the life of the line. Common causes, such as a "
                         + "filter that lets go, take every outlet of a plant at once.");
@@ -124,12 +124,7 @@ public final class FailedOutlets {
                 ONE,
                 new Bounds(0, true, 1, false),
                 0);
-        repair = c.choice(
-                "repair",
-                "way_repair",
-                "Replaced at the next check, or left for life",
-                List.of(AT_CHECK, FOR_LIFE),
-                AT_CHECK);
+        repair = c.choice("repair", "way_repair", "Failed outlets are replaced", List.of(AT_CHECK, FOR_LIFE), AT_CHECK);
         b.range(failedPerYear, failedLow, failedHigh);
 
         itemsFound = s.line(
@@ -169,12 +164,12 @@ public final class FailedOutlets {
                 "way_outlet_item_warning",
                 "Part of the outlets",
                 and(ways.key.isFilled(), not(itemsFound.isPositive())),
-                "No single part carries the outlets of this way, so a life of one year and no price of a new outlet are "
+                "No single part carries the outlets of this system, so a life of one year and no price of a new outlet are "
                         + "counted: write the key of that part in outlet_item.");
         s.warning(
                 "way_failed_warning",
                 "Failing outlets",
                 and(ways.key.isFilled(), not(failedPerYear.isPositive())),
-                "No outlet of this way is counted as failing: write the share that fails in a year in failed_per_year.");
+                "No outlet of this system is counted as failing: write the share that fails in a year in failed_per_year.");
     }
 }

@@ -26,14 +26,14 @@ public final class FilterOpening {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param ways irrigation systems
      */
     public FilterOpening(BudgetBuilder b, FarmEntries entries, Ways ways) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Filter");
         s.note("Openings of 0.13 mm are about 120 mesh.");
         Line opening = entries.add(
                 s.entry("filter_opening", "Opening of the filter", MILLIMETRE).above(0, 10));
-        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Filter, by way to water");
+        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Filter, by irrigation system");
         Line passage = ways.columns
                 .in(list)
                 .numbers(

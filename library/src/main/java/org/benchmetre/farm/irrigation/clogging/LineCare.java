@@ -27,7 +27,6 @@ public final class LineCare {
 
     private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
-    private static final Unit MONEY_A_METRE = Unit.parse("money/(m a)");
     private static final Unit PER_YEAR = Unit.parse("1/a");
     private static final Unit OUTLETS_A_YEAR = Unit.parse("outlet/a");
     private static final Unit MONEY_AN_OUTLET = Unit.parse("money/outlet");
@@ -52,16 +51,15 @@ public final class LineCare {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param dry plants that fall dry
-     * @param lost what they cost
      * @param wage wage of whoever cares for the lines
      */
-    public LineCare(BudgetBuilder b, FarmEntries entries, Ways ways, DryPlants dry, DryLoss lost, Line wage) {
+    public LineCare(BudgetBuilder b, FarmEntries entries, Ways ways, DryPlants dry, Line wage) {
         this.entries = entries;
         FailedOutlets failed = dry.failed;
         House house = ways.house;
-        ScheduleBuilder e = b.schedule(Sheets.IRRIGATION, "Care of the lines");
+        ScheduleBuilder e = b.schedule(Sheets.IRRIGATION, "Irrigation maintenance");
         e.note(
                 "Acid burns, and with chlorine products it gives off poisonous gas: never let the two meet. It goes in only "
                         + "behind the backflow prevention that the local code asks for, by those trained to handle it.");
@@ -71,7 +69,7 @@ public final class LineCare {
         Line flushes = asked(e, "flushes_per_year", "Flushes in a year", "1/a");
         Line newHours = asked(e, "outlet_replace_hours", "Hours to replace an outlet", "h/outlet");
         Line treatmentCost =
-                entries.add(e.entry("acid_treatment_cost", "Cost of an acid treatment, product and work", MONEY)
+                entries.add(e.entry("acid_treatment_cost", "Cost of an acid treatment, product and labour", MONEY)
                         .from(0, 1_000_000));
         Line treatments = asked(e, "treatments_per_year", "Acid treatments in a year", "1/a");
         Line checks = e.line(
@@ -81,7 +79,7 @@ public final class LineCare {
                 number(1, Unit.ONE).over(failed.checkInterval).in(PER_YEAR));
         treatment = e.line("treatment_cost", "Acid treatment", MONEY_A_YEAR, treatmentCost.times(treatments));
 
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Care of the lines, by way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Irrigation maintenance, by irrigation system");
         givenPrice = ways.columns
                 .in(s)
                 .numbers(
@@ -119,7 +117,7 @@ public final class LineCare {
         Line replacing = s.line("way_replace_hours", "Replacing outlets", HOURS_A_YEAR, replaced.times(newHours));
         careHours = s.line(
                 "way_care_hours",
-                "Care in all",
+                "Irrigation maintenance in all",
                 HOURS_A_YEAR,
                 checkHours.plus(flushing).plus(replacing));
         Line price = s.line(
@@ -131,16 +129,9 @@ public final class LineCare {
         Line newOutlets = s.line("way_new_outlets_cost", "New outlets", MONEY_A_YEAR, replaced.times(price));
         careCost = s.line(
                 "way_care_cost",
-                "Care of the lines",
+                "Irrigation maintenance",
                 MONEY_A_YEAR,
                 ways.whereFilled(careHours.times(wage).plus(newOutlets).plus(treatment)));
-        Line metres = house.benchMetres;
-        s.line("way_care_cost_per_metre", "Care of the lines per metre", MONEY_A_METRE, careCost.over(metres));
-        s.line(
-                "way_clogging_cost_per_metre",
-                "Care and loss by dry plants per metre",
-                MONEY_A_METRE,
-                careCost.plus(lost.loss).over(metres));
     }
 
     private Line asked(ScheduleBuilder s, String id, String label, String unit) {

@@ -50,7 +50,7 @@ public final class WaterQuality {
     public WaterQuality(BudgetBuilder b, FarmEntries entries) {
         List<ProfileRow> known = entries.profile().rows("water");
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Raw water, as tested");
-        list.note("Have the raw water tested, before any acid or feed. What is left out is an invented figure.");
+        list.note("Have the raw water tested, before any acid or salts. What is left out is an invented figure.");
         causes = known.stream().map(row -> ask(list, entries, row)).toList();
         String source = known.stream().map(row -> row.text("source")).distinct().collect(Collectors.joining("; "));
         axis = Axis.rows("water_cause", "Cause", causes.stream().map(Cause::key).toList(), 0);

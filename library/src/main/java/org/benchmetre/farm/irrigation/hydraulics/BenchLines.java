@@ -54,7 +54,7 @@ final class BenchLines {
                 "way_flow_per_plant", "Flow for a plant", Unit.parse("L/(h plant)"), planting.eachOnABench(flow));
         Line run = s.line(
                 "way_run",
-                "Length of a line from its feed",
+                "Length of a line from its inlet",
                 METRE,
                 when(outlets.run.isPositive(), outlets.run, house.benchLength));
         lateral = new Lateral(s, "way", run, outlets, water, where);

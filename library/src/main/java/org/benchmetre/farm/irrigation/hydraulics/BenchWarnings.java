@@ -27,21 +27,21 @@ final class BenchWarnings {
             LateralPressure pressure) {
         Line compensating = s.line(
                 "way_compensating",
-                "Counts as compensating",
+                "Counts as compensating, 1 or 0",
                 ONE,
                 and(lateral.outlets.isPositive(), not(outlets.exponent.exceeds(number(COMPENSATING, ONE)))),
                 "an exponent up to 0.1: solution of a GATE examination in agricultural engineering");
         Line following = s.line(
                 "way_following_pressure",
-                "Flow follows pressure",
+                "Flow follows pressure, 1 or 0",
                 ONE,
                 and(lateral.outlets.isPositive(), not(compensating)));
-        Line low = s.line("way_pressure_too_low", "Pressure below the range", ONE, pressure.isTooLow());
-        Line high = s.line("way_pressure_too_high", "Pressure above the range", ONE, pressure.isTooHigh());
+        Line low = s.line("way_pressure_too_low", "Pressure below the range, 1 or 0", ONE, pressure.isTooLow());
+        Line high = s.line("way_pressure_too_high", "Pressure above the range, 1 or 0", ONE, pressure.isTooHigh());
         Formula outside = or(low, high);
         s.warning(
                 "way_hydraulics_warning",
-                "Flow and pipe of the way",
+                "Flow and pipe of the system",
                 and(ways.key.isFilled(), not(outlets.areKnown())),
                 "Nothing is said of flow, friction and evenness: fill in outlet_flow, outlet_pressure and inner_diameter.");
         s.warning(

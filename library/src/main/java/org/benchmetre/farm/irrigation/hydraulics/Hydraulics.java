@@ -10,7 +10,7 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * The hydraulics of every way to water, bench by bench: outlets in reach, friction and pressure along a lateral, how evenly plants
+ * The hydraulics of every irrigation system, bench by bench: outlets in reach, friction and pressure along a lateral, how evenly plants
  * are watered, the longest line that still is, and the water stored between pulses. All lines run along the ways.
  */
 public final class Hydraulics {
@@ -20,7 +20,7 @@ public final class Hydraulics {
 
     private static final double LONGEST = 1000;
 
-    /** The ways to water. */
+    /** The irrigation systems. */
     public final Ways ways;
     /** Flow of a bench, L/h. */
     public final Line flowPerBench;
@@ -50,13 +50,15 @@ public final class Hydraulics {
     public final Line viscosity;
     /** What drains from the lines between pulses, share of a pulse, %. */
     public final Line drainedShare;
+    /** Longest line that meets the uniformity asked for, m; none where no length does. */
+    public final Line longestRun;
 
     /**
      * Declares entries and lines.
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways the ways to water
+     * @param ways the irrigation systems
      */
     public Hydraulics(BudgetBuilder b, FarmEntries entries, Ways ways) {
         this.ways = ways;
@@ -71,7 +73,7 @@ public final class Hydraulics {
         StoredWater stored = new StoredWater(b, ways, outlets, water, bench);
         new AlongTheRun(b, outlets, bench.lateral, pressure);
         new RunLengths(b, outlets, water, where, pressure.slope, even.asMade);
-        b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
+        longestRun = b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
                 .solved(
                         "way_longest_run",
                         "Longest line that meets the target",

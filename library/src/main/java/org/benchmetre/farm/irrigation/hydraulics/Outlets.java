@@ -70,7 +70,7 @@ final class Outlets {
     final Line valves;
 
     Outlets(BudgetBuilder b, Ways ways) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets and pipe of each way");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets and pipe of each system");
         s.note(
                 "From the maker's sheet and a measurement. Measure the inner diameter: the size in the name of a pipe is not it, and "
                         + "friction goes with its fifth power. An exponent of 0 is a compensating outlet.");
@@ -91,20 +91,15 @@ final class Outlets {
                 "Maker's coefficient of variation",
                 ONE,
                 upTo(0.5));
-        kind = c.choice("outlet_kind", "way_outlet_kind", "Kind of outlet: point or line", List.of(POINT, LINE), POINT);
+        kind = c.choice("outlet_kind", "way_outlet_kind", "Kind of outlet", List.of(POINT, LINE), POINT);
         offset = c.numbers("strip_offset", "way_strip_offset", "Sideways from plant to line", METRE, upTo(10), 0);
         reach = c.documented("reach", "way_reach", "Reach of the wetting", METRE, upTo(10));
         diameter =
                 c.numbers("inner_diameter", "way_inner_diameter", "Inner diameter, measured", MILLIMETRE, upTo(200), 0);
         connection = c.numbers(
                 "connection_loss", "way_connection_loss", "Pipe that loses as much as one barb", METRE, upTo(10), 0);
-        feed = c.choice("feed_point", "way_feed_point", "Fed at: end or middle", List.of("end", MIDDLE), "end");
-        Line first = c.choice(
-                "first_outlet",
-                "way_first_outlet",
-                "First outlet at: full or half spacing",
-                List.of("full", HALF),
-                "full");
+        feed = c.choice("feed_point", "way_feed_point", "Fed at", List.of("end", MIDDLE), "end");
+        Line first = c.choice("first_outlet", "way_first_outlet", "First outlet at", List.of("full", HALF), "full");
         run = c.numbers("run_length", "way_run_length", "Length of a line, blank for the bench", METRE, upTo(2000), 0);
         valves = c.choice("check_valves", "way_check_valves", "Check valves", List.of(YES, "no"), "no");
         shortfall = s.line(

@@ -10,7 +10,7 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.rule.Breach;
 
 /**
- * A way to water has outlets, by plant or along its lines.
+ * An irrigation system has outlets, by plant or along its lines.
  *
  * @param key filled where a way is
  * @param perPlant outlets a plant

@@ -27,7 +27,8 @@ final class RunLengths {
         Axis axis = Axis.periods(
                 "run_length",
                 "Length of line",
-                METRES.stream().map(m -> m + "_m").toList());
+                METRES.stream().map(m -> m + "_m").toList(),
+                METRES.stream().map(m -> m + " m").toList());
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Lengths of line compared");
         List<Formula> names = METRES.stream().map(m -> text(m + " m")).toList();
         b.nameRows(axis, list.textLine("run_label", "Length of line", new Rows(axis, names)));

@@ -20,7 +20,7 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
 /**
- * The open list of ways to water: how many lines lie on a bench and where their outlets are. Outlets follow the plants (so many
+ * The open list of irrigation systems: how many lines lie on a bench and where their outlets are. Outlets follow the plants (so many
  * per plant) or the line (one every so often along each line); the second goes before the first. Plain counting.
  */
 public final class Ways {
@@ -63,13 +63,13 @@ public final class Ways {
     public Ways(BudgetBuilder b, House house, Planting planting) {
         this.house = house;
         this.planting = planting;
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Ways to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Irrigation systems");
         s.note(
-                "Every way is priced at once; the one chosen on the sheet of entries is counted. A fourth way is one more row, "
+                "Every system is priced at once; the one chosen on the sheet of entries is counted. A fourth system is one more row, "
                         + "and its parts carry its key.");
         columns = Columns.of(b, FarmTable.IRRIGATION, s);
         axis = columns.axis();
-        label = columns.names("way_label", "Way to water");
+        label = columns.names("way_label", "Irrigation system");
         key = columns.keys("way_key", "Key");
         lines = columns.numbers("lines", "way_lines", "Lines on a bench", ONE, new Bounds(0, true, 20, false), 1);
         perPlant = columns.numbers(

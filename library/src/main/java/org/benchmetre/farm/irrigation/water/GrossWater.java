@@ -23,7 +23,7 @@ import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
- * Water given, by way to water, so that the driest plant has its need. What is given and not kept drains.
+ * Water given, by irrigation system, so that the driest plant has its need. What is given and not kept drains.
  *
  * <pre>
  * G = K a / c,  a = the larger of 1/(1 - D) and 1/EU, or both multiplied
@@ -54,7 +54,7 @@ public final class GrossWater {
      * Declares the lines.
      *
      * @param b where schedules are added
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param h hydraulics of the benches
      * @param share drain share and rule
      * @param need water kept
@@ -73,7 +73,7 @@ public final class GrossWater {
                         ONE,
                         one().over(one().minus(share.planned)),
                         "1/(1 - drain fraction): University of Florida, IFAS Extension, ENH1268");
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water given, by way to water");
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water given, by irrigation system");
         s.note("Water given so that the driest plant has what it needs; what plants do not keep drains.");
         Line even = s.line(
                 "way_uniformity_counted",
@@ -106,7 +106,7 @@ public final class GrossWater {
                         when(share.rule.is(DrainShare.BOTH), forDrain.times(forUneven), greater(forDrain, forUneven))
                                 .times(missed)),
                 "the larger of both allowances, or both multiplied; over the share caught");
-        byMonth = b.schedule(Sheets.IRRIGATION, "Water given by month and way to water")
+        byMonth = b.schedule(Sheets.IRRIGATION, "Water given by month and irrigation system")
                 .line("way_month_gross_water", "Water given", perMonth, factor.times(need.byMonth));
         year = s.line("way_gross_water", "Water given, a year", perYear, yearOf(byMonth, months.axis));
         drain = s.line("way_drain_water", "Drain, a year", perYear, year.minus(ways.whereFilled(need.year)));
@@ -127,7 +127,7 @@ public final class GrossWater {
                 "way_uniformity_unknown_warning",
                 "Uniformity that is not known",
                 and(ways.key.isFilled(), not(known)),
-                "The way has no uniformity, since its flow or pipe is not known or no outlet reaches some plants; its water is "
+                "The system has no uniformity, since its flow or pipe is not known or no outlet reaches some plants; its water is "
                         + "counted as if it were 20 %. Mend that first.");
     }
 }

@@ -40,7 +40,7 @@ public final class HeaderPipe {
         Line diameter = entries.add(s.entry("header_diameter", "Inner diameter of that pipe", MILLIMETRE)
                 .above(0, 2000));
 
-        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Header, by way to water");
+        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Header, by irrigation system");
         Line velocity = ways.line(
                 "way_header_velocity",
                 "Velocity in the header",

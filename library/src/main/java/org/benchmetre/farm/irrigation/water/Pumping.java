@@ -17,7 +17,7 @@ import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 
 /**
- * Pressure, power, energy and money of the pump, by way to water.
+ * Pressure, power, energy and money of the pump, by irrigation system.
  *
  * <pre>
  * p = p(bench inlet) + p(header) + p(filter) + p(regulator and fittings) + w z - p(source), never below 0
@@ -74,7 +74,7 @@ public final class Pumping {
         electricityPrice = entries.add(s.entry("electricity_price", "Price of electricity", Unit.parse("money/kWh"))
                 .from(0, 1_000_000));
 
-        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Pump, by way to water");
+        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Pump, by irrigation system");
         list.note(
                 "Needed at the pump while the largest zone runs; a source with enough pressure of its own needs no pump.");
         Formula needed = h.inletPressure

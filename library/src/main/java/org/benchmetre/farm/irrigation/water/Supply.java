@@ -45,7 +45,7 @@ public final class Supply {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param ways ways to water
+     * @param ways irrigation systems
      * @param house benches and zones
      * @param perBench flow of one bench in L/h, by way
      * @param wayChoice key of the way that is counted
@@ -58,7 +58,7 @@ public final class Supply {
         pressure = entries.add(s.entry("supply_pressure", "Pressure at the source, 0 for a tank", Unit.parse("kPa"))
                 .from(0, 2000));
 
-        ScheduleBuilder zones = b.schedule(Sheets.IRRIGATION, "Zones, by way to water");
+        ScheduleBuilder zones = b.schedule(Sheets.IRRIGATION, "Zones, by irrigation system");
         zones.note(
                 "The supply feeds so many whole benches at once; the house runs in the zones entered, or more if needed.");
         Formula fed = supplied(flow, perBench, house);
@@ -103,12 +103,12 @@ public final class Supply {
                 and(ways.key.isFilled(), perBench.exceeds(flow)),
                 "Supply smaller than one bench: raise supply_flow, shorten the bench, or take fewer or smaller outlets. "
                         + "Zones, pressure and run time are counted as if one bench were fed in full.");
-        b.schedule(Sheets.IRRIGATION, "Zones of the chosen way to water")
+        b.schedule(Sheets.IRRIGATION, "Zones of the chosen irrigation system")
                 .warning(
                         "zone_count_warning",
                         "Zones entered against zones needed",
                         lookup(zonesNeeded, ways.key, wayChoice).exceeds(house.zoneCount),
-                        "Fewer zones are entered than the supply needs for the chosen way to water: raise zone_count, so "
+                        "Fewer zones are entered than the supply needs for the chosen irrigation system: raise zone_count, so "
                                 + "that valves and regulators are counted, or raise supply_flow.");
     }
 

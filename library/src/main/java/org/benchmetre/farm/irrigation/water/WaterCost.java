@@ -13,7 +13,7 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
- * Money of water, feed, drain and pumping, a year, by way to water. Fresh water = water given less drain reused. Every cubic metre
+ * Money of water, feed, drain and pumping, a year, by irrigation system. Fresh water = water given less drain reused. Every cubic metre
  * of drain pays the cost of its handling, whether it is disposed of, treated, or cleaned for reuse; where it is reused, the share
  * reused takes the place of as much fresh water and of the feed in it. That counts drain as strong as the feed: where drain has to
  * be topped up with feed, lower the share. Common practice, no source.
@@ -32,7 +32,7 @@ public final class WaterCost {
     public final Line feed;
     /** Handling of drain, money/a, by way. */
     public final Line drain;
-    /** Water, feed, drain and pumping together, money/a, by way. */
+    /** Water, nutrient solution, drain and pumping together, money/a, by way. */
     public final Line running;
 
     /**
@@ -43,31 +43,24 @@ public final class WaterCost {
      * @param gross water given and drain
      * @param feedPerVolume feed of a cubic metre of fresh water, money/m3
      * @param pumping electricity of the pump in money/a, by way
-     * @param benchMetres bench metres
      */
-    public WaterCost(
-            BudgetBuilder b,
-            FarmEntries entries,
-            GrossWater gross,
-            Line feedPerVolume,
-            Line pumping,
-            Line benchMetres) {
+    public WaterCost(BudgetBuilder b, FarmEntries entries, GrossWater gross, Line feedPerVolume, Line pumping) {
         Unit perVolume = Unit.parse("money/m3");
         Unit volume = Unit.parse("m3/a");
         Unit money = Unit.parse("money/a");
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Water and drain: prices");
         Line price = entries.add(
                 s.entry("water_price", "Price of fresh water", perVolume).from(0, 1_000_000));
-        Line handling = entries.add(s.textEntry("drain_handling", "Drain water: dispose, treat or reuse")
-                .oneOf(List.of(DISPOSE, TREAT, REUSE)));
+        Line handling = entries.add(s.textEntry("drain_handling", "Drain water").oneOf(List.of(DISPOSE, TREAT, REUSE)));
         Line handlingCost = entries.add(
                 s.entry("drain_cost", "Cost of handling drain water", perVolume).from(0, 1_000_000));
         Line share = entries.add(s.entry("reuse_share", "Share of drain reused, where drain is reused", ONE)
                 .from(0, 1));
 
-        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Water, feed, drain and pumping, by way to water");
+        ScheduleBuilder list =
+                b.schedule(Sheets.IRRIGATION, "Water, nutrient solution, drain and pumping, by irrigation system");
         list.note(
-                "Drain that is reused saves as much fresh water and the feed in it; all drain pays for its handling.");
+                "Drain that is reused saves as much fresh water and the nutrient solution in it; all drain pays for its handling.");
         Line reused = list.line(
                 "way_reused_water",
                 "Drain reused",
@@ -75,18 +68,12 @@ public final class WaterCost {
                 gross.drain.times(when(handling.is(REUSE), share, none(ONE))));
         fresh = list.line("way_fresh_water", "Fresh water", volume, gross.year.minus(reused));
         water = list.line("way_water_cost", "Fresh water, a year", money, fresh.times(price));
-        feed = list.line("way_feed_cost", "Feed, a year", money, fresh.times(feedPerVolume));
+        feed = list.line("way_feed_cost", "Nutrient solution, a year", money, fresh.times(feedPerVolume));
         drain = list.line("way_drain_cost", "Handling of drain, a year", money, gross.drain.times(handlingCost));
         running = list.line(
                 "way_water_running",
-                "Water, feed, drain and pumping, a year",
+                "Water, nutrient solution, drain and pumping, a year",
                 money,
                 water.plus(feed).plus(drain).plus(pumping));
-        Unit perMetre = Unit.parse("money/(m a)");
-        list.line(
-                "way_water_running_per_metre",
-                "Water, feed, drain and pumping, per metre of bench",
-                perMetre,
-                running.over(benchMetres));
     }
 }

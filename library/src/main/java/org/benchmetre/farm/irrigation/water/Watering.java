@@ -8,7 +8,7 @@ import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.House;
 
-/** The water of the house, by way to water: what plants keep, what is given, zones, pump, hours, and what it all costs. */
+/** The water of the house, by irrigation system: what plants keep, what is given, zones, pump, hours, and what it all costs. */
 public final class Watering {
 
     /** What water, feed, drain and pumping cost. */
@@ -51,7 +51,7 @@ public final class Watering {
         HeaderPipe header = new HeaderPipe(b, entries, supply.zoneFlow, h);
         Pumping pump = new Pumping(b, entries, h, supply, header, gross.year);
         new WateringHours(b, entries, months, h, gross, supply.zonesRun);
-        cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost, house.benchMetres);
+        cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost);
         cropShare = need.cropShare;
         pumping = pump.cost;
         pumpEnergy = pump.energy;

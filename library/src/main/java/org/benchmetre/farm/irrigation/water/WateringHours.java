@@ -54,14 +54,14 @@ public final class WateringHours {
                 .entry("watering_hours", "Hours a day in which watering may run", hoursPerDay)
                 .above(0, 24));
 
-        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Run time, by way to water");
+        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Run time, by irrigation system");
         runTime = list.line(
                 "way_run_time",
                 "Run time of one watering",
                 minute,
                 when(perPlant.isPositive(), pulse.over(perPlant).in(minute), none(minute)));
         Formula given = gross.factor.times(need.perPlant).over(pulse).in(perDayUnit);
-        perDay = b.schedule(Sheets.IRRIGATION, "Waterings a day, by month and way to water")
+        perDay = b.schedule(Sheets.IRRIGATION, "Waterings a day, by month and irrigation system")
                 .line(
                         "way_month_events",
                         "Waterings a day",
@@ -70,7 +70,7 @@ public final class WateringHours {
                                 and(ways.key.isFilled(), pulse.isPositive(), need.cropShare.isPositive()),
                                 given,
                                 none(perDayUnit)));
-        hours = b.schedule(Sheets.IRRIGATION, "Hours of watering a day, by month and way to water")
+        hours = b.schedule(Sheets.IRRIGATION, "Hours of watering a day, by month and irrigation system")
                 .line(
                         "way_month_hours",
                         "Hours a day, all zones",

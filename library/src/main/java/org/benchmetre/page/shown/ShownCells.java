@@ -1,4 +1,4 @@
-package org.benchmetre.batch;
+package org.benchmetre.page.shown;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.MinorUnit;
@@ -19,13 +20,19 @@ import org.benchmetre.page.Decimals;
  *
  * @param figures the budget, computed
  */
-record CellText(Figures figures) {
+public record ShownCells(Figures figures) {
 
-    /** Letters of the longest unit that is a symbol and no word. */
-    private static final int SYMBOL = 3;
+    /** Words alone, each longer than a symbol: what is counted, or so much of one for another. */
+    private static final Pattern COUNTS = Pattern.compile("[a-zA-Z]{4,}(/[a-zA-Z]{4,})*");
 
-    /** A cell with the decimals of its column; a null stands for no cell. */
-    String shown(CellRef cell, Decimals decimals) {
+    /**
+     * A cell with the decimals of its column.
+     *
+     * @param cell a null stands for no cell
+     * @param decimals of its column
+     * @return the words
+     */
+    public String shown(CellRef cell, Decimals decimals) {
         if (cell == null) {
             return "";
         }
@@ -35,8 +42,13 @@ record CellText(Figures figures) {
         return isNumber(cell) ? decimals.shown(number(cell)) : figures.text(cell.line(), cell.cell());
     }
 
-    /** Whether a cell shows digits. */
-    boolean isNumber(CellRef cell) {
+    /**
+     * Whether a cell shows digits.
+     *
+     * @param cell a cell
+     * @return false for texts, truths and reasons
+     */
+    public boolean isNumber(CellRef cell) {
         return switch (cell.line().kind()) {
             case NUMBER -> true;
             case OPTIONAL -> !figures.hasReason(cell.line(), cell.cell());
@@ -44,29 +56,52 @@ record CellText(Figures figures) {
         };
     }
 
-    double number(CellRef cell) {
+    /**
+     * The number of a cell.
+     *
+     * @param cell of a number
+     * @return in its line's unit
+     */
+    public double number(CellRef cell) {
         return figures.number(cell.line(), cell.cell());
     }
 
-    /** A unit as people read it; the empty text for plain numbers. */
-    String unit(Unit unit) {
+    /**
+     * A unit as people read it.
+     *
+     * @param unit a unit
+     * @return the empty text for plain numbers
+     */
+    public String unit(Unit unit) {
         return unit.equals(Unit.ONE) ? "" : unit.display(figures.budget().currency());
     }
 
-    /** Words with the unit behind them, where there is one that they do not say already, as {@code Packs} does of {@code pack}. */
-    String withUnit(String words, Unit unit) {
+    /**
+     * Words with the unit behind them, where there is one that they do not say already, as {@code Packs} does of {@code pack} and a
+     * heading <i>Pack size</i> of {@code item/pack}.
+     *
+     * @param words words
+     * @param unit a unit
+     * @return words with the unit
+     */
+    public String withUnit(String words, Unit unit) {
         String shown = unit(unit);
-        boolean said = shown.chars().allMatch(Character::isLetter)
-                && shown.length() > SYMBOL
-                && words.toLowerCase(Locale.ROOT).contains(shown.toLowerCase(Locale.ROOT));
-        return said || shown.isEmpty() || words.isEmpty() ? words + (said ? "" : shown) : words + ", " + shown;
+        boolean said = COUNTS.matcher(shown).matches()
+                && (shown.contains("/") || words.toLowerCase(Locale.ROOT).contains(shown.toLowerCase(Locale.ROOT)));
+        if (said || shown.isEmpty()) {
+            return words;
+        }
+        return words.isEmpty() ? shown : words + ", " + shown;
     }
 
     /**
      * One number of decimals for all cells of a column. Where it has numbers of several units, it is that which most of its numbers
      * would have; of two as frequent that of money, else the larger.
+     *
+     * @param column its cells, nulls among them
+     * @return the same for all
      */
-    Decimals decimals(Collection<CellRef> column) {
+    public Decimals decimals(Collection<CellRef> column) {
         Map<Unit, List<Double>> byUnit = new LinkedHashMap<>();
         for (CellRef cell : column) {
             if (cell != null && isNumber(cell)) {

@@ -1,0 +1,61 @@
+package org.benchmetre.farm.comparison;
+
+import static org.benchmetre.budget.Formulas.greatest;
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.irrigation.hydraulics.Ways;
+
+/** What the partial budget and the picture of the causes show, in a sentence each: the system chosen, its rival, the largest cause. */
+final class PairWords {
+
+    private static final String LARGEST = "largest";
+
+    /** What a reader sees of the system chosen. */
+    final Line chosen;
+
+    PairWords(BudgetBuilder b, ScheduleBuilder answer, Ways ways, Pair pair, Causes causes) {
+        Formula isAlone = pair.rival().is(pair.chosen());
+        Line rival = answer.textLine(
+                "rival_label",
+                "Compared with",
+                when(isAlone, text("no other system"), lookup(ways.label, ways.key, pair.rival())));
+        chosen = b.schedule(Sheets.IRRIGATION, "The system that the entries choose")
+                .textLine("chosen_label", "Chosen", lookup(ways.label, ways.key, pair.chosen()));
+        String unit = ", " + causes.cost.unit().display(b.structure().currency());
+        answer.textLine(
+                "partial_title",
+                "Partial budget",
+                when(
+                        isAlone,
+                        text("Partial budget: there is no other system to change to."),
+                        joined(text("Partial budget: from "), chosen, text(" to "), rival, text(unit))));
+        Line size = b.schedule(Sheets.IRRIGATION, "Difference between the two, by cause")
+                .line("cause_apart", "Without its sign", causes.cost.unit(), causes.more.plus(causes.less));
+        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The largest difference between the two");
+        Line most = s.line("cause_most_apart", "How large", size.unit(), greatest(size, causes.axis));
+        Line mark = b.schedule(Sheets.IRRIGATION, "Which cause makes the largest difference")
+                .line(
+                        "cause_largest",
+                        "Mark",
+                        Unit.ONE,
+                        when(Sizes.isMore(most, size), text(""), text(LARGEST)),
+                        Sizes.SOURCE);
+        Line largest = s.textLine("cause_largest_label", "Which", lookup(causes.label, mark, text(LARGEST)));
+        Formula differs =
+                joined(text(" makes most of the difference between "), chosen, text(" and "), rival, text(unit));
+        answer.textLine(
+                "cause_title",
+                "What differs",
+                when(not(most.isPositive()), text("Yearly cost by cause" + unit), joined(largest, differs)));
+    }
+}

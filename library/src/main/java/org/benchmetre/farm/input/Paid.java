@@ -1,0 +1,39 @@
+package org.benchmetre.farm.input;
+
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.MinorUnit;
+
+/** Money as it is paid: in whole cents, or whatever the smallest part of the currency is, rounded up. */
+public final class Paid {
+
+    /** The rule, as lines that follow it give it. */
+    public static final String SOURCE =
+            "paid in whole cents, or whatever the smallest part of the currency is, rounded up: a choice of this project, no source";
+
+    private static final double TEN = 10;
+
+    private final double parts;
+
+    /**
+     * Takes the currency of a budget.
+     *
+     * @param b the budget
+     */
+    public Paid(BudgetBuilder b) {
+        parts = Math.pow(TEN, MinorUnit.decimals(b.structure().currency()));
+    }
+
+    /**
+     * An amount as it is paid.
+     *
+     * @param money not negative
+     * @return no less, by less than the smallest part
+     */
+    public Formula of(Formula money) {
+        return money.times(number(parts, ONE)).wholeUp().over(number(parts, ONE));
+    }
+}

@@ -1,0 +1,189 @@
+package org.benchmetre.farm.pages;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Line;
+import org.benchmetre.page.Across;
+import org.benchmetre.page.Block;
+import org.benchmetre.page.CautionList;
+import org.benchmetre.page.Chart;
+import org.benchmetre.page.Column;
+import org.benchmetre.page.Criterion;
+import org.benchmetre.page.FigureList;
+import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.Page;
+import org.benchmetre.page.Sentence;
+import org.benchmetre.page.Sentences;
+import org.benchmetre.page.Table;
+import org.benchmetre.page.TableRow;
+import org.benchmetre.page.Tone;
+
+/**
+ * Emitters or drip tape: the decision and how sure it is, the systems side by side, what makes the difference, and at which values of
+ * entries the answer changes. A few systems stand beside the partial budget; more of them take the whole width, eight to a table.
+ */
+final class IrrigationPage {
+
+    /** Cautions that concern water in lines. */
+    static final Set<String> TOPICS =
+            Set.of("Water pressure and backflow", "Acid against clogging", "Acid dosing", "Electricity near water");
+
+    private static final int BESIDE = 5;
+    private static final int A_TABLE = 8;
+    private static final List<Integer> WITH_BOXES = List.of(37, 12, 11, 11, 11, 11, 13);
+    private static final List<Integer> BOXES = List.of(22, 9, 11);
+    private static final int CRITERION = 33;
+    private static final int UNIT = 12;
+    private static final int SYSTEM = 13;
+
+    private final Budget budget;
+    private final Axis ways;
+
+    private IrrigationPage(Budget budget) {
+        this.budget = budget;
+        this.ways = budget.line("way_key").axes().get(0);
+    }
+
+    static Page of(Budget budget) {
+        return new IrrigationPage(budget).page();
+    }
+
+    private Page page() {
+        Page page = Page.answer("Irrigation", "Emitters or drip tape: which irrigation system, and how sure?")
+                .head(answer());
+        int systems = ways.filled();
+        return systems > BESIDE
+                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference(), cautions())))
+                : page.left(WITH_BOXES, blocks(List.of(sideBySide(), flips())))
+                        .right(BOXES, blocks(List.of(difference(), cautions())));
+    }
+
+    private static List<Integer> widths(int systems) {
+        List<Integer> widths = new ArrayList<>(List.of(CRITERION, UNIT));
+        widths.addAll(Collections.nCopies(Math.min(systems, A_TABLE), SYSTEM));
+        return widths;
+    }
+
+    private static Block[] blocks(List<List<? extends Block>> parts) {
+        return parts.stream().flatMap(List::stream).toArray(Block[]::new);
+    }
+
+    private Sentences answer() {
+        return new Sentences(List.of(
+                new Sentence(line("irrigation_verdict"), Tone.LEAD),
+                new Sentence(line("irrigation_uniformity_missed"), Tone.WARNING),
+                new Sentence(line("irrigation_reason_evenness"), Tone.PLAIN),
+                new Sentence(line("irrigation_reason_pulses"), Tone.PLAIN),
+                new Sentence(line("irrigation_reason_clogging"), Tone.PLAIN),
+                new Sentence(line("irrigation_flips"), Tone.PLAIN)));
+    }
+
+    private List<Across> sideBySide() {
+        List<Criterion> rows = List.of(
+                row("Place", "way_place"),
+                row("First cost of the line", "side_line_first_cost").under("Money"),
+                again("side_line_first_cost_per_foot"),
+                row("Yearly cost of what differs", "way_differing_cost_per_metre"),
+                again("side_differing_cost_per_foot"),
+                row("Of which fruit lost to dry plants", "side_lost_fruit"),
+                row("Yearly cost, all counted", "way_yearly_cost_per_metre").total(),
+                row("Emission uniformity, new", "way_emission_uniformity").under("Evenness"),
+                row("Longest line that meets the target", "way_longest_run"),
+                again("side_longest_run_in_feet"),
+                row("Pressure at the inlet", "way_inlet_pressure"),
+                again("side_inlet_pressure_in_psi"),
+                row("Flow of a bench", "way_flow_per_bench"),
+                again("side_flow_in_gallons"),
+                row("Length of a pulse", "way_pulse_length").under("Pulses"),
+                row("Drains between pulses, of a pulse", "way_drained_share"),
+                row("Outlets in reach of a plant", "way_outlets_in_reach").under("Clogging"),
+                row("Plants falling dry in a year", "way_dry_plants"));
+        return IntStream.iterate(0, from -> from < ways.filled(), from -> from + A_TABLE)
+                .mapToObj(from -> new Across(
+                        from == 0 ? "Side by side" : "Side by side, continued",
+                        ways,
+                        rows,
+                        from,
+                        Math.min(ways.filled(), from + A_TABLE)))
+                .toList();
+    }
+
+    private Criterion row(String label, String id) {
+        return Criterion.of(label, line(id));
+    }
+
+    /** The same figure in the other unit. */
+    private Criterion again(String id) {
+        return Criterion.of("", line(id));
+    }
+
+    private List<Block> flips() {
+        Axis entries = line("flip_label").axes().get(0);
+        Table table = Table.of(
+                        "At which value of an entry the answer changes",
+                        entries,
+                        Column.of("Entry", line("flip_label")),
+                        Column.of("Unit", line("flip_unit")),
+                        Column.of("Now", line("flip_current")),
+                        Column.of("Changes at", line("flip_value")),
+                        Column.of("Usual, low", line("flip_low")),
+                        Column.of("Usual, high", line("flip_high")),
+                        Column.of("Then", line("flip_to")))
+                .rows(IntStream.range(0, entries.filled())
+                        .mapToObj(row -> TableRow.at(row).ifAny())
+                        .toList())
+                .note(
+                        "Live where cost is a straight line in the entry. Lives and failing outlets are found by a search.");
+        return List.of(table, new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))));
+    }
+
+    /** With one system there is nothing to compare. */
+    private List<Block> difference() {
+        if (ways.filled() < 2) {
+            return List.of();
+        }
+        Line cost = line("cause_way_cost_per_metre");
+        return List.of(
+                new Sentences(List.of(new Sentence(line("partial_title"), Tone.LEAD))),
+                new FigureList(
+                        "What is better",
+                        List.of(
+                                FigureRow.of("Added returns", line("partial_added_returns")),
+                                FigureRow.of("Reduced costs", line("partial_reduced_costs")),
+                                FigureRow.total("Total", line("partial_better")))),
+                new FigureList(
+                        "What is worse",
+                        List.of(
+                                FigureRow.of("Added costs", line("partial_added_costs")),
+                                FigureRow.of("Reduced returns", line("partial_reduced_returns")),
+                                FigureRow.total("Total", line("partial_worse")),
+                                FigureRow.total("Gain of changing", line("partial_net")))),
+                new Chart(
+                        line("cause_title"),
+                        Chart.Shape.STACKED_BARS,
+                        List.of(cost),
+                        ways,
+                        Optional.empty(),
+                        11 + ways.filled(),
+                        "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause."));
+    }
+
+    private List<Block> cautions() {
+        return List.of(new CautionList(
+                "Cautions",
+                budget.cautions().stream()
+                        .filter(caution -> TOPICS.contains(caution.topic()))
+                        .toList(),
+                false));
+    }
+
+    private Line line(String id) {
+        return budget.line(id);
+    }
+}
