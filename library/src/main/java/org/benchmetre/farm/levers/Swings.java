@@ -49,10 +49,7 @@ public final class Swings {
         s.line("swing_low", "Usual low", ONE, rows(all, lever -> lever.low().counting(ONE)), LeverList.SOURCE);
         s.line("swing_high", "Usual high", ONE, rows(all, lever -> lever.high().counting(ONE)), LeverList.SOURCE);
         s.line("swing_range", "Usual range", ONE, rows(all, Lever::range), LeverList.SOURCE);
-        s.textLine(
-                "swing_unit",
-                "Unit",
-                rows(all, lever -> text(lever.entry().unit().display(currency))));
+        s.textLine("swing_unit", "Unit", rows(all, lever -> text(lever.unit(currency))));
         List<Line> cases = all.stream()
                 .map(lever -> WhatIf.along(
                         b,

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** A level moves returns as all the entries that it stands for would, each by the same share. */
-class LevelsTest {
+class LevelOfManyEntriesTest {
 
     private static final double LEVEL = 1.25;
 
