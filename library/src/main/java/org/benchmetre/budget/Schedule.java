@@ -10,10 +10,8 @@ import java.util.List;
  * @param title heading above the table
  * @param note a sentence or two under the heading; may be empty
  * @param lines the lines; how they lie on a page is the page's to say
- * @param roomBelow rows left free under the table, for a chart
  */
-public record Schedule(String sheet, String title, String note, List<Line> lines, int roomBelow)
-        implements Serializable {
+public record Schedule(String sheet, String title, String note, List<Line> lines) implements Serializable {
 
     /** Refuses a mixture of axes and an empty table. */
     public Schedule {

@@ -12,7 +12,6 @@ public final class ScheduleBuilder {
     private final String title;
     private final List<Line> lines = new ArrayList<>();
     private String note = "";
-    private int roomBelow;
 
     ScheduleBuilder(BudgetBuilder budget, String sheet, String title) {
         this.budget = budget;
@@ -32,17 +31,6 @@ public final class ScheduleBuilder {
      */
     public ScheduleBuilder note(String words) {
         this.note = words;
-        return this;
-    }
-
-    /**
-     * Leaves rows free under the table, for a chart.
-     *
-     * @param rows how many
-     * @return this
-     */
-    public ScheduleBuilder roomBelow(int rows) {
-        this.roomBelow = rows;
         return this;
     }
 
@@ -197,6 +185,6 @@ public final class ScheduleBuilder {
     }
 
     Schedule finished() {
-        return new Schedule(sheet, title, note, lines, roomBelow);
+        return new Schedule(sheet, title, note, lines);
     }
 }

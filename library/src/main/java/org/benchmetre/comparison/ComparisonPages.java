@@ -29,8 +29,7 @@ final class ComparisonPages {
 
     private static final int LABEL_WIDTH = 44;
     private static final int NUMBER_WIDTH = 14;
-    private static final String SIGN =
-            "Costs carry a minus sign, so that a plus in a difference means that more is left.";
+    private static final String SIGN = "Costs carry a minus sign, so that a plus in a difference means higher returns.";
 
     private static final List<String> FACTS = List.of(
             "scenario_title",

@@ -70,8 +70,11 @@ final class LargestCosts {
                 "Returns above total cost rise",
                 money,
                 new Element(rows.difference, scenarios.axis, scenario));
-        Line found =
-                page.line("largest_difference" + suffix, "More is left", money, ofFound(key, difference, none(money)));
+        Line found = page.line(
+                "largest_difference" + suffix,
+                "Returns above total cost rise",
+                money,
+                ofFound(key, difference, none(money)));
         Line size = page.declare("largest_size" + suffix, "In size", money, Kind.NUMBER, List.of(places), RULE);
         List<Line> sizes = new ArrayList<>();
         List<Line> marks = new ArrayList<>();

@@ -10,7 +10,7 @@ import java.util.List;
  * multiplies what is printed finds what is printed.
  *
  * <pre>
- * q r < u and p e < u     u = half a unit of the value's last decimal
+ * q r &lt; u and p e &lt; u     u = half a unit of the value's last decimal
  * q  quantity     p  price     r, e  half a unit of the last decimal of the price and of the quantity
  * </pre>
  *

@@ -1,7 +1,11 @@
 package org.benchmetre.page;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
@@ -15,18 +19,10 @@ import org.benchmetre.budget.Line;
  * @param axis the rows
  * @param columns the first names the rows
  * @param rows which rows, in order
- * @param bySize what decides the order of the rows of the axis, as written; empty for the order given
+ * @param rules order and digits of all rows
  * @param note a sentence below, or the empty text
- * @param product columns of which two multiplied give the third to the printed digits, if any do
  */
-public record Table(
-        String title,
-        Axis axis,
-        List<Column> columns,
-        List<TableRow> rows,
-        Optional<BySize> bySize,
-        String note,
-        Optional<Product> product)
+public record Table(String title, Axis axis, List<Column> columns, List<TableRow> rows, TableRules rules, String note)
         implements Block {
 
     /** Keeps the lists as they are. */
@@ -49,9 +45,8 @@ public record Table(
                 axis,
                 List.of(columns),
                 IntStream.range(0, axis.filled()).mapToObj(TableRow::at).toList(),
-                Optional.empty(),
-                "",
-                Optional.empty());
+                TableRules.NONE,
+                "");
     }
 
     /**
@@ -61,7 +56,7 @@ public record Table(
      * @return the table
      */
     public Table rows(List<TableRow> chosen) {
-        return new Table(title, axis, columns, chosen, bySize, note, product);
+        return new Table(title, axis, columns, chosen, rules, note);
     }
 
     /**
@@ -71,7 +66,7 @@ public record Table(
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, Optional.of(new BySize(line, axis.size())), note, product);
+        return new Table(title, axis, columns, rows, rules.bySize(new BySize(line, axis.size())), note);
     }
 
     /**
@@ -81,8 +76,38 @@ public record Table(
      * @return the table
      */
     public Table most(int rowsShown) {
-        Optional<BySize> fewer = bySize.map(by -> new BySize(by.line(), rowsShown));
-        return new Table(title, axis, columns, rows, fewer, note, product);
+        return bySize().map(by ->
+                        new Table(title, axis, columns, rows, rules.bySize(new BySize(by.line(), rowsShown)), note))
+                .orElse(this);
+    }
+
+    /**
+     * The rows as they stand: those of the axis by size where that decides, at the places that such rows have; all others stay.
+     *
+     * @param number what a cell shows; of two sizes the sign does not count
+     * @return the rows shown
+     */
+    public List<TableRow> ordered(ToDoubleFunction<CellRef> number) {
+        if (bySize().isEmpty()) {
+            return rows;
+        }
+        BySize by = bySize().get();
+        Column size = Column.of("", by.line());
+        Iterator<TableRow> sorted = rows.stream()
+                .filter(row -> row.index() >= 0)
+                .sorted(Comparator.comparingDouble(
+                        row -> -Math.abs(number.applyAsDouble(size.cell(axis, row.index())))))
+                .limit(by.most())
+                .iterator();
+        List<TableRow> all = new ArrayList<>();
+        for (TableRow row : rows) {
+            if (row.index() < 0) {
+                all.add(row);
+            } else if (sorted.hasNext()) {
+                all.add(sorted.next());
+            }
+        }
+        return all;
     }
 
     /**
@@ -92,7 +117,7 @@ public record Table(
      * @return the table
      */
     public Table note(String words) {
-        return new Table(title, axis, columns, rows, bySize, words, product);
+        return new Table(title, axis, columns, rows, rules, words);
     }
 
     /**
@@ -102,7 +127,25 @@ public record Table(
      * @return the table
      */
     public Table product(Product law) {
-        return new Table(title, axis, columns, rows, bySize, note, Optional.of(law));
+        return new Table(title, axis, columns, rows, rules.product(law), note);
+    }
+
+    /**
+     * What decides the order of the rows of the axis.
+     *
+     * @return empty for the order given
+     */
+    public Optional<BySize> bySize() {
+        return rules.bySize();
+    }
+
+    /**
+     * Columns of which two multiplied give the third to the printed digits.
+     *
+     * @return empty where there are none
+     */
+    public Optional<Product> product() {
+        return rules.product();
     }
 
     /**
@@ -125,7 +168,8 @@ public record Table(
     }
 
     private boolean isFactor(Column column) {
-        return product.filter(law -> column.equals(law.quantity()) || column.equals(law.price()))
+        return product()
+                .filter(law -> column.equals(law.quantity()) || column.equals(law.price()))
                 .isPresent();
     }
 

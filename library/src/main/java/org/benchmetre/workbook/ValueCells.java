@@ -207,7 +207,7 @@ final class ValueCells {
     void name(Pen pen, int row, int column, Axis axis, int index, Look.Role role) {
         Line names = budget.rowName(axis).orElse(null);
         if (names == null) {
-            String key = axis.isSpare(index) ? "" : axis.keys().get(index);
+            String key = axis.isSpare(index) ? "" : axis.label(index);
             pen.words(row, column, key, role);
             return;
         }

@@ -40,7 +40,7 @@ final class WorkbookPlan {
             List<Line> left =
                     schedule.lines().stream().filter(plan::hasWorkings).toList();
             if (!left.isEmpty()) {
-                plan.add(new Schedule(schedule.sheet(), schedule.title(), schedule.note(), left, 0));
+                plan.add(new Schedule(schedule.sheet(), schedule.title(), schedule.note(), left));
             }
         }
         return plan;

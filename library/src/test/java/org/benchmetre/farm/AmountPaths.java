@@ -26,9 +26,6 @@ final class AmountPaths {
     private static final Set<String> BASES = Set.of(
             "way_operating_expense", "operating_expense", "way_parts_recovery", "receipts_total", "month_receipts");
 
-    /** Shares of an amount that is added elsewhere. */
-    private static final Set<String> CHARGES = Set.of("contingency_recovery");
-
     private final Figures figures;
     private final Map<String, Integer> paths = new TreeMap<>();
     private final Map<String, Integer> ends = new TreeMap<>();
@@ -52,7 +49,7 @@ final class AmountPaths {
         paths.merge(cell.toString(), 1, Integer::sum);
         boolean end = true;
         Line line = cell.line();
-        if (figures.budget().formula(line).isPresent() && !CHARGES.contains(line.id())) {
+        if (figures.budget().formula(line).isPresent()) {
             Reads reads = new Reads(line.positionOf(cell.cell()), figures);
             figures.budget().formula(line).get().walk(reads);
             for (CellRef read : reads.cells()) {

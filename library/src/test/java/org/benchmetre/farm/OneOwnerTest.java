@@ -26,8 +26,8 @@ class OneOwnerTest {
     private static final Map<String, String> ALSO_BY_WAY = Map.of(
             "parts_labour_total", "way_labour_yearly",
             "parts_charges_total", "way_charges_yearly",
-            "operating_interest", "way_operating_interest",
-            "contingency_recovery", "way_contingency_recovery");
+            "contingency_recovery", "way_contingency_recovery",
+            "operating_interest", "way_operating_interest");
 
     @ParameterizedTest
     @MethodSource("samples")

@@ -25,8 +25,6 @@ public record Pages(
      */
     public record ByCause(ScheduleBuilder cost, ScheduleBuilder boxes, ScheduleBuilder added) {}
 
-    private static final int CHART_ROWS = 24;
-
     static Pages open(BudgetBuilder b) {
         Pages pages = new Pages(
                 b.schedule(Sheets.IRRIGATION, "Which irrigation system"),
@@ -41,7 +39,6 @@ public record Pages(
                 .note(
                         "Yearly cost holds capital recovery, laying and removing, water, nutrient solution, pumping, maintenance and the fruit lost to "
                                 + "dry plants; whatever is the same for every system is in it too.");
-        pages.causes().cost().roomBelow(CHART_ROWS);
         return pages;
     }
 }

@@ -31,14 +31,13 @@ final class PairWords {
                 when(isAlone, text("no other system"), lookup(ways.label, ways.key, pair.rival())));
         chosen = b.schedule(Sheets.IRRIGATION, "The system that the entries choose")
                 .textLine("chosen_label", "Chosen", lookup(ways.label, ways.key, pair.chosen()));
-        String unit = ", " + causes.cost.unit().display(b.structure().currency());
         answer.textLine(
                 "partial_title",
                 "Partial budget",
                 when(
                         isAlone,
                         text("Partial budget: there is no other system to change to."),
-                        joined(text("Partial budget: from "), chosen, text(" to "), rival, text(unit))));
+                        joined(text("Partial budget: from "), chosen, text(" to "), rival)));
         Line size = b.schedule(Sheets.IRRIGATION, "Difference between the two, by cause")
                 .line("cause_apart", "Without its sign", causes.cost.unit(), causes.more.plus(causes.less));
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The largest difference between the two");
@@ -51,11 +50,10 @@ final class PairWords {
                         when(Sizes.isMore(most, size), text(""), text(LARGEST)),
                         Sizes.SOURCE);
         Line largest = s.textLine("cause_largest_label", "Which", lookup(causes.label, mark, text(LARGEST)));
-        Formula differs =
-                joined(text(" makes most of the difference between "), chosen, text(" and "), rival, text(unit));
+        Formula differs = joined(text(" makes most of the difference between "), chosen, text(" and "), rival);
         answer.textLine(
                 "cause_title",
                 "What differs",
-                when(not(most.isPositive()), text("Yearly cost by cause" + unit), joined(largest, differs)));
+                when(not(most.isPositive()), text("Yearly cost by cause"), joined(largest, differs)));
     }
 }

@@ -43,7 +43,10 @@ final class SearchState {
                                 "out of date for lives and failing outlets: entries have changed since they were filled; write the "
                                         + "workbook again"),
                         text("as filled on these entries")));
-        answer.textLine("flip_note", "Values found by a search", joined(text("Found by a search: "), words, text(".")));
+        answer.textLine(
+                "flip_note",
+                "Values found by a search",
+                joined(text("Lives and failing outlets are found by a search: "), words, text(".")));
     }
 
     private static Line moved(ScheduleBuilder s, Line now, String what) {

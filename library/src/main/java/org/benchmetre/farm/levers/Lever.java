@@ -23,15 +23,14 @@ record Lever(LeverList.Named named, Line entry, Formula low, Formula high) {
         return named.label();
     }
 
-    /** Its unit in words. */
-    String unit(String currency) {
+    private String unit(String currency) {
         return named.unit().isEmpty() ? entry.unit().display(currency) : named.unit();
     }
 
-    /** Its usual range in words. */
-    Formula range() {
+    /** Its usual range in words, with its unit. */
+    Formula range(String currency) {
         Formula from = shown(low.counting(Unit.ONE), named.decimals());
-        return joined(from, text(" to "), shown(high.counting(Unit.ONE), named.decimals()));
+        return joined(from, text(" to "), shown(high.counting(Unit.ONE), named.decimals()), text(" " + unit(currency)));
     }
 
     /** Its name, by which one chooses it. */

@@ -48,8 +48,7 @@ public final class Swings {
         s.line("swing_now", "As planned", ONE, rows(all, lever -> lever.entry().counting(ONE)));
         s.line("swing_low", "Usual low", ONE, rows(all, lever -> lever.low().counting(ONE)), LeverList.SOURCE);
         s.line("swing_high", "Usual high", ONE, rows(all, lever -> lever.high().counting(ONE)), LeverList.SOURCE);
-        s.line("swing_range", "Usual range", ONE, rows(all, Lever::range), LeverList.SOURCE);
-        s.textLine("swing_unit", "Unit", rows(all, lever -> text(lever.unit(currency))));
+        s.line("swing_range", "Usual range", ONE, rows(all, lever -> lever.range(currency)), LeverList.SOURCE);
         List<Line> cases = all.stream()
                 .map(lever -> WhatIf.along(
                         b,

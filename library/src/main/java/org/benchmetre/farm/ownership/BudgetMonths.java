@@ -92,7 +92,6 @@ public final class BudgetMonths {
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and cash costs by month");
         s.note(
                 "Irrigation maintenance, replanting, repairs, insurance, property tax and overhead have no month: evenly.");
-        s.roomBelow(24);
         plantsOfYear = year.line(
                 "plants_cash_year",
                 "Plants of a year",

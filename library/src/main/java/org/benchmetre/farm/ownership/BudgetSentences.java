@@ -103,40 +103,46 @@ public final class BudgetSentences {
     }
 
     private void yields(EnterpriseBudget budget, YieldRange y) {
-        Formula known = and(y.entered.isPositive(), y.low.isPositive(), y.high.isPositive());
+        Line low = atYield("budget_low_left", "Low yield", y.low, budget.aboveAtLow);
+        Line high = atYield("budget_high_left", "high yield", y.high, budget.aboveAtHigh);
         s.textLine(
                 "budget_yields",
                 "Low and high yield",
                 when(
-                        known,
-                        joined(
-                                text("Low and high yield are the ends of the usual range: at "),
-                                shown(y.low, 0),
-                                text(" g a plant and crop "),
-                                names.returns(),
-                                text(" are "),
-                                shown(budget.aboveAtLow, 0),
-                                text(" " + currency + ", at "),
-                                shown(y.high, 0),
-                                text(" g they are "),
-                                shown(budget.aboveAtHigh, 0),
-                                text(" " + currency + ".")),
+                        and(y.entered.isPositive(), y.low.isPositive(), y.high.isPositive()),
+                        joined(low, text(" above "), names.costs(), text("; "), high, text(".")),
                         text("Low and high yield stand as entered, since the yield or its usual range is not known.")));
+    }
+
+    private Line atYield(String id, String which, Line fruit, Formula above) {
+        return s.textLine(
+                id,
+                which,
+                joined(
+                        text(which + ", "),
+                        shown(fruit, 0),
+                        text(" g a plant and crop, leaves "),
+                        shown(above, 0),
+                        text(" " + currency)));
     }
 
     private void breakEven(String id, String label, EnterpriseBudget.Evens evens) {
         Line price = words(
-                id + "_by_price",
-                label + ", price",
-                when(evens.price().hasNumber(), price(evens.price()), text("no price, since there is no fruit")));
+                id + "_by_price", label + ", price", when(evens.price().hasNumber(), price(evens.price()), text("")));
         Line fruit = words(
                 id + "_by_yield",
                 label + ", fruit",
                 when(
                         evens.fruit().hasNumber(),
                         fruit(evens.fruit()),
-                        text("no yield, since there is no fruit or a further kg leaves nothing")));
-        s.textLine(id, label, joined(text(label + ": "), price, text("; or "), fruit, text(".")));
+                        text("no yield, as a further kg leaves nothing")));
+        s.textLine(
+                id,
+                label,
+                when(
+                        evens.price().hasNumber(),
+                        joined(text(label + ": "), price, text("; or "), fruit, text(".")),
+                        text(label + ": none, since there is no fruit.")));
     }
 
     private Line words(String id, String label, Formula words) {

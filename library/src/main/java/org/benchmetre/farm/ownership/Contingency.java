@@ -1,7 +1,9 @@
 package org.benchmetre.farm.ownership;
 
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -20,6 +22,7 @@ import org.benchmetre.farm.takeoff.TakeOff;
  */
 public final class Contingency {
 
+    private static final Unit PER_YEAR = Unit.parse("1/a");
     private static final Unit YEARLY = Unit.parse("money/a");
 
     /** Share of the cost of parts. */
@@ -63,10 +66,14 @@ public final class Contingency {
         wayRecovery = byWay.line(
                 "way_contingency_recovery", "Contingency, recovered as the parts are", YEARLY, recovered.times(share));
         cost = s.line("contingency_cost", "Contingency on parts", MONEY, t.exactTotal.times(share));
-        recovery = s.line(
-                "contingency_recovery",
-                "Contingency, recovered as the parts are",
-                YEARLY,
-                owned.recoveryTotal.times(share));
+        Line pace = s.line(
+                "parts_recovery_share",
+                "Capital recovery of parts, share of their cost",
+                PER_YEAR,
+                when(
+                        t.exactTotal.isPositive(),
+                        owned.recoveryTotal.over(t.exactTotal).in(PER_YEAR),
+                        none(PER_YEAR)));
+        recovery = s.line("contingency_recovery", "Contingency, recovered as the parts are", YEARLY, cost.times(pace));
     }
 }

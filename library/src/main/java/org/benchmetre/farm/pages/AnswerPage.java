@@ -32,7 +32,7 @@ final class AnswerPage {
     static Page of(Budget budget) {
         return Page.answer("Answer", "What does a metre of bench cost, and what does it return?")
                 .head(sentences(budget))
-                .left(LEFT, levers(budget))
+                .left(LEFT, levers(budget), DoubtBlock.top(budget))
                 .right(RIGHT, matrix(budget), chart(budget))
                 .foot(
                         new CautionList("Cautions", budget.cautions(), false),
@@ -70,7 +70,9 @@ final class AnswerPage {
                 new Sentence(budget.line("answer_cost_and_return"), Tone.LEAD),
                 new Sentence(budget.line("left_out_warning"), Tone.WARNING),
                 new Sentence(budget.line("whole_budget_sentence"), Tone.PLAIN),
-                new Sentence(budget.line("answer_break_even"), Tone.PLAIN)));
+                new Sentence(budget.line("irrigation_verdict"), Tone.PLAIN),
+                new Sentence(budget.line("answer_break_even"), Tone.PLAIN),
+                new Sentence(budget.line("doubt_sentence"), Tone.PLAIN)));
     }
 
     private static Table matrix(Budget budget) {

@@ -20,7 +20,6 @@ final class DoubtBlock {
                         label.axes().get(0),
                         Column.of("Entry", label),
                         Column.of("usual range", budget.line("swing_range")),
-                        Column.of("unit", budget.line("swing_unit")),
                         Column.of("moves returns by", budget.line("swing_size")))
                 .largestFirst(budget.line("swing_size"))
                 .most(ROWS);

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
@@ -34,10 +35,11 @@ final class IrrigationPage {
     static final Set<String> TOPICS =
             Set.of("Water pressure and backflow", "Acid against clogging", "Acid dosing", "Electricity near water");
 
+    private static final String FAILING = "way_failed_per_year_";
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
-    private static final List<Integer> WITH_BOXES = List.of(37, 12, 11, 11, 11, 11, 13);
-    private static final List<Integer> BOXES = List.of(22, 9, 11);
+    private static final List<Integer> WITH_BOXES = List.of(34, 11, 11, 11, 11, 15, 15);
+    private static final List<Integer> BOXES = List.of(20, 9, 11);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
     private static final int SYSTEM = 13;
@@ -86,7 +88,6 @@ final class IrrigationPage {
 
     private List<Across> sideBySide() {
         List<Criterion> rows = List.of(
-                row("Place", "way_place"),
                 row("First cost of the line", "side_line_first_cost").under("Money"),
                 again("side_line_first_cost_per_foot"),
                 row("Yearly cost of what differs", "way_differing_cost_per_metre"),
@@ -123,24 +124,31 @@ final class IrrigationPage {
         return Criterion.of("", line(id));
     }
 
+    /** Shares of failing outlets are small numbers and have a table of their own, so that each column keeps its digits. */
     private List<Block> flips() {
+        return List.of(
+                flips("At which value of an entry the answer changes", key -> !key.startsWith(FAILING))
+                        .note("Live where cost is a straight line in the entry: prices, wage, price level."),
+                flips("At which share of outlets failing in a year it changes", key -> key.startsWith(FAILING)),
+                new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))));
+    }
+
+    private Table flips(String title, Predicate<String> isShown) {
         Axis entries = line("flip_label").axes().get(0);
-        Table table = Table.of(
-                        "At which value of an entry the answer changes",
+        return Table.of(
+                        title,
                         entries,
                         Column.of("Entry", line("flip_label")),
                         Column.of("Unit", line("flip_unit")),
                         Column.of("Now", line("flip_current")),
-                        Column.of("Changes at", line("flip_value")),
                         Column.of("Usual, low", line("flip_low")),
                         Column.of("Usual, high", line("flip_high")),
+                        Column.of("Changes at", line("flip_value")),
                         Column.of("Then", line("flip_to")))
                 .rows(IntStream.range(0, entries.filled())
+                        .filter(row -> isShown.test(entries.keys().get(row)))
                         .mapToObj(row -> TableRow.at(row).ifAny())
-                        .toList())
-                .note(
-                        "Live where cost is a straight line in the entry. Lives and failing outlets are found by a search.");
-        return List.of(table, new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))));
+                        .toList());
     }
 
     /** With one system there is nothing to compare. */

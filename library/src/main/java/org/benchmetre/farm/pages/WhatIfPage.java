@@ -21,13 +21,13 @@ import org.benchmetre.page.Tone;
 final class WhatIfPage {
 
     private static final List<Integer> LEFT = List.of(18, 10, 10, 10, 10, 10);
-    private static final List<Integer> RIGHT = List.of(24, 16, 18, 11, 11);
+    private static final List<Integer> RIGHT = List.of(24, 30, 12, 12);
     private static final int CHART_ROWS = 16;
 
     private WhatIfPage() {}
 
     static Page of(Budget budget) {
-        return Page.answer("What if", "What moves what is left?")
+        return Page.answer("What if", "What moves returns?")
                 .head(new Sentences(List.of(new Sentence(budget.line("doubt_sentence"), Tone.LEAD))))
                 .left(
                         LEFT,
@@ -92,7 +92,6 @@ final class WhatIfPage {
                         swings,
                         Column.of("Entry", label),
                         Column.of("usual range", budget.line("swing_range")),
-                        Column.of("unit", budget.line("swing_unit")),
                         Column.of("at low", budget.line("swing_at_low")),
                         Column.of("at high", budget.line("swing_at_high")))
                 .largestFirst(budget.line("swing_size"))

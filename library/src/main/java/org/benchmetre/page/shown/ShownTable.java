@@ -1,8 +1,5 @@
 package org.benchmetre.page.shown;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -42,7 +39,7 @@ public final class ShownTable {
     public ShownTable(ShownCells cells, Table table) {
         this.cells = cells;
         this.table = table;
-        this.rows = inOrder(table.rows());
+        this.rows = table.ordered(cell -> cells.isNumber(cell) ? cells.number(cell) : 0);
         this.decimals = columns()
                 .mapToObj(column ->
                         cells.decimals(shown().map(row -> cell(row, column)).toList()))
@@ -57,7 +54,7 @@ public final class ShownTable {
     /**
      * The rows in the order in which they stand, folded ones too.
      *
-     * @return every row once, or the first few by size
+     * @return every row once
      */
     public List<TableRow> rows() {
         return rows;
@@ -203,32 +200,5 @@ public final class ShownTable {
     public boolean isFolded(TableRow row) {
         return row.hiddenWhileNothing()
                 && table.decisive(row).stream().noneMatch(cell -> cells.isNumber(cell) && cells.number(cell) != 0);
-    }
-
-    /** Rows of the axis by size where that decides, the largest first, at the places that such rows have; all others stay. */
-    private List<TableRow> inOrder(List<TableRow> given) {
-        if (table.bySize().isEmpty()) {
-            return given;
-        }
-        List<TableRow> sorted =
-                new ArrayList<>(given.stream().filter(row -> row.index() >= 0).toList());
-        sorted.sort(Comparator.comparingDouble(row -> -size(row)));
-        int most = Math.min(table.bySize().get().most(), sorted.size());
-        Iterator<TableRow> shown = sorted.subList(0, most).iterator();
-        List<TableRow> all = new ArrayList<>();
-        for (TableRow row : given) {
-            if (row.index() < 0) {
-                all.add(row);
-            } else if (shown.hasNext()) {
-                all.add(shown.next());
-            }
-        }
-        return all;
-    }
-
-    private double size(TableRow row) {
-        Optional<CellRef> cell =
-                table.bySize().map(by -> Column.of("", by.line()).cell(table.axis(), row.index()));
-        return cell.filter(cells::isNumber).map(cells::number).map(Math::abs).orElse(0.0);
     }
 }

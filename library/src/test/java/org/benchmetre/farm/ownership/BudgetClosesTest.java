@@ -29,7 +29,7 @@ class BudgetClosesTest {
             "budget_per_kg", "yield_total");
 
     private static final Map<String, String> TOTALS = Map.of(
-            BudgetPart.RECEIPT, "budget_receipts",
+            BudgetPart.RECEIPT, "receipts_total",
             BudgetPart.OPERATING, "operating_cost_total",
             BudgetPart.OWNERSHIP, "ownership_cost_total",
             BudgetPart.OVERHEAD, "budget_overhead");

@@ -33,9 +33,8 @@ class BudgetSentencesTest {
     @Test
     void low_and_high_yield() {
         assertThat(with().text("budget_yields"))
-                .startsWith(
-                        "Low and high yield are the ends of the usual range: at 300 g a plant and crop returns above listed costs are -")
-                .contains(" USD, at 1,350 g they are ")
+                .startsWith("Low yield, 300 g a plant and crop, leaves -")
+                .contains(" USD above listed costs; high yield, 1,350 g a plant and crop, leaves ")
                 .endsWith(" USD.");
     }
 
@@ -51,8 +50,7 @@ class BudgetSentencesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "yield_per_plant=0 g/(plant crop), no price",
-        "yield_per_plant=0 g/(plant crop), no yield",
+        "yield_per_plant=0 g/(plant crop), 'none, since there is no fruit.'",
         "price_level=0.1 1, a further kg leaves nothing"
     })
     void where_there_is_none_the_reason_stands(String setting, String reason) {

@@ -62,7 +62,6 @@ final class AlongTheRun {
                 bench.lateral.flowAt(pressure),
                 LateralPressure.FLOW);
         ScheduleBuilder relative = b.schedule(Sheets.IRRIGATION, "The same against the average of the line");
-        relative.roomBelow(24);
         Unit percent = Unit.parse("%");
         relative.line("point_pressure_share", "Pressure", percent, against(outlets.pressure, pressure));
         relative.line("point_flow_share", "Flow", percent, against(outlets.flow, flow));

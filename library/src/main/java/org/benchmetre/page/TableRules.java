@@ -1,0 +1,23 @@
+package org.benchmetre.page;
+
+import java.util.Optional;
+
+/**
+ * What holds for all rows of a table.
+ *
+ * @param bySize what decides the order of the rows of the axis, as written; empty for the order given
+ * @param product columns of which two multiplied give the third to the printed digits, if any do
+ */
+public record TableRules(Optional<BySize> bySize, Optional<Product> product) {
+
+    /** Rows in the order given, and no more. */
+    public static final TableRules NONE = new TableRules(Optional.empty(), Optional.empty());
+
+    TableRules bySize(BySize order) {
+        return new TableRules(Optional.of(order), product);
+    }
+
+    TableRules product(Product law) {
+        return new TableRules(bySize, Optional.of(law));
+    }
+}
