@@ -81,7 +81,7 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
     }
 
     private TableRules ruled(Optional<BySize> order) {
-        return new TableRules(order, product());
+        return new TableRules(order, product(), isTold());
     }
 
     /**
@@ -129,7 +129,25 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
      * @return the table
      */
     public Table product(Product law) {
-        return new Table(title, axis, columns, rows, new TableRules(bySize(), Optional.of(law)), note);
+        return new Table(title, axis, columns, rows, new TableRules(bySize(), Optional.of(law), isTold()), note);
+    }
+
+    /**
+     * The same table, which is left out where room is short, since a sentence of the page tells the most of it.
+     *
+     * @return the table
+     */
+    public Table told() {
+        return new Table(title, axis, columns, rows, new TableRules(bySize(), product(), true), note);
+    }
+
+    /**
+     * Whether it is left out where room is short.
+     *
+     * @return true where a sentence tells the most of it
+     */
+    public boolean isTold() {
+        return rules.told();
     }
 
     /**

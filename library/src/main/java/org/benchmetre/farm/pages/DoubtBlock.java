@@ -22,6 +22,7 @@ final class DoubtBlock {
                         Column.of("usual range", budget.line("swing_range")),
                         Column.of("moves returns by", budget.line("swing_size")))
                 .largestFirst(budget.line("swing_size"))
-                .most(ROWS);
+                .most(ROWS)
+                .told();
     }
 }
