@@ -5,7 +5,6 @@ import java.util.List;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.crop.Harvest;
-import org.benchmetre.farm.irrigation.clogging.Clogging;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
 
 /**
@@ -39,20 +38,13 @@ final class MetreParts {
                         "Other labour",
                         o.labour().cost.minus(atHarvest))
                 .cost("plants", "Plants", n.yearly().plants)
-                .cost("watering", "Water, nutrient solution, maintenance", watering(o, n))
+                .cost("watering", "Water, nutrient solution, maintenance", running.watering)
                 .cost(MoneyOfAMetre.HEAT_AND_POWER, "Heat and power", o.energy().cost().total)
                 .cost("selling", "Packs, freight, commission", fruit.yieldCosts)
                 .cost("inputs", "Protection, hives, tests", o.labour().inputs)
                 .cost("ownership", "Ownership and repairs", ownership.plus(n.yearly().owned.repairsTotal))
                 .cost("overhead", "Overhead and interest", o.overhead().total.plus(running.interest.interest));
         return parts.all;
-    }
-
-    private static Formula watering(RunningCosts.Owners o, BudgetContents.Needs n) {
-        Clogging clogging = o.clogging();
-        return n.chosen(o.watering().cost.running)
-                .plus(n.chosen(clogging.care().careCost))
-                .plus(n.chosen(clogging.dry().replanting));
     }
 
     private MetreParts cost(String key, String label, Formula amount) {

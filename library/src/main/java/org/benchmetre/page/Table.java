@@ -66,7 +66,7 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
      * @return the table
      */
     public Table largestFirst(Line line) {
-        return new Table(title, axis, columns, rows, ruled(Optional.of(new BySize(line, axis.size()))), note);
+        return new Table(title, axis, columns, rows, rules.bySize(new BySize(line, axis.size())), note);
     }
 
     /**
@@ -76,12 +76,9 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
      * @return the table
      */
     public Table most(int rowsShown) {
-        TableRules few = ruled(bySize().map(by -> new BySize(by.line(), rowsShown)));
-        return new Table(title, axis, columns, rows, few, note);
-    }
-
-    private TableRules ruled(Optional<BySize> order) {
-        return new TableRules(order, product(), isTold());
+        return bySize().map(by ->
+                        new Table(title, axis, columns, rows, rules.bySize(new BySize(by.line(), rowsShown)), note))
+                .orElse(this);
     }
 
     /**
@@ -94,12 +91,13 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
         if (bySize().isEmpty()) {
             return rows;
         }
-        Column size = Column.of("", bySize().get().line());
+        BySize by = bySize().get();
+        Column size = Column.of("", by.line());
         Iterator<TableRow> sorted = rows.stream()
                 .filter(row -> row.index() >= 0)
                 .sorted(Comparator.comparingDouble(
                         row -> -Math.abs(number.applyAsDouble(size.cell(axis, row.index())))))
-                .limit(bySize().get().most())
+                .limit(by.most())
                 .iterator();
         List<TableRow> all = new ArrayList<>();
         for (TableRow row : rows) {
@@ -129,7 +127,7 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
      * @return the table
      */
     public Table product(Product law) {
-        return new Table(title, axis, columns, rows, new TableRules(bySize(), Optional.of(law), isTold()), note);
+        return new Table(title, axis, columns, rows, rules.product(law), note);
     }
 
     /**
@@ -138,7 +136,7 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
      * @return the table
      */
     public Table told() {
-        return new Table(title, axis, columns, rows, new TableRules(bySize(), product(), true), note);
+        return new Table(title, axis, columns, rows, rules.toldElsewhere(), note);
     }
 
     /**
@@ -151,9 +149,9 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
     }
 
     /**
-     * What decides the order of the rows.
+     * What decides the order of the rows of the axis.
      *
-     * @return the size of a line along the axis; empty for the order given
+     * @return empty for the order given
      */
     public Optional<BySize> bySize() {
         return rules.bySize();

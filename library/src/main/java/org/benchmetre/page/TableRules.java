@@ -13,4 +13,16 @@ public record TableRules(Optional<BySize> bySize, Optional<Product> product, boo
 
     /** Rows in the order given, and no more. */
     public static final TableRules NONE = new TableRules(Optional.empty(), Optional.empty(), false);
+
+    TableRules bySize(BySize order) {
+        return new TableRules(Optional.of(order), product, told);
+    }
+
+    TableRules product(Product law) {
+        return new TableRules(bySize, Optional.of(law), told);
+    }
+
+    TableRules toldElsewhere() {
+        return new TableRules(bySize, product, true);
+    }
 }

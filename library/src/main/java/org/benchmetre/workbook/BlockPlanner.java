@@ -1,7 +1,7 @@
 package org.benchmetre.workbook;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
@@ -211,31 +211,35 @@ final class BlockPlanner implements BlockVisitor<Void> {
     @Override
     public Void across(Across block) {
         title(block.title());
-        Axis axis = block.axis();
         head(0, "", false);
         head(1, "Unit", false);
-        for (int i = 0; i < axis.filled(); i++) {
-            plan.add(PageCell.of(row, column(2 + i), new PageCell.Named(axis, i), Look.Role.HEAD_NUMBER));
+        for (int i = block.from(); i < block.to(); i++) {
+            plan.add(PageCell.of(
+                    row, column(2 + i - block.from()), new PageCell.Named(block.axis(), i), Look.Role.HEAD_NUMBER));
         }
         row++;
-        for (Criterion each : block.rows()) {
-            section(each.heading());
-            Line line = each.line();
-            plan.add(words(0, each.label(), label(each.tone())).to(line));
-            plan.add(words(1, plan.unit(line), Look.Role.UNIT));
-            List<CellRef> cells = new ArrayList<>();
-            for (int i = 0; i < axis.filled(); i++) {
-                cells.add(new CellRef(line, i));
-            }
-            String format = plan.format(cells);
-            for (int i = 0; i < cells.size(); i++) {
-                plan.add(PageCell.of(row, column(2 + i), new PageCell.Shown(cells.get(i)), number(each.tone()))
-                        .as(format));
-            }
-            row++;
-        }
+        block.rows().forEach(each -> criterion(block, each));
         row++;
         return null;
+    }
+
+    private void criterion(Across block, Criterion each) {
+        section(each.heading());
+        Line line = each.line();
+        plan.add(words(0, each.label(), label(each.tone())).to(line));
+        plan.add(words(1, plan.unit(line), each.tone() == Tone.TOTAL ? Look.Role.UNIT_TOTAL : Look.Role.UNIT));
+        String format = plan.format(IntStream.range(0, block.axis().filled())
+                .mapToObj(i -> new CellRef(line, i))
+                .toList());
+        for (int i = block.from(); i < block.to(); i++) {
+            plan.add(PageCell.of(
+                            row,
+                            column(2 + i - block.from()),
+                            new PageCell.Shown(new CellRef(line, i)),
+                            number(each.tone()))
+                    .as(format));
+        }
+        row++;
     }
 
     @Override

@@ -77,7 +77,7 @@ final class ChartData {
         return figures.budget()
                 .rowName(axis)
                 .map(line -> figures.text(line, index))
-                .orElse(axis.keys().get(index));
+                .orElse(axis.label(index));
     }
 
     private String range(Chart wanted, Line line, Position position, int size) {

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.regex.Pattern;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -16,13 +15,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 final class Pen {
 
     private static final double LINE_POINTS = 12.9;
-    private static final double LETTERS_PER_WIDTH = 1.12;
     /** Letters that the edges of a cell take. */
-    private static final double MARGIN = 2.6;
+    private static final double MARGIN = 2.2;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
-
-    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private final GridSheet sheet;
     private final Grid grid;
@@ -34,6 +30,11 @@ final class Pen {
         this.sheet = sheet;
         this.grid = sheet.grid();
         this.styles = styles;
+    }
+
+    /** The name of its sheet. */
+    String sheet() {
+        return sheet.getSheetName();
     }
 
     void width(int column, double characters) {
@@ -151,29 +152,10 @@ final class Pen {
     }
 
     private void reserve(int row, String text, double width) {
-        int lines = lines(text, (int) Math.max(1, width * LETTERS_PER_WIDTH - MARGIN));
+        int lines = Letters.lines(text, Math.max(1, width - MARGIN));
         if (lines > 1) {
             linesOfRow.merge(row, lines, Math::max);
         }
-    }
-
-    /** How many lines a text takes when words are kept whole. */
-    static int lines(String text, int letters) {
-        if (text.length() <= letters) {
-            return 1;
-        }
-        int lines = 1;
-        int used = 0;
-        for (String word : SPACES.split(text)) {
-            int needed = used == 0 ? word.length() : used + 1 + word.length();
-            if (used > 0 && needed > letters) {
-                lines++;
-                needed = word.length();
-            }
-            lines += Math.max(0, (needed - 1) / letters);
-            used = needed > letters ? needed % letters : needed;
-        }
-        return lines;
     }
 
     /** Makes a row at least so tall. */

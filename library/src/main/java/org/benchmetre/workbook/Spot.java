@@ -39,7 +39,13 @@ record Spot(String sheet, int row, int column) {
         return CellReference.convertNumToColString(column) + (row + 1);
     }
 
-    private String local() {
+    /** The absolute reference from a formula of a sheet: with its sheet only where that is another one. */
+    String seenFrom(String here) {
+        return sheet.equals(here) ? local() : reference();
+    }
+
+    /** The absolute reference without its sheet. */
+    String local() {
         return "$" + CellReference.convertNumToColString(column) + "$" + (row + 1);
     }
 

@@ -30,7 +30,7 @@ final class Validations {
     Validations(WorkbookPlan plan, XSSFWorkbook workbook) {
         this.plan = plan;
         this.budget = plan.budget();
-        this.addresses = new CellPlaces(plan);
+        this.addresses = new CellPlaces(plan, "");
         this.workbook = workbook;
     }
 

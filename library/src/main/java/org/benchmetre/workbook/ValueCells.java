@@ -18,7 +18,6 @@ final class ValueCells {
     private final WorkbookPlan plan;
     private final Figures figures;
     private final Budget budget;
-    private final Addresses addresses;
     private final NumberFormats formats;
     private final TypedCells typedCells;
 
@@ -26,9 +25,12 @@ final class ValueCells {
         this.plan = plan;
         this.figures = figures;
         this.budget = figures.budget();
-        this.addresses = new CellPlaces(plan);
         this.formats = new NumberFormats(figures);
-        this.typedCells = new TypedCells(plan, addresses);
+        this.typedCells = new TypedCells(plan);
+    }
+
+    private Addresses from(String sheet) {
+        return new CellPlaces(plan, sheet);
     }
 
     /** What a single text line says. */
@@ -66,7 +68,7 @@ final class ValueCells {
                 Line names = budget.rowName(axis).orElse(null);
                 if (shows && names != null && axis.isSpare(index)) {
                     Spot spot = plan.spot(line, cell);
-                    pen.hideWhen(spot.row(), spot.column(), addresses.cell(names, index) + "=\"\"");
+                    pen.hideWhen(spot.row(), spot.column(), from(spot.sheet()).cell(names, index) + "=\"\"");
                 }
             }
         }
@@ -76,7 +78,7 @@ final class ValueCells {
         Spot spot = plan.spot(line, cell);
         Formula formula = budget.formula(line).orElse(null);
         if (formula != null) {
-            formula(pen, spot, line, cell, FormulaText.of(line, formula, cell, addresses), format(line, cell));
+            formula(pen, spot, line, cell, FormulaText.of(line, formula, cell, from(spot.sheet())), format(line, cell));
         } else if (budget.isSolved(line)) {
             solved(pen, spot, line, cell);
         } else if (plan.homes().isApart(line)) {
@@ -174,7 +176,7 @@ final class ValueCells {
         Spot typed = plan.typedSpot(line, ref.cell());
         String cell = plan.homes().isApart(line) && line.axes().isEmpty()
                 ? TypedCells.name(line)
-                : line.axes().isEmpty() ? line.id() : typed.reference();
+                : line.axes().isEmpty() ? line.id() : typed.seenFrom(spot.sheet());
         String formula = "IF(" + cell + "=\"\",\"\"," + cell + ")";
         if (line.kind() == Kind.TEXT) {
             pen.formula(spot.row(), spot.column(), formula, plan.homes().shown(line, given.text()), Look.of(role));
@@ -189,7 +191,7 @@ final class ValueCells {
     /** Writes a figure by reference to the cell of a line. */
     void shown(Pen pen, Spot spot, CellRef ref, Look.Role role, String format) {
         Line line = ref.line();
-        String cell = addresses.cell(line, ref.cell());
+        String cell = from(spot.sheet()).cell(line, ref.cell());
         boolean mayBeBlank = line.kind() == Kind.TEXT && budget.entry(line).isPresent();
         String formula = mayBeBlank ? "IF(" + cell + "=\"\",\"\"," + cell + ")" : cell;
         if (line.kind() == Kind.TEXT || figures.hasReason(line, ref.cell())) {
@@ -205,11 +207,11 @@ final class ValueCells {
     void name(Pen pen, int row, int column, Axis axis, int index, Look.Role role) {
         Line names = budget.rowName(axis).orElse(null);
         if (names == null) {
-            String key = axis.isSpare(index) ? "" : axis.keys().get(index);
+            String key = axis.isSpare(index) ? "" : axis.label(index);
             pen.words(row, column, key, role);
             return;
         }
-        String cell = addresses.cell(names, index);
+        String cell = from(pen.sheet()).cell(names, index);
         String text = "IF(" + cell + "=\"\",\"\"," + cell + ")";
         pen.formula(row, column, text, figures.text(names, index), Look.of(role));
     }

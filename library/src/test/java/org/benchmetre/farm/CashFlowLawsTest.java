@@ -91,7 +91,8 @@ class CashFlowLawsTest {
         Figures low = Figures.of(Sample.with(SAMPLE, "recovery_rate=0.02 real/a"));
         Figures high = Figures.of(Sample.with(SAMPLE, "recovery_rate=0.09 real/a"));
         for (Line line : SAMPLE.lines()) {
-            if (line.id().startsWith("cash_") || line.id().endsWith("_cash")) {
+            boolean isCash = line.id().startsWith("cash_") || line.id().endsWith("_cash");
+            if (isCash && !line.id().equals("cost_not_in_cash")) {
                 assertThat(along(high, line.id())).as(line.id()).isEqualTo(along(low, line.id()));
             }
         }
@@ -113,6 +114,15 @@ class CashFlowLawsTest {
     void aPlanThatNeverPaysSaysNever() {
         Figures f = Figures.of(Sample.with(SAMPLE, "price_level=0.3 1"));
         assertThat(f.text("payback_years")).isEqualTo("never");
+    }
+
+    @Test
+    void aPlanThatLosesNearlyAllHasNoRateOfReturn() {
+        String[] dear = {"house_cost_per_area=100000 money/m2", "house_life=1 a", "plan_years=2 a"};
+        Figures f = Figures.of(Sample.with(SAMPLE, dear));
+        assertThat(f.hasReason(SAMPLE.line("internal_rate_of_return"), 0)).isTrue();
+        assertThat(Figures.of(SAMPLE).hasReason(SAMPLE.line("internal_rate_of_return"), 0))
+                .isFalse();
     }
 
     @Test

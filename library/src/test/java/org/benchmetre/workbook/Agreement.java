@@ -45,7 +45,7 @@ final class Agreement {
     private Agreement(Workbook written, WorkbookPlan plan) {
         this.plan = plan;
         Budget budget = plan.budget();
-        CellPlaces places = new CellPlaces(plan);
+        CellPlaces places = new CellPlaces(plan, "");
         Map<Spot, CellRef> own = new LinkedHashMap<>();
         Map<String, CellRef> byAddress = new HashMap<>();
         Map<String, CellRef> typed = new HashMap<>();
@@ -89,12 +89,13 @@ final class Agreement {
     private void add(Cell cell, Map<Spot, CellRef> own, Map<String, CellRef> byAddress, Map<String, CellRef> typed) {
         Spot spot = spot(cell);
         String formula = cell.getCellFormula();
+        String repeated = withSheet(repeated(formula), spot);
         CellRef ref = own.remove(spot);
         if (ref == null) {
-            ref = byAddress.get(repeated(formula));
+            ref = byAddress.get(repeated);
         }
-        if (ref == null && typed.containsKey(repeated(formula))) {
-            shown.add(new Shown(spot, typed.get(repeated(formula)), formula, true));
+        if (ref == null && typed.containsKey(repeated)) {
+            shown.add(new Shown(spot, typed.get(repeated), formula, true));
             return;
         }
         if (ref == null) {
@@ -102,6 +103,13 @@ final class Agreement {
         } else {
             shown.add(new Shown(spot, ref, formula, false));
         }
+    }
+
+    /** A reference to a cell of the formula's own sheet, as another sheet would write it. */
+    private static String withSheet(String reference, Spot spot) {
+        return reference.startsWith("$")
+                ? spot.reference().substring(0, spot.reference().indexOf('!') + 1) + reference
+                : reference;
     }
 
     private static String repeated(String formula) {

@@ -71,7 +71,11 @@ class ComparisonFormulasTest {
             for (int cell = 0;
                     isOfComparison && cell < line.size() && budget.formula(line).isPresent();
                     cell++) {
-                String text = FormulaText.of(line, budget.formula(line).get(), cell, new CellPlaces(plan));
+                String text = FormulaText.of(
+                        line,
+                        budget.formula(line).get(),
+                        cell,
+                        new CellPlaces(plan, plan.place(line).sheet()));
                 if (text.length() > LONGEST) {
                     longer.add(line.address(cell) + " has " + text.length() + " characters: " + text);
                 }

@@ -68,9 +68,9 @@ class ConversionTest {
 
     @Test
     void rows_are_made_tall_enough_for_whole_words() {
-        assertThat(Pen.lines("", 10)).isEqualTo(1);
-        assertThat(Pen.lines("four five", 9)).isEqualTo(1);
-        assertThat(Pen.lines("four five", 8)).isEqualTo(2);
-        assertThat(Pen.lines("abcdefghijklmno", 5)).isEqualTo(3);
+        assertThat(Letters.lines("", 10)).isEqualTo(1);
+        assertThat(Letters.lines("four five", 9)).isEqualTo(1);
+        assertThat(Letters.lines("four five", 8)).isEqualTo(2);
+        assertThat(Letters.lines("abcdefghijklmno", 5)).isEqualTo(3);
     }
 }

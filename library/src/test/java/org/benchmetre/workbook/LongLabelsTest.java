@@ -34,7 +34,7 @@ class LongLabelsTest {
     @Test
     void labels_as_long_as_they_may_be_keep_every_formula_within_its_limit() throws Exception {
         Budget budget = Benchmetre.read(withLongTexts()).budget();
-        Addresses addresses = new CellPlaces(Written.bare(budget).plan());
+        Addresses addresses = new CellPlaces(Written.bare(budget).plan(), "");
 
         for (Line line : budget.lines()) {
             Formula formula = budget.formula(line).orElse(null);

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.benchmetre.Benchmetre;
+import org.benchmetre.FarmWorkbook;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.Starter;
 import org.benchmetre.budget.Budget;
@@ -43,13 +44,14 @@ class NoFormulaIsLongTest {
 
     /** The lines with a longer one, each with the longest of its cells. */
     private static List<String> tooLong(Budget budget) {
-        CellPlaces places = new CellPlaces(Written.bare(budget).plan());
+        WorkbookPlan plan = Written.of(budget, FarmWorkbook.setup(budget)).plan();
         List<String> found = new ArrayList<>();
         for (Line line : budget.lines()) {
             Formula formula = budget.formula(line).orElse(null);
             if (formula == null) {
                 continue;
             }
+            CellPlaces places = new CellPlaces(plan, plan.place(line).sheet());
             String longest = "";
             for (int cell = 0; cell < line.size(); cell++) {
                 String text = FormulaText.of(line, formula, cell, places);

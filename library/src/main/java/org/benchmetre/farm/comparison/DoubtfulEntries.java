@@ -86,7 +86,7 @@ public final class DoubtfulEntries {
         Doubtful life(String key) {
             return new Doubtful(
                     key,
-                    words("Life of ", years(of(m.lifeUnit, text(""))), m.life),
+                    words("Life of ", years(), m.life),
                     new Doubtful.Values(number(m.life), number(m.lifeLow), number(m.lifeHigh), bounds(m.life)),
                     new Doubtful.Searched(new Sought(m.life, m.key, cell)));
         }
@@ -100,8 +100,9 @@ public final class DoubtfulEntries {
         }
 
         /** The unit of a life as people read it. */
-        private static Formula years(Formula unit) {
-            return when(unit.is("a"), text("years"), when(unit.is("crop"), text("crops"), text("")));
+        private Formula years() {
+            Formula words = when(lookup(m.lifeUnit, m.key, item).is("crop"), text("crops"), text("yr"));
+            return when(item.isFilled(), words, text(""));
         }
 
         private Doubtful.Words words(String what, Formula unit, Line entry) {

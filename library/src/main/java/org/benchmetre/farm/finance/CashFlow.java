@@ -10,6 +10,7 @@ import static org.benchmetre.budget.Formulas.presentValue;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.rateOfReturn;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -228,18 +229,19 @@ public final class CashFlow {
                 MONEY,
                 presentValue(rate, net, years),
                 "flows over (1 + rate)^year, year 0 at once: Commodity Costs and Returns Estimation Handbook, 2000");
-        Line guess = s.line(
-                "irr_guess",
-                "Where the search for the rate of return begins",
-                REAL,
-                new SearchStart(b, net, years).highestThatPays());
+        SearchStart start = new SearchStart(b, net, years);
+        Line guess =
+                s.line("irr_guess", "Where the search for the rate of return begins", REAL, start.highestThatPays());
         Line changes = s.line("irr_sign_changes", "Times the cash changes sign", ONE, sum(turns, years));
         Formula single = and(changes.isPositive(), not(changes.exceeds(number(1, ONE))));
         s.line(
                 "internal_rate_of_return",
                 "Internal rate of return (real)",
                 REAL,
-                onlyWhen(single, rateOfReturn(net, years, guess), "no single rate"),
+                onlyWhen(
+                        and(single, start.paysAtAll()),
+                        rateOfReturn(net, years, guess),
+                        when(single, text("no rate above -99 %"), text("no single rate"))),
                 "the rate at which the present value is 0; there is one where the cash changes sign once");
         Line found = s.line("payback_found", "First year of paying back, 1000 for none", YEAR, least(paid, years));
         s.line(

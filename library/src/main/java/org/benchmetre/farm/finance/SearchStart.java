@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
@@ -36,6 +37,7 @@ final class SearchStart {
     private final Axis axis = Axis.rows(
             "trial", "Trial", Arrays.stream(TRIALS).mapToObj(SearchStart::keyOf).toList(), 0);
 
+    private final Line value;
     private final Line paying;
 
     SearchStart(BudgetBuilder b, Line net, Axis years) {
@@ -58,7 +60,7 @@ final class SearchStart {
                         axis,
                         Arrays.stream(TRIALS).mapToObj(r -> number(r, REAL)).toList()),
                 "steps of a search, a choice of this project");
-        Line value = s.line(
+        value = s.line(
                 "trial_value",
                 "Present value of all cash",
                 MONEY,
@@ -74,6 +76,11 @@ final class SearchStart {
 
     Formula highestThatPays() {
         return greatest(paying, axis);
+    }
+
+    /** Whether the cash is worth something at the lowest trial; where it is not, a program that searches from there does not come home. */
+    Formula paysAtAll() {
+        return new Element(value, axis, 0).isPositive();
     }
 
     private static String keyOf(double rate) {

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -62,6 +63,7 @@ public final class EnterpriseBudget {
     /** Where they just cover all costs. */
     public final Evens evensOfAll;
 
+    private final BudgetBuilder builder;
     private final ScheduleBuilder page;
     private final Line quantity;
     private final Line worth;
@@ -95,6 +97,7 @@ public final class EnterpriseBudget {
      */
     public EnterpriseBudget(BudgetBuilder b, ScheduleBuilder page, BudgetItems items, Grounds g, YieldRange yields) {
         this.page = page;
+        builder = b;
         page.note(
                 "Receipts, operating costs, ownership costs by capital recovery at a real rate, overhead. No loan interest. At low and "
                         + "high yield what moves with fruit moves, and the rest stays. A figure of one's own of 0 counts as none.");
@@ -184,13 +187,12 @@ public final class EnterpriseBudget {
         return page.textLine("budget_kind", "Kind", new Rows(axis, parts));
     }
 
+    /** What each row comes to, and its price, which is what it comes to for one of its quantity. */
     private Line value(Formula amounts) {
-        Line price = page.line(
-                "budget_price",
-                "Price of a unit",
-                YEARLY,
-                when(quantity.isPositive(), amounts.over(quantity), none(YEARLY)));
-        return page.line("budget_value", "Value", YEARLY, quantity.times(price));
+        Line price = page.declare("budget_price", "Price of a unit", YEARLY, Kind.NUMBER, List.of(axis), "");
+        Line value = page.line("budget_value", "Value", YEARLY, amounts);
+        builder.define(price, when(quantity.isPositive(), value.over(quantity), none(YEARLY)));
+        return value;
     }
 
     private void perUnit(BudgetTotals totals, List<Line> sums, Grounds g) {

@@ -11,9 +11,8 @@ import org.benchmetre.budget.Schedule;
 
 /**
  * The single entries of a budget, gathered by what they are about. A subject names entries; all others stand with those of their
- * schedule, so that a new entry finds its place by itself. The ends of a usual range stand in the row of
- * the entry they belong to. Entries of a
- * schedule of which no subject names anything stand under its own title, last.
+ * schedule, so that a new entry finds its place by itself. The ends of a usual range stand in the row of the
+ * entry they belong to. Entries of a schedule of which no subject names anything stand under its own title, last.
  */
 final class Subjects {
 
@@ -30,6 +29,8 @@ final class Subjects {
             new Subject(
                     "Planting and crop",
                     "stock_choice",
+                    "planting_month",
+                    "plant_price_level",
                     "planting_pattern",
                     "crops_per_year",
                     "yield_per_plant",
@@ -72,9 +73,11 @@ final class Subjects {
                     "design_temperature",
                     "solar_transmission",
                     "fan_power",
+                    "heating_use",
                     "electricity_price"),
             new Subject("Selling", "receipts_by", "second_grade_price"),
-            new Subject("Labour", "wage_general", "install_wage", "picking_rate", "hours_per_person_month"),
+            new Subject(
+                    "Labour", "wage_level", "wage_general", "install_wage", "picking_rate", "hours_per_person_month"),
             new Subject(
                     "Money and plan",
                     "plan_year",
@@ -84,6 +87,7 @@ final class Subjects {
                     "insurance_rate",
                     "property_tax_rate",
                     "contingency_share",
+                    "parts_price_level",
                     "management_cost",
                     "management_by",
                     "office_cost",

@@ -57,7 +57,8 @@ public final class AnswerSentences {
         Line outcome = s.textLine("answer_outcome", "What is left", outcome());
         s.textLine("answer_cost_and_return", "Cost and return", costAndReturn(cost, outcome));
         s.textLine("answer_break_even", "Break-even", breakEven(s, evens));
-        s.textLine("money_sentence", "Where the money of a metre goes", whoTakesIt(money, outcome));
+        Line receipts = s.textLine("money_receipts", "What a metre brings in", ofReceipts());
+        s.textLine("money_sentence", "Where the money of a metre goes", whoTakesIt(receipts, money, outcome));
     }
 
     private Formula amount(Formula number) {
@@ -128,14 +129,18 @@ public final class AnswerSentences {
                 text("There is no fruit to sell, so no price covers the costs."));
     }
 
-    private Formula whoTakesIt(MoneyOfAMetre money, Line outcome) {
+    private Formula ofReceipts() {
         Formula receipts = accounts.receipts();
+        return when(
+                receipts.isPositive(),
+                joined(text("Of "), amount(receipts), text(" " + currency + " a metre and year, ")),
+                text("Nothing comes in; a year, in " + currency + " a metre, "));
+    }
+
+    private Formula whoTakesIt(Line receipts, MoneyOfAMetre money, Line outcome) {
         Formula labour = money.ofMetre(MoneyOfAMetre.HARVEST_LABOUR).plus(money.ofMetre(MoneyOfAMetre.OTHER_LABOUR));
         return joined(
-                when(
-                        receipts.isPositive(),
-                        joined(text("Of "), amount(receipts), text(" " + currency + " a metre and year, ")),
-                        text("Nothing comes in; a year, in " + currency + " a metre, ")),
+                receipts,
                 text("labour takes "),
                 amount(labour),
                 text(", heat and power "),

@@ -115,7 +115,8 @@ public final class ShownTable {
     }
 
     /**
-     * The words above a column, with the unit where all its numbers have one that is not told yet.
+     * The words above a column, with the unit where all its numbers have one that is not told yet. The price of a product is for
+     * whatever its row counts and has none.
      *
      * @param column from 0
      * @return words, or the empty text
@@ -123,7 +124,7 @@ public final class ShownTable {
     public String heading(int column) {
         String words = table.columns().get(column).heading();
         List<Unit> units = units(column);
-        boolean wanted = one.isEmpty() && units.size() == 1 && !names(units.get(0));
+        boolean wanted = column != price && one.isEmpty() && units.size() == 1 && !names(units.get(0));
         return wanted ? cells.withUnit(words, units.get(0)) : words;
     }
 

@@ -67,7 +67,8 @@ class EntriesHaveOneHomeTest {
                 .filter(line -> line.axes().isEmpty() && !budget.isEnd(line))
                 .toList();
         assertThat(singles).hasSizeGreaterThan(150);
-        assertThat(kept(budget).stream().filter(budget::isEnd))
+        assertThat(kept(budget).stream().filter(line -> line.axes().isEmpty() && budget.isEnd(line)))
+                .isNotEmpty()
                 .allMatch(end -> singles.stream()
                         .anyMatch(line -> budget.ends(line)
                                 .filter(ends -> ends.low() == end || ends.high() == end)
@@ -180,9 +181,9 @@ class EntriesHaveOneHomeTest {
     }
 
     @Test
-    void names_of_pages_differ_and_questions_are_asked() {
+    void names_of_pages_differ_and_each_says_what_it_answers() {
         List<Page> pages = FarmPages.of(Sample.troughHouse());
         assertThat(pages.stream().map(Page::name)).doesNotHaveDuplicates().startsWith("Answer");
-        assertThat(pages.stream().map(Page::question)).allMatch(question -> question.contains("?"));
+        assertThat(pages.stream().map(Page::question)).noneMatch(String::isBlank);
     }
 }
