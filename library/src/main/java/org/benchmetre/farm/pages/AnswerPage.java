@@ -24,8 +24,8 @@ import org.benchmetre.page.Tone;
 final class AnswerPage {
 
     private static final int CHART_ROWS = 13;
-    private static final List<Integer> LEFT = List.of(23, 21, 13);
-    private static final List<Integer> RIGHT = List.of(27, 9, 8, 8, 8, 8, 8, 8, 10);
+    private static final List<Integer> LEFT = List.of(21, 29, 12);
+    private static final List<Integer> RIGHT = List.of(26, 9, 7, 7, 7, 7, 7, 7, 9);
 
     private AnswerPage() {}
 
