@@ -150,6 +150,9 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
 
     /**
      * What decides the order of the rows of the axis.
+     * =======
+     * What decides the order of the rows of the axis.
+     * >>>>>>> slim/main
      *
      * @return empty for the order given
      */
