@@ -107,7 +107,7 @@ final class Homes {
         if (!form.keysOf().isEmpty()) {
             return labelsOf(form) != null && areTellable(labelsOf(form));
         }
-        return form.words().stream().anyMatch(word -> !form.shown(word).equalsIgnoreCase(word));
+        return form.words().stream().anyMatch(word -> !form.label(word).equals(word));
     }
 
     /** The line that names the rows whose keys an entry takes; null where none does. */
@@ -142,7 +142,7 @@ final class Homes {
         }
         TextForm form = budget.entry(line).orElseThrow().form();
         if (form.keysOf().isEmpty()) {
-            return form.shown(text);
+            return form.label(text);
         }
         int row = IntStream.range(0, axisOf(form).size())
                 .filter(i -> figures.text(keysOf(form), i).equalsIgnoreCase(text))
