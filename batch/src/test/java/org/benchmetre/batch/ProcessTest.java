@@ -58,8 +58,8 @@ class ProcessTest {
         List<String> machine = List.of("-Dfile.encoding=ISO-8859-1", "-Duser.language=de", "-Duser.country=DE");
 
         assertThat(output(machine, 0, "price", Ran.SAMPLE.toString()))
-                .contains("Per m² of floor")
-                .containsPattern("Per metre of bench +[0-9]+\\.[0-9]{2}");
+                .containsPattern("Per +metre +foot +plant +m² ")
+                .containsPattern("Receipts +[0-9]+\\.[0-9]{2}");
     }
 
     @Test

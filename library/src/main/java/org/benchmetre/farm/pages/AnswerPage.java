@@ -52,7 +52,7 @@ final class AnswerPage {
                         lever(budget, "Pattern", "planting_pattern"),
                         lever(budget, "Spacing", "plant_spacing"),
                         lever(budget, "Fruit per plant", "yield_per_plant"),
-                        lever(budget, "Price level of fruit", "price_level"),
+                        lever(budget, "Fruit price level", "price_level"),
                         lever(budget, "Picking rate", "picking_rate"),
                         lever(budget, "Level of wages", "wage_level"),
                         lever(budget, "Heating", "heating_use"),
