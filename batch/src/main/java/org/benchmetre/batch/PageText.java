@@ -39,13 +39,24 @@ final class PageText implements BlockVisitor<String> {
     private final ShownCells cells;
     private final EntryText entries;
     private final boolean cautionsInFull;
+    private final boolean isShort;
 
     PageText(Figures figures, boolean cautionsInFull) {
+        this(figures, cautionsInFull, false);
+    }
+
+    private PageText(Figures figures, boolean cautionsInFull, boolean isShort) {
         this.figures = figures;
         this.budget = figures.budget();
         this.cells = new ShownCells(figures);
         this.entries = new EntryText(figures);
         this.cautionsInFull = cautionsInFull;
+        this.isShort = isShort;
+    }
+
+    /** The same without tables that a sentence of the page tells. */
+    PageText shortened() {
+        return new PageText(figures, cautionsInFull, true);
     }
 
     /** A page from its name and question to its last block. */
@@ -131,7 +142,7 @@ final class PageText implements BlockVisitor<String> {
 
     @Override
     public String table(Table block) {
-        return new TableText(cells, block).toString();
+        return isShort && block.isTold() ? "" : new TableText(cells, block).toString();
     }
 
     @Override

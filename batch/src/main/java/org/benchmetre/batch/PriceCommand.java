@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
                 "Prints what a metre of bench costs and returns, what decides and what is left out, or another page.")
 final class PriceCommand extends ScenarioCommand {
 
-    /** What a console shows at once; a first page that is longer has no empty lines. */
+    /** What a console shows at once; a first page that is longer has no empty lines, and no table that a sentence tells. */
     private static final int SCREEN = 40;
 
     @ArgGroup(exclusive = true)
@@ -48,7 +48,8 @@ final class PriceCommand extends ScenarioCommand {
     private String page(Plan plan) {
         PageShelf shelf = new PageShelf(plan.pages());
         String name = output.page == null ? shelf.first() : output.page;
-        String drawn = shelf.drawn(name, new PageText(plan.figures(), cautions.inFull()))
+        PageText drawer = new PageText(plan.figures(), cautions.inFull());
+        String drawn = shelf.drawn(name, output.page == null ? drawer.shortened() : drawer)
                 .orElseThrow(() -> usage(shelf.missing(name)));
         String text = drawn + shelf.others(name);
         boolean tight =

@@ -131,7 +131,28 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
     }
 
     /**
+     * The same table, which is left out where room is short, since a sentence of the page tells the most of it.
+     *
+     * @return the table
+     */
+    public Table told() {
+        return new Table(title, axis, columns, rows, rules.toldElsewhere(), note);
+    }
+
+    /**
+     * Whether it is left out where room is short.
+     *
+     * @return true where a sentence tells the most of it
+     */
+    public boolean isTold() {
+        return rules.told();
+    }
+
+    /**
      * What decides the order of the rows of the axis.
+     * =======
+     * What decides the order of the rows of the axis.
+     * >>>>>>> slim/main
      *
      * @return empty for the order given
      */

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.pages;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
@@ -9,6 +8,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.FixedWords;
@@ -24,8 +24,8 @@ import org.benchmetre.page.Tone;
 final class AnswerPage {
 
     private static final int CHART_ROWS = 14;
-    private static final List<Integer> LEFT = List.of(23, 23, 13);
-    private static final List<Integer> RIGHT = List.of(26, 9, 8, 8, 8, 8, 8, 8, 10);
+    private static final List<Integer> LEFT = List.of(21, 29, 12);
+    private static final List<Integer> RIGHT = List.of(26, 9, 7, 7, 7, 7, 7, 7, 9);
 
     private AnswerPage() {}
 
@@ -52,7 +52,7 @@ final class AnswerPage {
                         lever(budget, "Pattern", "planting_pattern"),
                         lever(budget, "Spacing", "plant_spacing"),
                         lever(budget, "Fruit per plant", "yield_per_plant"),
-                        lever(budget, "Price level of fruit", "price_level"),
+                        lever(budget, "Fruit price level", "price_level"),
                         lever(budget, "Picking rate", "picking_rate"),
                         lever(budget, "Level of wages", "wage_level"),
                         lever(budget, "Heating", "heating_use"),
@@ -128,8 +128,8 @@ final class AnswerPage {
                 Chart.Shape.STACKED_BARS,
                 List.of(money),
                 money.axes().get(1),
-                Optional.empty(),
-                CHART_ROWS,
-                "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money.");
+                ChartLook.of(
+                        CHART_ROWS,
+                        "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money."));
     }
 }
