@@ -90,8 +90,7 @@ class ArchitectureTest {
                 .whereLayer("scenario")
                 .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "farm")
                 .whereLayer("run")
-                .mayOnlyBeAccessedByLayers(
-                        "front door", "review", "comparison", "workbook", "page shown", "decision")
+                .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "workbook", "page shown", "decision")
                 .whereLayer("graph")
                 .mayOnlyBeAccessedByLayers(
                         "front door",

@@ -302,7 +302,7 @@ final class BlockPlanner implements BlockVisitor<Void> {
     public Void words(FixedWords block) {
         title(block.title());
         plan.add(words(0, block.text(), said(block.tone())).until(lastColumn()));
-        row += 2;
+        row++;
         return null;
     }
 
@@ -335,7 +335,6 @@ final class BlockPlanner implements BlockVisitor<Void> {
                     .until(lastColumn()));
             row++;
         }
-        row++;
         return null;
     }
 

@@ -47,7 +47,7 @@ final class PagePlan {
     private static final double MORE_THAN_WIDE = 1.08;
 
     private static final int GAP = 2;
-    private static final int SOURCE_WIDTH = 44;
+    private static final int SOURCE_WIDTH = 52;
 
     private final Page page;
     private final List<Page> all;

@@ -13,16 +13,17 @@ import java.util.List;
  */
 record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks) {
 
-    /** Letters of ten points have eight and a little more. */
-    private static final int LEAST_SCALE = 81;
+    /** Letters of ten points have eight. */
+    private static final int LEAST_SCALE = 80;
 
     private static final int FULL = 100;
     /** Points across a letter of the usual size: a digit of Arial at ten points, as the program counts that makes it widest. */
     private static final double POINTS_OF_A_LETTER = 5.6;
     /** What programs differ in. */
     private static final double SAFE = 0.985;
-    /** A break between blocks may leave so much of a sheet of paper empty. */
+
     private static final double MOST_WASTED = 0.55;
+    private static final double LITTLE_WASTED = 0.1;
 
     /**
      * Rows and columns of a page.
@@ -32,7 +33,13 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
      * @param headRow the row that is repeated, or -1
      * @param spans blocks
      */
-    record Extent(List<Integer> widths, double[] points, int headRow, List<Span> spans) {}
+    record Extent(List<Integer> widths, double[] points, int headRow, List<Span> spans) {
+
+        /** A break between blocks may leave so much of a sheet of paper empty: little where headings are repeated. */
+        double mostWasted() {
+            return headRow < 0 ? MOST_WASTED : LITTLE_WASTED;
+        }
+    }
 
     /**
      * Rows of one block.
@@ -101,7 +108,7 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
         for (int i = start; i < between; i++) {
             kept += extent.points[i];
         }
-        if (between > start && kept >= room * (1 - MOST_WASTED)) {
+        if (between > start && kept >= room * (1 - extent.mostWasted())) {
             return between;
         }
         int whole = row;

@@ -89,6 +89,10 @@ final class SamplePages {
 
     private static Chart chart(Budget budget, Chart.Shape shape, Line values, Axis along, Optional<Line> order) {
         return new Chart(
-                budget.line("way_sentence"), shape, List.of(values), along, new ChartLook(12, "Costs of parts as " + shape, order));
+                budget.line("way_sentence"),
+                shape,
+                List.of(values),
+                along,
+                new ChartLook(12, "Costs of parts as " + shape, order));
     }
 }
