@@ -1,7 +1,6 @@
 package org.benchmetre.farm.pages;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
@@ -9,6 +8,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.FixedWords;
@@ -128,8 +128,8 @@ final class AnswerPage {
                 Chart.Shape.STACKED_BARS,
                 List.of(money),
                 money.axes().get(1),
-                Optional.empty(),
-                CHART_ROWS,
-                "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money.");
+                ChartLook.of(
+                        CHART_ROWS,
+                        "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money."));
     }
 }

@@ -4,12 +4,12 @@ import static org.benchmetre.farm.pages.Placed.cell;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
@@ -114,6 +114,6 @@ final class CalendarPage {
         List<Line> values = Arrays.stream(ids).map(budget::line).toList();
         Axis axis = values.get(0).axes().get(0);
         return new Chart(
-                budget.line(sentence), Chart.Shape.COLUMNS, values, axis, Optional.empty(), CHART_ROWS, alternative);
+                budget.line(sentence), Chart.Shape.COLUMNS, values, axis, ChartLook.of(CHART_ROWS, alternative));
     }
 }

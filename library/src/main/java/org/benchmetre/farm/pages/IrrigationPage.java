@@ -3,7 +3,6 @@ package org.benchmetre.farm.pages;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -14,6 +13,7 @@ import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.FigureList;
@@ -176,9 +176,9 @@ final class IrrigationPage {
                         Chart.Shape.STACKED_BARS,
                         List.of(cost),
                         ways,
-                        Optional.empty(),
-                        13 + ways.filled(),
-                        "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause."));
+                        ChartLook.of(
+                                13 + ways.filled(),
+                                "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause.")));
     }
 
     private List<Block> cautions() {
