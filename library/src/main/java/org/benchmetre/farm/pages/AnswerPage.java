@@ -37,10 +37,7 @@ final class AnswerPage {
                 .foot(
                         new CautionList("Cautions", budget.cautions(), false),
                         new FixedWords(
-                                "",
-                                "Prices carry their year and source: replace invented ones by quotations before money is spent "
-                                        + "or lent. Cautions in full: Sources and safety.",
-                                Tone.FAINT));
+                                "", "Replace invented prices by quotations before you spend or lend.", Tone.FAINT));
     }
 
     private static Levers levers(Budget budget) {
@@ -52,7 +49,7 @@ final class AnswerPage {
                         lever(budget, "Pattern", "planting_pattern"),
                         lever(budget, "Spacing", "plant_spacing"),
                         lever(budget, "Fruit per plant", "yield_per_plant"),
-                        lever(budget, "Price level of fruit", "price_level"),
+                        lever(budget, "Fruit price level", "price_level"),
                         lever(budget, "Picking rate", "picking_rate"),
                         lever(budget, "Level of wages", "wage_level"),
                         lever(budget, "Heating", "heating_use"),
