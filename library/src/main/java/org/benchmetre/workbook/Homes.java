@@ -137,6 +137,11 @@ final class Homes {
 
     /** What is typed for a text of an entry. */
     String shown(Line line, String text) {
+        return has(line) ? onPage(line, text) : text;
+    }
+
+    /** What is typed for a text of an entry that stands on a page. */
+    String onPage(Line line, String text) {
         if (text.isEmpty() || budget.entry(line).isEmpty() || !findWorded(line)) {
             return text;
         }
