@@ -38,8 +38,12 @@ final class TableText {
                 .anyMatch(words -> !words.isEmpty() && !words.equals(Decimals.DASH));
     }
 
+    /** Empty where every row is folded away. */
     @Override
     public String toString() {
+        if (!looked.rows().isEmpty() && looked.rows().stream().allMatch(looked::isFolded)) {
+            return "";
+        }
         boolean titled = !tight && !looked.title().isEmpty();
         TextTable text = new TextTable(columns.stream().map(this::heading).toList(), 1);
         if (tight) {

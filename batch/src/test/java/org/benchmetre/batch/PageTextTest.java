@@ -180,7 +180,7 @@ class PageTextTest {
 
         assertThat(drawn(table).lines())
                 .containsExactly(
-                        "Over, USD",
+                        "Over, m",
                         "Down: Length of a bench, m. Across: Spacing, m.",
                         "       0.0762   0.1524",
                         "-----------------------",
