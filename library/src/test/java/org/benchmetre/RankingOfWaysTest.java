@@ -104,7 +104,7 @@ class RankingOfWaysTest {
             assertThat(f.text("irrigation_reason_" + reason)).isEqualTo("No other system is in the ranking.");
         }
         assertThat(texts(f, "flip_value")).contains("only one system").containsOnly("only one system", "");
-        assertThat(texts(f, "flip_to")).contains("-").containsOnly("-", "");
+        assertThat(texts(f, "flip_to")).contains("–").containsOnly("–", "");
         assertThat(f.number("partial_net")).isZero();
         assertThat(f.text("irrigation_doubt_flips")).startsWith("No doubtful entry");
     }

@@ -73,8 +73,8 @@ class PageTextTest {
         assertThat(drawn(levers).lines())
                 .containsExactly(
                         "Change here",
-                        "Length of a bench  1,200 m                          Main part  Clip",
-                        "Spacing            6 in                             Title      Own house");
+                        "Length of a bench  1,200 m                         Main part  Clip",
+                        "Spacing            6 in                            Title      Own house");
     }
 
     @Test
@@ -181,14 +181,13 @@ class PageTextTest {
 
         assertThat(drawn(table).lines())
                 .containsExactly(
-                        "Over",
-                        "Across: Spacing, m",
-                        "   Length of a  0.0762   0.1524",
-                        "      bench, m",
-                        "--------------------------------",
-                        "           600     143     -314",
-                        "         1,200     743     [286]",
-                        "         1,800   1,343      886",
+                        "Over, m",
+                        "Down: Length of a bench, m. Across: Spacing, m.",
+                        "       0.0762   0.1524",
+                        "-----------------------",
+                        "  600     143     -314",
+                        "1,200     743     [286]",
+                        "1,800   1,343      886",
                         "In brackets: the plan as entered. A minus is a loss.");
     }
 
@@ -305,6 +304,6 @@ class PageTextTest {
         assertThat(shelf.drawn("tobuy", drawer)).isEqualTo(Optional.empty());
         assertThat(shelf.missing("tobuy"))
                 .isEqualTo("There is no page \"tobuy\", did you mean to-buy? Pages: to-buy, entries, all.");
-        assertThat(shelf.others("to buy")).isEqualTo("Other pages (--page NAME): entries, all. Every digit: --csv.\n");
+        assertThat(shelf.others("to buy")).isEqualTo("Other pages (--page NAME): entries, all; as data: --csv.\n");
     }
 }

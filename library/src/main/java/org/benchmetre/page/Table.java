@@ -131,28 +131,17 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
     }
 
     /**
-     * The same table, which is left out where room is short, since a sentence of the page tells the most of it.
+     * The same table, a row of whose axis is nothing where a line is zero, whatever else it tells.
      *
+     * @param line of one of the table's columns
      * @return the table
      */
-    public Table told() {
-        return new Table(title, axis, columns, rows, rules.toldElsewhere(), note);
-    }
-
-    /**
-     * Whether it is left out where room is short.
-     *
-     * @return true where a sentence tells the most of it
-     */
-    public boolean isTold() {
-        return rules.told();
+    public Table nothingWithout(Line line) {
+        return new Table(title, axis, columns, rows, rules.decisive(line), note);
     }
 
     /**
      * What decides the order of the rows of the axis.
-     * =======
-     * What decides the order of the rows of the axis.
-     * >>>>>>> slim/main
      *
      * @return empty for the order given
      */
@@ -183,9 +172,13 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
                     .toList();
         }
         return columns.stream()
-                .filter(column -> column.line().kind() == Kind.NUMBER && !isFactor(column))
+                .filter(column -> column.line().kind() == Kind.NUMBER && decides(column))
                 .map(column -> column.cell(axis, row.index()))
                 .toList();
+    }
+
+    private boolean decides(Column column) {
+        return rules.decisive().isEmpty() ? !isFactor(column) : rules.decisive().contains(column.line());
     }
 
     private boolean isFactor(Column column) {

@@ -37,10 +37,7 @@ final class AnswerPage {
                 .foot(
                         new CautionList("", budget.cautions(), false),
                         new FixedWords(
-                                "",
-                                "Prices carry their year and source: replace invented ones by quotations before money is spent "
-                                        + "or lent. Cautions in full: Sources and safety.",
-                                Tone.FAINT));
+                                "", "Replace invented prices by quotations before you spend or lend.", Tone.FAINT));
     }
 
     private static Levers levers(Budget budget) {
@@ -69,6 +66,7 @@ final class AnswerPage {
         return new Sentences(List.of(
                 new Sentence(budget.line("answer_cost_and_return"), Tone.LEAD),
                 new Sentence(budget.line("left_out_sentence"), Tone.WARNING),
+                new Sentence(budget.line("calendar_no_heat"), Tone.WARNING),
                 new Sentence(budget.line("irrigation_verdict"), Tone.PLAIN),
                 new Sentence(budget.line("answer_break_even"), Tone.PLAIN),
                 new Sentence(budget.line("doubt_sentence"), Tone.PLAIN)));

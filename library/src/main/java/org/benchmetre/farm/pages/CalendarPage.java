@@ -76,19 +76,18 @@ final class CalendarPage {
                 cell(budget, "receipts_total"),
                 cell(budget, "cash_out_year"),
                 null);
-        String money = ", " + budget.currency();
         Table table = Table.of(
                 "The crop year, month by month",
                 axis,
                 Column.of("Month", name),
                 Column.of("Year", budget.line("season_year")),
-                Column.of("Fruit, kg", budget.line("season_fruit")),
-                Column.of("Labour, h", budget.line("season_hours")),
+                Column.of("Fruit", budget.line("season_fruit")),
+                Column.of("Labour", budget.line("season_hours")),
                 Column.of("People", budget.line("season_people")),
-                Column.of("Water, m³", budget.line("season_water")),
-                Column.of("Heat, kWh", budget.line("season_heat")),
-                Column.of("Cash in" + money, budget.line("season_receipts")),
-                Column.of("Cash out" + money, budget.line("season_cash_out")),
+                Column.of("Water", budget.line("season_water")),
+                Column.of("Heat", budget.line("season_heat")),
+                Column.of("Cash in", budget.line("season_receipts")),
+                Column.of("Cash out", budget.line("season_cash_out")),
                 Column.of("Cash so far", budget.line("season_cash_so_far")));
         return table.rows(
                 Placed.with(table.rows(), TableRow.single("Total", total).total()));

@@ -22,7 +22,6 @@ final class DoubtBlock {
                         Column.of("Usual range", budget.line("swing_range")),
                         Column.of("Moves returns by", budget.line("swing_size")))
                 .largestFirst(budget.line("swing_size"))
-                .most(ROWS)
-                .told();
+                .most(ROWS);
     }
 }

@@ -88,7 +88,8 @@ final class ToBuyPage {
                         Column.of("Left", budget.line("material_left")),
                         Column.of("Value left", budget.line("material_left_value")),
                         Column.of("Supplier", budget.line("material_supplier")))
-                .rows(rows);
+                .rows(rows)
+                .nothingWithout(budget.line("material_purchase_cost"));
     }
 
     private static List<CellRef> singles(Budget budget, String freight, String cost, String left) {

@@ -47,7 +47,7 @@ final class WhatIfPage {
 
     private static CaseTable fruitAndPrice(Budget budget) {
         return new CaseTable(
-                "Returns above total cost, by fruit per plant (down) and price of fruit (across)",
+                "Returns, by fruit per plant (down) and price of fruit (across)",
                 budget.line("whatif_returns"),
                 budget.line("whatif_yield"),
                 budget.line("whatif_price"),
@@ -59,7 +59,7 @@ final class WhatIfPage {
         Line down = budget.line("second_down_value");
         Line across = budget.line("second_across_value");
         return new CaseTable(
-                "Returns above total cost, by " + within(down) + " (down) and " + within(across) + " (across)",
+                "Returns, by " + within(down) + " (down) and " + within(across) + " (across)",
                 budget.line("second_returns"),
                 down,
                 across,
