@@ -40,7 +40,7 @@ class SampleWorkbooksTest {
         List<String> differences = new ArrayList<>();
         for (Path scenario : SCENARIOS) {
             Budget budget = Benchmetre.read(scenario).budget();
-            PoiReferee referee = new PoiReferee(budget);
+            PoiReferee referee = new PoiReferee(budget, FarmWorkbook.setup(budget));
             cases(budget).forEach(referee::add);
             referee.differences().stream().map(told -> scenario + ", " + told).forEach(differences::add);
         }
@@ -53,7 +53,7 @@ class SampleWorkbooksTest {
         LibreOfficeReferee referee = new LibreOfficeReferee(folder);
         for (Path scenario : SCENARIOS) {
             Budget budget = Benchmetre.read(scenario).budget();
-            LibreOfficeReferee.Book book = referee.book(budget);
+            LibreOfficeReferee.Book book = referee.book(budget, FarmWorkbook.setup(budget));
             cases(budget).forEach(book::add);
         }
         assertThat(referee.differences()).isEmpty();

@@ -101,7 +101,7 @@ class SecondCropTest {
     @Test
     void poi_recalculates_its_workbook_to_the_same_figures() throws IOException {
         Budget budget = HOUSE.budget();
-        PoiReferee referee = new PoiReferee(budget);
+        PoiReferee referee = new PoiReferee(budget, FarmWorkbook.setup(budget));
         cases(budget).forEach(referee::add);
         assertThat(referee.differences()).isEmpty();
     }
@@ -111,7 +111,7 @@ class SecondCropTest {
         LibreOfficeReferee.require();
         Budget budget = HOUSE.budget();
         LibreOfficeReferee referee = new LibreOfficeReferee(folder);
-        LibreOfficeReferee.Book book = referee.book(budget);
+        LibreOfficeReferee.Book book = referee.book(budget, FarmWorkbook.setup(budget));
         cases(budget).forEach(book::add);
         assertThat(referee.differences()).isEmpty();
     }

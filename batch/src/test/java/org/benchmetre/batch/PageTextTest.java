@@ -135,6 +135,9 @@ class PageTextTest {
         assertThat(drawn(table.largestFirst(farm.partCost)))
                 .containsSubsequence("Pump", "Clip", "Film          –", "All");
         assertThat(drawn(table)).containsSubsequence("Film", "Clip", "Pump");
+        assertThat(drawn(table.largestFirst(farm.partCost).most(2)))
+                .containsSubsequence("Pump", "Clip", "All")
+                .doesNotContain("Film");
     }
 
     @Test

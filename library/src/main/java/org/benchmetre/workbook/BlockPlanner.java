@@ -58,7 +58,8 @@ final class BlockPlanner implements BlockVisitor<Void> {
 
     private void title(String words) {
         if (!words.isEmpty()) {
-            plan.add(PageCell.of(row++, column(0), new PageCell.Plain(words), Look.Role.HEADING));
+            plan.add(PageCell.of(row++, column(0), new PageCell.Plain(words), Look.Role.HEADING)
+                    .until(lastColumn()));
         }
     }
 
@@ -103,6 +104,11 @@ final class BlockPlanner implements BlockVisitor<Void> {
         }
         row++;
         return null;
+    }
+
+    /** A sentence that says nothing as written has no ground. */
+    private Look.Role said(Sentence sentence) {
+        return plan.isEmpty(sentence.text()) ? Look.Role.UNSAID : said(sentence.tone());
     }
 
     private static Look.Role said(Tone tone) {
@@ -296,7 +302,7 @@ final class BlockPlanner implements BlockVisitor<Void> {
     public Void words(FixedWords block) {
         title(block.title());
         plan.add(words(0, block.text(), said(block.tone())).until(lastColumn()));
-        row += 2;
+        row++;
         return null;
     }
 
@@ -329,7 +335,6 @@ final class BlockPlanner implements BlockVisitor<Void> {
                     .until(lastColumn()));
             row++;
         }
-        row++;
         return null;
     }
 

@@ -62,7 +62,7 @@ final class Drawing {
         int end = first ? contents(page, pen) : page.end();
         pen.finish();
         charts.draw(page);
-        double points = IntStream.range(0, end).mapToDouble(pen::pointsOf).sum();
+        double[] points = IntStream.range(0, end).mapToDouble(pen::pointsOf).toArray();
         finish.page(sheet, page, points);
     }
 

@@ -107,7 +107,7 @@ final class Homes {
         if (!form.keysOf().isEmpty()) {
             return labelsOf(form) != null && areTellable(labelsOf(form));
         }
-        return form.words().stream().anyMatch(word -> !form.shown(word).equalsIgnoreCase(word));
+        return form.words().stream().anyMatch(word -> !form.label(word).equals(word));
     }
 
     /** The line that names the rows whose keys an entry takes; null where none does. */
@@ -137,12 +137,17 @@ final class Homes {
 
     /** What is typed for a text of an entry. */
     String shown(Line line, String text) {
+        return has(line) ? onPage(line, text) : text;
+    }
+
+    /** What is typed for a text of an entry that stands on a page. */
+    String onPage(Line line, String text) {
         if (text.isEmpty() || budget.entry(line).isEmpty() || !findWorded(line)) {
             return text;
         }
         TextForm form = budget.entry(line).orElseThrow().form();
         if (form.keysOf().isEmpty()) {
-            return form.shown(text);
+            return form.label(text);
         }
         int row = IntStream.range(0, axisOf(form).size())
                 .filter(i -> figures.text(keysOf(form), i).equalsIgnoreCase(text))

@@ -54,6 +54,8 @@ record Look(Role role, String format, boolean literal, boolean shrinks) {
         SENTENCE,
         /** A sentence that something is missing or wrong. */
         ALERT,
+        /** A sentence that is empty as written. */
+        UNSAID,
         /** A heading inside a table. */
         SECTION,
         /** What a row of a page is called. */

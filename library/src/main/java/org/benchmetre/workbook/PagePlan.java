@@ -24,6 +24,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
+import org.benchmetre.page.Chart;
 import org.benchmetre.page.Decimals;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
@@ -39,17 +40,14 @@ import org.benchmetre.page.shown.ShownTable;
 final class PagePlan {
 
     /** Letters across a page that is read without a glass, on a screen and in print. */
-    static final int WIDTH = 165;
+    static final int WIDTH = 156;
 
     private static final int FIRST_ROW = 3;
-    /** How much wider than a page a sheet may be, so that letters of ten points print with eight. */
-    private static final double LEAST_SCALE = 1.05;
-
-    /** How small letters of ten points may be printed. */
-    static final double LEAST_PRINT = 0.805;
+    /** How much wider than a page a table may be and still print on one. */
+    private static final double MORE_THAN_WIDE = 1.08;
 
     private static final int GAP = 2;
-    private static final int SOURCE_WIDTH = 44;
+    private static final int SOURCE_WIDTH = 52;
 
     private final Page page;
     private final List<Page> all;
@@ -66,6 +64,7 @@ final class PagePlan {
     private final List<Watched> watched = new ArrayList<>();
     private final Map<Line, TablePlace> followed = new HashMap<>();
     private final Map<Axis, List<Integer>> order = new LinkedHashMap<>();
+    private final List<PrintPlan.Span> spans = new ArrayList<>();
     private int end;
 
     /**
@@ -132,7 +131,11 @@ final class PagePlan {
 
     private int stack(List<Block> blocks, List<Integer> columns, int row) {
         BlockPlanner planner = new BlockPlanner(this, columns, row);
-        blocks.forEach(block -> block.show(planner));
+        for (Block block : blocks) {
+            int first = planner.row();
+            block.show(planner);
+            spans.add(new PrintPlan.Span(first, planner.row(), block instanceof Chart));
+        }
         return planner.row();
     }
 
@@ -199,13 +202,13 @@ final class PagePlan {
 
     /** Whether a table is wider than a page. */
     boolean isWide() {
-        return pagesAcross() > 1;
+        return widths.stream().mapToInt(Integer::intValue).sum() > WIDTH * MORE_THAN_WIDE;
     }
 
-    /** Printed pages side by side that keep letters legible. */
-    int pagesAcross() {
-        int total = widths.stream().mapToInt(Integer::intValue).sum();
-        return Math.max(1, (int) Math.ceil(total / (WIDTH * LEAST_SCALE)));
+    /** What a printer is told of the page, whose rows are so tall. */
+    PrintPlan.Extent extent(double[] points) {
+        boolean repeats = page.kind() == Page.Kind.ENTRIES;
+        return new PrintPlan.Extent(widths, points, repeats ? firstHeadRow() : -1, spans);
     }
 
     /** The cells of a line in a sorted table of this page. */
@@ -262,6 +265,11 @@ final class PagePlan {
 
     boolean isHomedElsewhere(Line line) {
         return homes.has(line);
+    }
+
+    /** Whether a single text says nothing as written. */
+    boolean isEmpty(Line text) {
+        return figures.text(text, 0).isEmpty();
     }
 
     boolean isText(Line line) {
@@ -381,7 +389,7 @@ final class PagePlan {
             return SOURCE_WIDTH;
         }
         int longest = budget.given(line).stream()
-                .mapToInt(given -> homes.shown(line, given.text()).length())
+                .mapToInt(given -> homes.onPage(line, given.text()).length())
                 .max()
                 .orElse(0);
         return Math.min(20, Math.max(8, longest + 2));

@@ -14,9 +14,11 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 /** Writes cells of one sheet, and makes rows tall enough for the texts that wrap in them. */
 final class Pen {
 
-    private static final double LINE_POINTS = 12.9;
+    private static final double LINE_POINTS = 12;
+    /** How tall a row of one line is. */
+    private static final double ROW_POINTS = 12.4;
     /** Letters that the edges of a cell take. */
-    private static final double MARGIN = 2.2;
+    private static final double MARGIN = 2.0;
     /** Parts of a character in which widths are kept. */
     private static final double WIDTH_PARTS = 256;
 
@@ -30,6 +32,7 @@ final class Pen {
         this.sheet = sheet;
         this.grid = sheet.grid();
         this.styles = styles;
+        sheet.setDefaultRowHeightInPoints((float) ROW_POINTS);
     }
 
     /** The name of its sheet. */
@@ -161,7 +164,7 @@ final class Pen {
     /** Makes a row at least so tall. */
     void atLeast(int row, double points) {
         int lines = linesOfRow.getOrDefault(row, 1);
-        height(row, Math.max(points, lines * LINE_POINTS + 2));
+        height(row, Math.max(points, lines * LINE_POINTS + 1));
     }
 
     void height(int row, double points) {
@@ -172,12 +175,12 @@ final class Pen {
     /** How tall a row is. */
     double pointsOf(int row) {
         double set = grid.height(row);
-        return Double.isNaN(set) ? LINE_POINTS : set;
+        return Double.isNaN(set) ? ROW_POINTS : set;
     }
 
     /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */
     void finish() {
-        linesOfRow.forEach((row, lines) -> grid.height(row, Math.min(400, lines * LINE_POINTS + 2)));
+        linesOfRow.forEach((row, lines) -> grid.height(row, Math.min(400, lines * LINE_POINTS + 1)));
         sheet.validateMergedRegions();
     }
 }

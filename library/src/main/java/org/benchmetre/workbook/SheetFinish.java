@@ -12,9 +12,6 @@ final class SheetFinish {
     private static final int ANSWER_TAB = 0x33515C;
     private static final int ENTRIES_TAB = 0xC08A3E;
     private static final int WORKINGS_TAB = 0xB8C2C4;
-    private static final double POINTS_OF_AN_INCH = 72;
-    private static final double MARGIN_INCHES = 0.4;
-    private static final double FOOT_INCHES = 0.6;
     private static final double FOOTER_INCHES = 0.3;
     private static final int LONGEST_FOOTER = 60;
     /** Rows up to which headings are near enough to the top to stay in sight. */
@@ -28,7 +25,7 @@ final class SheetFinish {
         this.title = title.length() <= LONGEST_FOOTER ? title : title.substring(0, LONGEST_FOOTER - 3) + "...";
     }
 
-    void page(XSSFSheet sheet, PagePlan page, double points) {
+    void page(XSSFSheet sheet, PagePlan page, double[] points) {
         boolean entries = page.page().kind() == Page.Kind.ENTRIES;
         sheet.setTabColor(Styles.colour(entries ? ENTRIES_TAB : ANSWER_TAB));
         int head = page.firstHeadRow();
@@ -39,36 +36,34 @@ final class SheetFinish {
                 sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
             }
         }
-        print(sheet, page.pagesAcross(), pagesDown(page, points));
+        print(sheet);
+        PrintPlan plan = PrintPlan.of(page.extent(points), paper);
+        sheet.getPrintSetup().setScale((short) plan.scale());
+        plan.rowBreaks().forEach(sheet::setRowBreak);
+        plan.columnBreaks().forEach(sheet::setColumnBreak);
         protect(sheet);
-    }
-
-    /** As few pages as keep letters legible. */
-    private int pagesDown(PagePlan page, double points) {
-        double height = paper.shortPoints() - POINTS_OF_AN_INCH * (MARGIN_INCHES + FOOT_INCHES);
-        return (int) Math.max(1, Math.ceil(points * PagePlan.LEAST_PRINT / height));
     }
 
     void workings(XSSFSheet sheet) {
         sheet.setTabColor(Styles.colour(WORKINGS_TAB));
         sheet.setRowSumsBelow(false);
-        print(sheet, 1, 0);
+        print(sheet);
+        sheet.setFitToPage(true);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) 0);
         protect(sheet);
     }
 
-    private void print(XSSFSheet sheet, int pagesAcross, int pagesDown) {
+    private void print(XSSFSheet sheet) {
         sheet.setDisplayGridlines(false);
         PrintSetup print = sheet.getPrintSetup();
         print.setLandscape(true);
         print.setPaperSize(paper.code());
-        sheet.setFitToPage(true);
-        print.setFitWidth((short) pagesAcross);
-        print.setFitHeight((short) pagesDown);
         print.setFooterMargin(FOOTER_INCHES);
-        sheet.setMargin(PageMargin.LEFT, MARGIN_INCHES);
-        sheet.setMargin(PageMargin.RIGHT, MARGIN_INCHES);
-        sheet.setMargin(PageMargin.TOP, MARGIN_INCHES);
-        sheet.setMargin(PageMargin.BOTTOM, FOOT_INCHES);
+        sheet.setMargin(PageMargin.LEFT, Paper.SIDE_INCHES);
+        sheet.setMargin(PageMargin.RIGHT, Paper.SIDE_INCHES);
+        sheet.setMargin(PageMargin.TOP, Paper.SIDE_INCHES);
+        sheet.setMargin(PageMargin.BOTTOM, Paper.FOOT_INCHES);
         sheet.getFooter().setLeft(title.replace("&", "&&"));
         sheet.getFooter().setCenter("&A");
         sheet.getFooter().setRight("&P / &N");

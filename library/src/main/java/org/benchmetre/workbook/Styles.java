@@ -65,7 +65,7 @@ final class Styles {
     private static Letters letters(Look.Role role) {
         return switch (role) {
             case TITLE -> new Letters(16, true, false, SLATE);
-            case HEADING -> new Letters(12, true, false, SLATE);
+            case HEADING -> new Letters(11, true, false, SLATE);
             case NOTE -> new Letters(10, false, true, FADED);
             case HEAD, HEAD_NUMBER, BLOCK -> new Letters(10, true, false, INK);
             case SOLVED -> new Letters(10, false, true, SLATE);
@@ -81,7 +81,11 @@ final class Styles {
 
     private static void dress(XSSFCellStyle style, Look.Role role) {
         switch (role) {
-            case TITLE, HEADING, BLOCK -> style.setVerticalAlignment(VerticalAlignment.CENTER);
+            case TITLE, BLOCK -> style.setVerticalAlignment(VerticalAlignment.CENTER);
+            case HEADING -> {
+                style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+                style.setWrapText(true);
+            }
             case NOTE -> style.setWrapText(true);
             case HEAD -> head(style, HorizontalAlignment.LEFT);
             case HEAD_NUMBER, HEAD_UNIT -> head(style, HorizontalAlignment.RIGHT);
@@ -91,6 +95,10 @@ final class Styles {
             case FIGURE, USUAL -> figure(style);
             case LEAD, SENTENCE, ALERT -> {
                 fill(style, PANEL_FILL);
+                style.setWrapText(true);
+                align(style, HorizontalAlignment.LEFT);
+            }
+            case UNSAID -> {
                 style.setWrapText(true);
                 align(style, HorizontalAlignment.LEFT);
             }

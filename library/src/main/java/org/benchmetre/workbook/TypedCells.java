@@ -41,7 +41,7 @@ record TypedCells(WorkbookPlan plan) {
         String names;
         String words;
         if (form.keysOf().isEmpty()) {
-            names = plan.lists().range(form.words().stream().map(form::shown).toList());
+            names = plan.lists().range(form.labels());
             words = plan.lists().range(form.words());
         } else {
             Line labels = plan.homes().labelsOf(form);

@@ -84,7 +84,7 @@ final class Validations {
                     addresses.range(listed, listed.axes().get(0), Position.NONE));
         }
         return helper.createFormulaListConstraint(
-                plan.lists().range(worded ? entry.form().shown() : entry.allowed()));
+                plan.lists().range(worded ? entry.form().labels() : entry.allowed()));
     }
 
     /** Bounds in the unit of the cell that is typed in. */
@@ -144,7 +144,7 @@ final class Validations {
         boolean worded = plan.homes().isWorded(line);
         return !entry.form().keysOf().isEmpty()
                 ? "Choose one of the list."
-                : "Expected one of " + String.join(", ", worded ? entry.form().shown() : entry.allowed()) + ".";
+                : "Expected one of " + String.join(", ", worded ? entry.form().labels() : entry.allowed()) + ".";
     }
 
     private static String shortened(String text, int most) {

@@ -24,8 +24,8 @@ import org.benchmetre.page.Tone;
 final class AnswerPage {
 
     private static final int CHART_ROWS = 13;
-    private static final List<Integer> LEFT = List.of(23, 21, 13);
-    private static final List<Integer> RIGHT = List.of(27, 9, 8, 8, 8, 8, 8, 8, 10);
+    private static final List<Integer> LEFT = List.of(22, 26, 13);
+    private static final List<Integer> RIGHT = List.of(25, 8, 8, 8, 8, 8, 8, 8, 10);
 
     private AnswerPage() {}
 
@@ -35,7 +35,7 @@ final class AnswerPage {
                 .left(LEFT, levers(budget), DoubtBlock.top(budget))
                 .right(RIGHT, matrix(budget), chart(budget))
                 .foot(
-                        new CautionList("Cautions", budget.cautions(), false),
+                        new CautionList("", budget.cautions(), false),
                         new FixedWords(
                                 "",
                                 "Prices carry their year and source: replace invented ones by quotations before money is spent "
@@ -68,8 +68,7 @@ final class AnswerPage {
     private static Sentences sentences(Budget budget) {
         return new Sentences(List.of(
                 new Sentence(budget.line("answer_cost_and_return"), Tone.LEAD),
-                new Sentence(budget.line("left_out_warning"), Tone.WARNING),
-                new Sentence(budget.line("whole_budget_sentence"), Tone.PLAIN),
+                new Sentence(budget.line("left_out_sentence"), Tone.WARNING),
                 new Sentence(budget.line("irrigation_verdict"), Tone.PLAIN),
                 new Sentence(budget.line("answer_break_even"), Tone.PLAIN),
                 new Sentence(budget.line("doubt_sentence"), Tone.PLAIN)));

@@ -26,7 +26,7 @@ final class CalendarPage {
 
     private static final List<Integer> MONTHS = List.of(8, 7, 9, 9, 8, 9, 11, 11, 11, 11);
     private static final List<Integer> CASH = List.of(36, 9, 9);
-    private static final int CHART_ROWS = 18;
+    private static final int CHART_ROWS = 13;
 
     private CalendarPage() {}
 
@@ -40,18 +40,18 @@ final class CalendarPage {
                 .right(
                         CASH,
                         cash(budget),
-                        new FixedWords("", "Before loans and tax. Worn parts: see the plan's years.", Tone.FAINT))
-                .foot(
-                        new Sentences(List.of(
-                                sentence(budget, "calendar_evenly", Tone.FAINT),
-                                sentence(budget, "calendar_no_heat", Tone.WARNING),
-                                sentence(budget, "calendar_no_fruit", Tone.WARNING))),
+                        new FixedWords("", "Before loans and tax. Worn parts: see the plan's years.", Tone.FAINT),
                         chart(
                                 budget,
                                 "calendar_cash_shown",
                                 "Receipts and cash out in each month of the crop year, side by side.",
                                 "season_receipts",
-                                "season_cash_out"),
+                                "season_cash_out"))
+                .foot(
+                        new Sentences(List.of(
+                                sentence(budget, "calendar_evenly", Tone.FAINT),
+                                sentence(budget, "calendar_no_heat", Tone.WARNING),
+                                sentence(budget, "calendar_no_fruit", Tone.WARNING))),
                         chart(
                                 budget,
                                 "calendar_labour",

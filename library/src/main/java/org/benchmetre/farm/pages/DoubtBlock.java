@@ -19,8 +19,8 @@ final class DoubtBlock {
                         "What to doubt first",
                         label.axes().get(0),
                         Column.of("Entry", label),
-                        Column.of("usual range", budget.line("swing_range")),
-                        Column.of("moves returns by", budget.line("swing_size")))
+                        Column.of("Usual range", budget.line("swing_range")),
+                        Column.of("Moves returns by", budget.line("swing_size")))
                 .largestFirst(budget.line("swing_size"))
                 .most(ROWS);
     }

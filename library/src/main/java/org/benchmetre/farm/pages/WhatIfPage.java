@@ -91,9 +91,9 @@ final class WhatIfPage {
                         "Each entry alone",
                         swings,
                         Column.of("Entry", label),
-                        Column.of("usual range", budget.line("swing_range")),
-                        Column.of("at low", budget.line("swing_at_low")),
-                        Column.of("at high", budget.line("swing_at_high")))
+                        Column.of("Usual range", budget.line("swing_range")),
+                        Column.of("At low", budget.line("swing_at_low")),
+                        Column.of("At high", budget.line("swing_at_high")))
                 .largestFirst(budget.line("swing_size"))
                 .note("Change against the plan. The order is that of the figures as written; the figures are live.");
     }

@@ -88,7 +88,7 @@ public record ShownCells(Figures figures) {
         String shown = unit(unit);
         boolean said = COUNTS.matcher(shown).matches()
                 && (shown.contains("/") || words.toLowerCase(Locale.ROOT).contains(shown.toLowerCase(Locale.ROOT)));
-        if (said || shown.isEmpty()) {
+        if (said || shown.isEmpty() || words.endsWith(", " + shown)) {
             return words;
         }
         return words.isEmpty() ? shown : words + ", " + shown;
