@@ -47,8 +47,7 @@ class BudgetClosesTest {
             "total_cost",
             "returns_above_total",
             "yearly_cost_total",
-            "group_yearly_cost",
-            "group_yearly_share");
+            "group_yearly_cost");
 
     static Stream<SeededBlocks> samples() {
         return Stream.of(Sample.troughHouse(), Sample.containerHouse()).map(sample -> blocks(sample, SEEDS));
@@ -157,7 +156,6 @@ class BudgetClosesTest {
 
     private static void groupsAddToYearlyCost(SeededBlocks all, int seed) {
         Near.adds(all.of("yearly_cost_total", seed), "groups, case " + seed, all.along("group_yearly_cost", seed));
-        Near.adds(100, "shares, case " + seed, all.along("group_yearly_share", seed));
     }
 
     private static void same(SeededBlocks all, int seed, double row, String... figures) {
