@@ -127,8 +127,10 @@ final class IrrigationPage {
     /** Shares of failing outlets are small numbers and have a table of their own, so that each column keeps its digits. */
     private List<Block> flips() {
         return List.of(
-                flips("At which value of an entry the answer changes", key -> !key.startsWith(FAILING)),
-                flips("At which share of outlets failing in a year it changes", key -> key.startsWith(FAILING)),
+                flips(
+                        "Where the answer changes (entries that never do are folded away)",
+                        key -> !key.startsWith(FAILING)),
+                flips("Where it changes by outlets that fail in a year", key -> key.startsWith(FAILING)),
                 new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))));
     }
 
@@ -147,7 +149,8 @@ final class IrrigationPage {
                 .rows(IntStream.range(0, entries.filled())
                         .filter(row -> isShown.test(entries.keys().get(row)))
                         .mapToObj(row -> TableRow.at(row).ifAny())
-                        .toList());
+                        .toList())
+                .nothingWithout(line("flip_value"));
     }
 
     /** With one system there is nothing to compare. */
