@@ -29,16 +29,16 @@ class OddFarmsTest {
     private static final List<String> NO_NUMBERS = List.of("NaN", "Infinity", "null");
 
     private static final String HOUSE = """
-            line,value
-            plan_title,TITLE
-            plan_currency,CURRENCY
-            bench_count,10
-            bench_length,20 m
-            house_length,24 m
-            house_width,10 m
-            plant_spacing,15 cm
-            irrigation_choice,emitter
-            stock_choice,plug
+            line,value,unit
+            plan_title,TITLE,1
+            plan_currency,CURRENCY,1
+            bench_count,10,bench
+            bench_length,20,m
+            house_length,24,m
+            house_width,10,m
+            plant_spacing,15,cm
+            irrigation_choice,emitter,1
+            stock_choice,plug,1
             """;
 
     private static final String PARTS = """
@@ -92,16 +92,15 @@ class OddFarmsTest {
     Path folder;
 
     private Path farm(Odd odd) throws IOException {
-        String title =
-                switch (odd) {
-                    case LONG_TITLE -> "Berries ".repeat(25).strip();
-                    case TITLE_WITHOUT_SPACES -> "b".repeat(200);
-                    case RIGHT_TO_LEFT -> "בית תותים";
-                    default -> "Odd farm";
-                };
+        String title = switch (odd) {
+            case LONG_TITLE -> "Berries ".repeat(25).strip();
+            case TITLE_WITHOUT_SPACES -> "b".repeat(200);
+            case RIGHT_TO_LEFT -> "בית תותים";
+            default -> "Odd farm";
+        };
         String currency = odd == Odd.YEN ? "JPY" : "USD";
         String house = HOUSE.replace("TITLE", title).replace("CURRENCY", currency);
-        write("farm.csv", odd == Odd.NO_FRUIT_SOLD ? house + "yield_per_plant,0\n" : house);
+        write("farm.csv", odd == Odd.NO_FRUIT_SOLD ? house + "yield_per_plant,0,g/(plant crop)\n" : house);
         write("materials.csv", parts(odd));
         write("irrigation.csv", systems(odd));
         write("plant_stock.csv", STOCK);
@@ -171,7 +170,9 @@ class OddFarmsTest {
         assertThat(fits(Ran.with("irrigation", farm))).startsWith("Irrigation: ");
         fits(Ran.with("check", farm));
 
-        assertThat(all).contains("Budget: ", "Calendar: ", "Sources and safety: ").doesNotContain("spare", "Spare");
+        assertThat(all)
+                .contains("Budget: ", "Calendar: ", "Sources and safety: ")
+                .doesNotContain("spare", "Spare");
         assertThat(all.lines())
                 .filteredOn(line -> line.startsWith("Prices ") || line.endsWith(" ."))
                 .isEmpty();
@@ -203,8 +204,7 @@ class OddFarmsTest {
     }
 
     private static boolean isWrong(Cell cell) {
-        CellType type =
-                cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
+        CellType type = cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
         return switch (type) {
             case ERROR -> true;
             case STRING -> NO_NUMBERS.stream().anyMatch(cell.getStringCellValue()::contains);
@@ -230,7 +230,7 @@ class OddFarmsTest {
 
         assertThat(Ran.with("price", farm).out()).contains("One emitter a plant, the only system entered.");
         assertThat(Ran.with("irrigation", farm).out())
-                .contains("there is no other system to change to")
+                .contains("No other system is in the ranking.")
                 .doesNotContain("differ most");
     }
 
@@ -259,7 +259,9 @@ class OddFarmsTest {
         assertThat(Ran.with("price", farm(Odd.RIGHT_TO_LEFT), "--page", "to-buy")
                         .out())
                 .contains("בית תותים", "תעלה קשיחה");
-        assertThat(Ran.with("irrigation", folder).out()).contains("شريط للتنقيط").doesNotContain("\\u");
+        assertThat(Ran.with("irrigation", folder).out())
+                .contains("شريط للتنقيط")
+                .doesNotContain("\\u");
     }
 
     @Test
