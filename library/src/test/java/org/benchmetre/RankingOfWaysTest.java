@@ -65,7 +65,7 @@ class RankingOfWaysTest {
         assertThat(few.text("recommended_way")).isEqualTo("dripline");
         assertThat(few.text("next_way")).isEqualTo("emitter");
         assertThat(text(few, "way_place", "tape")).isEmpty();
-        assertThat(few.number(few.budget().line("recommended_saving_per_metre"), 0))
+        assertThat(few.number("next_cost_per_metre") - few.number("recommended_cost_per_metre"))
                 .isCloseTo(
                         few.number("way_yearly_cost_per_metre", "emitter")
                                 - few.number("way_yearly_cost_per_metre", "dripline"),
@@ -82,9 +82,9 @@ class RankingOfWaysTest {
         assertThat(f.number("ways_reaching_target")).isZero();
         assertThat(f.number("way_yearly_cost_per_metre", f.text("recommended_way")))
                 .isEqualTo(least);
-        assertThat(f.text("irrigation_recommendation"))
-                .isEqualTo(
-                        "Two strips of drip tape: least yearly cost per metre, but no system reaches the target uniformity.");
+        assertThat(f.text("irrigation_verdict"))
+                .startsWith("Irrigation: Two strips of drip tape")
+                .contains(" None reaches 98.9 % emission uniformity.");
         assertThat(f.text("irrigation_reason_evenness"))
                 .startsWith("No system reaches the target uniformity: shorten the run");
         assertThat(f.text("target_finding")).isEqualTo("no system reaches it; the ranking is of cost alone.");
@@ -98,15 +98,14 @@ class RankingOfWaysTest {
         assertThat(f.text("next_way")).isEmpty();
         assertThat(f.text("irrigation_next")).isEqualTo("no other system");
         assertThat(f.text("rival_label")).isEqualTo("no other system");
-        assertThat(f.text("recommended_saving_per_metre")).isEqualTo("no other system");
-        assertThat(f.text("irrigation_choice_differs")).isEqualTo("The entries choose this system.");
-        for (String reason : List.of("ownership", "upkeep", "clogging")) {
-            assertThat(f.text("irrigation_reason_" + reason)).isEqualTo("No other system is in the ranking.");
-        }
+        assertThat(f.text("irrigation_verdict"))
+                .contains("the only system entered")
+                .doesNotContain("The entries still choose");
+        assertThat(f.text("irrigation_reason_clogging")).isEqualTo("No other system is in the ranking.");
         assertThat(texts(f, "flip_value")).contains("only one system").containsOnly("only one system", "");
         assertThat(texts(f, "flip_to")).contains("–").containsOnly("–", "");
         assertThat(f.number("partial_net")).isZero();
-        assertThat(f.text("irrigation_doubt_flips")).startsWith("No doubtful entry");
+        assertThat(f.number("doubts_inside")).isZero();
     }
 
     private Path emittersOnly() throws IOException {
@@ -126,10 +125,9 @@ class RankingOfWaysTest {
         Figures f = with(MIST);
         assertThat(text(f, "way_reaches_target", "spare_1")).isEqualTo("1");
         assertThat(f.text("recommended_way")).isEqualTo("mist");
-        assertThat(f.text("irrigation_recommendation")).startsWith("Mist: least yearly cost");
+        assertThat(f.text("irrigation_verdict")).startsWith("Irrigation: Mist");
         assertThat(f.text("next_way")).isEqualTo("tape");
-        assertThat(f.text("irrigation_reason_ownership"))
-                .isEqualTo("The line costs less to own and lay than with: Two strips of drip tape.");
+        assertThat(f.text("irrigation_reason_clogging")).endsWith("than with: Two strips of drip tape.");
     }
 
     @Test

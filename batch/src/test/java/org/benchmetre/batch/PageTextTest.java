@@ -12,6 +12,7 @@ import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.EntryList;
@@ -193,7 +194,7 @@ class PageTextTest {
     @Test
     void of_a_chart_its_sentence_is_printed() {
         Chart chart = new Chart(
-                farm.sentence, Chart.Shape.BARS, List.of(farm.partCost), farm.parts, Optional.empty(), 10, "Bars.");
+                farm.sentence, Chart.Shape.BARS, List.of(farm.partCost), farm.parts, ChartLook.of(10, "Bars."));
 
         assertThat(drawn(chart)).isEqualTo("All parts cost 1,902 USD.\n");
     }

@@ -117,8 +117,8 @@ class PriceCommandTest {
 
         assertThat(perMetre).isPositive();
         assertThat(sum(records, "group_first_cost_per_metre", "")).isCloseTo(perMetre, ROUNDING);
-        assertThat(sum(records, "group_way_first_cost_per_metre", ";tape"))
-                .isCloseTo(value(records, "way_first_cost_per_metre", "tape"), ROUNDING);
+        assertThat(sum(records, "group_way_first_cost", ";tape"))
+                .isCloseTo(value(records, "way_first_cost", "tape"), ROUNDING);
         assertThat(value(records, "exact_cost", "") + value(records, "leftover_value", ""))
                 .isCloseTo(value(records, "purchase_cost", ""), ROUNDING);
         assertThat(value(records, "plant_spacing", "")).isEqualTo(6 * 0.0254);

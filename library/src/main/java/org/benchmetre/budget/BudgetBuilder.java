@@ -111,6 +111,21 @@ public final class BudgetBuilder {
     }
 
     /**
+     * The schedule of a heading, started when there is none yet: several sections add lines of the same rows to it, so that a table
+     * names its rows once.
+     *
+     * @param sheet the sheet it belongs to
+     * @param heading its heading
+     * @return where lines are added
+     */
+    public ScheduleBuilder shared(String sheet, String heading) {
+        return drafts.stream()
+                .filter(draft -> draft.is(sheet, heading))
+                .findFirst()
+                .orElseGet(() -> schedule(sheet, heading));
+    }
+
+    /**
      * Sets the reading order of sheets; those not named follow in order of first use.
      *
      * @param names names of sheets, first to last

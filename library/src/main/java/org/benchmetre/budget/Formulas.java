@@ -262,6 +262,17 @@ public final class Formulas {
     }
 
     /**
+     * Number of rows above zero.
+     *
+     * @param line what is counted
+     * @param axis along which axis
+     * @return the count, a plain number
+     */
+    public static Formula countPositive(Line line, Axis axis) {
+        return new Fold(Gather.COUNT_POSITIVE, axis, List.of(line), null);
+    }
+
+    /**
      * Least along an axis.
      *
      * @param line a number line

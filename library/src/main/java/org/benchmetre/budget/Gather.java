@@ -37,6 +37,13 @@ public enum Gather {
             lines -> Unit.ONE,
             (ranges, beside) -> "COUNTIF(" + ranges.get(0) + "," + beside + ")",
             (to, rows, beside) -> to.apply(Function.SUM, Gather.same(to, rows[0], beside))),
+    /** Number of rows above zero. */
+    COUNT_POSITIVE(
+            List.of(Kind.NUMBER),
+            Beside.NOTHING,
+            lines -> Unit.ONE,
+            (ranges, beside) -> "COUNTIF(" + ranges.get(0) + ",\">0\")",
+            (to, rows, beside) -> to.apply(Function.SUM, Gather.positive(to, rows[0]))),
     /** Least of all rows. */
     LEAST(
             List.of(Kind.NUMBER),
@@ -170,6 +177,14 @@ public enum Gather {
             same[row] = to.apply(Function.SAME_TEXT, tags[row], wanted);
         }
         return same;
+    }
+
+    private static int[] positive(Instructions to, int[] values) {
+        int[] positive = new int[values.length];
+        for (int row = 0; row < positive.length; row++) {
+            positive[row] = to.apply(Function.POSITIVE, values[row]);
+        }
+        return positive;
     }
 
     private static int chained(Instructions to, Function function, int[] values) {

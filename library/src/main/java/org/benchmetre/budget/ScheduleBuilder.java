@@ -19,6 +19,10 @@ public final class ScheduleBuilder {
         this.title = title;
     }
 
+    boolean is(String otherSheet, String otherTitle) {
+        return sheet.equals(otherSheet) && title.equals(otherTitle);
+    }
+
     BudgetBuilder budget() {
         return budget;
     }

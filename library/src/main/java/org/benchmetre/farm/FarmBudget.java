@@ -38,6 +38,7 @@ import org.benchmetre.farm.input.FarmTables;
 import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
 import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
@@ -110,7 +111,7 @@ public final class FarmBudget {
 
         ScheduleBuilder summary = b.schedule(Sheets.SUMMARY, "First cost: what it takes to build");
         ScheduleBuilder yearly = b.schedule(Sheets.SUMMARY, "Yearly cost: what it takes to own and to run");
-        ScheduleBuilder budgetPage = b.schedule(Sheets.BUDGET, "Enterprise budget of a year");
+        ScheduleBuilder budgetPage = b.shared(Sheets.BUDGET, Tables.BUDGET);
         WaysCompared compared = new WaysCompared(b);
         ScheduleBuilder choices = b.schedule(Sheets.ENTRIES, "Choices and rates");
         Levels levels = new Levels(b, entries);
@@ -222,16 +223,17 @@ public final class FarmBudget {
                 b,
                 page,
                 yields,
-                new BudgetSentences.Names(leftOut.costWords, leftOut.returnsWords),
+                leftOut.costWords,
                 new BudgetSentences.Cited(structure.title(), wages.planYear(), Release.VERSION));
         MostOfTotal most = new MostOfTotal(b);
         most.watch(
                 "Part",
-                new MostOfTotal.Rows("first_cost_part", Sheets.MATERIALS, takeOff.exact, first.total),
+                new MostOfTotal.Rows(
+                        "first_cost_part", b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT), takeOff.exact, first.total),
                 "This part is most of first cost: check its price, its pack and its rate for a factor of ten or a hundred.");
         most.watch(
                 "Row of the enterprise budget",
-                new MostOfTotal.Rows("yearly_row", Sheets.BUDGET, page.costs, page.total),
+                new MostOfTotal.Rows("yearly_row", budgetPage, page.costs, page.total),
                 "This row is most of the yearly cost: check its price, its hours and its life for a factor of ten or a hundred.");
         new UsualTotals(b, profile)
                 .watch(first.perArea, "Check prices, packs and rates of parts, and the size of the house.")
@@ -299,7 +301,7 @@ public final class FarmBudget {
         HeatLoss loss = new HeatLoss(b, entries, skin);
         Climate climate = new Climate(b, entries, months);
         Fuel fuel = new Fuel(b, entries);
-        new DesignNight(b, entries, loss, climate, fuel, house.houseArea);
+        new DesignNight(b, entries, loss, climate, fuel);
         Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);

@@ -12,6 +12,7 @@ import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.irrigation.water.Watering;
@@ -76,7 +77,7 @@ final class RunningCosts {
         this.o = o;
         this.ways = ways;
         Line fruitLost = o.clogging().dry().fruitLost;
-        fruitMore = b.schedule(Sheets.IRRIGATION, "Fruit against that of the system chosen, by irrigation system")
+        fruitMore = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_COSTS)
                 .line(
                         "way_fruit_more",
                         "Fruit more than with the system chosen",

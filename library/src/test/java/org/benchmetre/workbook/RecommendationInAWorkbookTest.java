@@ -42,7 +42,7 @@ class RecommendationInAWorkbookTest {
         assertThat(seen.get(1).recommended()).isEqualTo("Two strips of drip tape");
         assertThat(seen.get(1).state()).startsWith("out of date");
         assertThat(seen.get(2).recommended()).isEqualTo("In-line dripline");
-        assertThat(seen.get(2).sentence()).startsWith("In-line dripline: least yearly cost");
+        assertThat(seen.get(2).sentence()).startsWith("Irrigation: In-line dripline");
         assertThat(seen.get(2).state()).startsWith("out of date");
     }
 
@@ -58,7 +58,7 @@ class RecommendationInAWorkbookTest {
         return IntStream.range(0, lives.length)
                 .mapToObj(i -> new Seen(
                         book.shown(i, "recommended_label", 0).toString(),
-                        book.shown(i, "irrigation_recommendation", 0).toString(),
+                        book.shown(i, "irrigation_verdict", 0).toString(),
                         book.shown(i, "flip_state", 0).toString()))
                 .toList();
     }

@@ -17,6 +17,7 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -43,10 +44,9 @@ public final class Causes {
      * What is added up.
      *
      * @param causes what differs between ways, in order
-     * @param perMetre all yearly cost per metre by way, lost fruit counted
      * @param benchMetres metres of bench
      */
-    public record Sums(List<Cause> causes, Line perMetre, Line benchMetres) {}
+    public record Sums(List<Cause> causes, Line benchMetres) {}
 
     /** One row for each cause. */
     public final Axis axis;
@@ -88,15 +88,9 @@ public final class Causes {
                         "Yearly cost per metre, by cause",
                         PER_METRE,
                         new Rows(axis, amounts));
-        ScheduleBuilder together =
-                b.schedule(Sheets.IRRIGATION, "What differs and what does not, by irrigation system");
+        ScheduleBuilder together = b.shared(Sheets.IRRIGATION, Tables.SIDE_BY_SIDE);
         differing = together.line(
                 "way_differing_cost_per_metre", "Yearly cost per metre of what differs", PER_METRE, sum(cost, axis));
-        together.line(
-                "way_same_cost_per_metre",
-                "All else, the same whichever system",
-                PER_METRE,
-                sums.perMetre.minus(differing));
         Line now = table.line("cause_chosen", "System chosen", PER_METRE, lookup(cost, ways.key, pair.chosen()));
         Line then = table.line("cause_rival", "Rival", PER_METRE, lookup(cost, ways.key, pair.rival()));
         more = table.line("cause_added", "More with the rival", PER_METRE, positive(then.minus(now)));

@@ -14,6 +14,7 @@ import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Whether the system that comes first and the next one are too close to call: the saving is no more than a share of what differs
@@ -36,7 +37,7 @@ final class CloseCall {
     final Line saving;
 
     CloseCall(BudgetBuilder b, Ranking rank, Line differing, Line share) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "First against next: too close to call?");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.VERDICT);
         Line differs = s.line(
                 "first_differing_cost",
                 "What differs between systems, of the first",

@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.ownership.OperatingInterest;
@@ -96,9 +97,8 @@ public final class CostSlopes {
         this.clogging = upkeep.clogging;
         this.benchMetres = benchMetres;
         Formula withInterest = one().plus(upkeep.interest.factor);
-        ScheduleBuilder unit = b.schedule(Sheets.MATERIALS, "Parts: yearly cost for each unit of price");
-        ScheduleBuilder s =
-                b.schedule(Sheets.IRRIGATION, "Yearly cost for each unit of an entry, by irrigation system");
+        ScheduleBuilder unit = b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY);
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_SLOPES);
         deliveredPerPrice = delivered(unit);
         partPerPrice = partPerPrice(unit);
         newOutlets = s.line(
@@ -188,7 +188,7 @@ public final class CostSlopes {
      */
     Line ofPrice(BudgetBuilder b, OutletParts carriers) {
         Materials m = parts.materials;
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets: what they take and cost");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.OUTLET_PARTS);
         Line driver = s.textLine("way_part_driver", "Driver", carriers.of(m.driver, text("")));
         Line option = s.textLine("way_part_option", "Irrigation system", carriers.of(m.option, text("")));
         Line alike = s.line(

@@ -21,6 +21,7 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.decision.Sought;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
@@ -63,7 +64,7 @@ public final class DoubtfulEntries {
         Line perPrice = slopes.ofPrice(b, carriers);
         leftOut = ways.axis.filled() > OutletParts.MOST;
         List<Formula> typed = m.axis.keys().stream().map(key -> text(key)).toList();
-        Line rowKey = b.schedule(Sheets.MATERIALS, "Parts: the key of each row, as one types it")
+        Line rowKey = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT)
                 .textLine("material_row_key", "Key of its row", new Rows(m.axis, typed));
         for (int way = 0; way < carriers.axis.size(); way++) {
             List<Doubtful> rows = ways.axis.isSpare(way) ? spare : filled;

@@ -19,6 +19,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * At which usual values the answer changes, in a sentence; and that no usual value makes it the system which the entries choose, or,
@@ -34,7 +35,7 @@ final class FlipSentence {
         this.rank = rank;
         this.flips = flips;
         this.doubts = doubts;
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The system the entries hold against the first");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.VERDICT);
         Line other = s.textLine(
                 "flip_other",
                 "That system, by its key",
@@ -43,7 +44,7 @@ final class FlipSentence {
         Formula at = lookup(flips.usual.wayAt(), rank.ways.key, other);
         Formula from = lesser(flips.current, flips.usual.low());
         Formula upTo = greater(flips.current, flips.usual.high());
-        Line reached = b.schedule(Sheets.IRRIGATION, "Usual values that make it that system")
+        Line reached = b.shared(Sheets.IRRIGATION, Tables.FLIP_WORKINGS)
                 .line(
                         "flip_other_reached",
                         "Is a usual value, 1 or 0",

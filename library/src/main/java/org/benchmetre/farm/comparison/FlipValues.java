@@ -27,6 +27,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.decision.NearestMeetings;
 import org.benchmetre.decision.Sought;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * The value of each doubtful entry at which the system recommended and another ranked way cost the same; of all of them the one nearest
@@ -66,7 +67,7 @@ final class FlipValues {
         this.axis = current.axes().get(0);
         this.current = current;
         this.rank = rank;
-        ScheduleBuilder range = b.schedule(Sheets.IRRIGATION, "Flip values: what is looked at");
+        ScheduleBuilder range = b.shared(Sheets.IRRIGATION, Tables.FLIP_WORKINGS);
         Line far = range.line(
                 "flip_far",
                 "A hundred times entry or high end",
@@ -100,7 +101,7 @@ final class FlipValues {
                 and(not(least.minus(wayAt).isPositive()), not(wayAt.minus(most).isPositive()), rank.rival.isPositive());
         Line distance =
                 blocks.line("flip_way_distance", "How far that is from the entry", ONE, when(inside, apart, outside));
-        Line nearest = b.schedule(Sheets.IRRIGATION, "Flip values: the nearest")
+        Line nearest = b.shared(Sheets.IRRIGATION, Tables.FLIP_WORKINGS)
                 .line("flip_nearest", "Distance of the nearest", ONE, least(distance, rank.ways.axis));
         Formula found = outside.minus(nearest).isPositive();
         Line mark = blocks.textLine(
@@ -110,7 +111,7 @@ final class FlipValues {
                         distance.minus(nearest).isPositive(),
                         text(""),
                         when(rank.rival.isPositive(), text(NEAREST), text(""))));
-        ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Flip values: which system, at which value");
+        ScheduleBuilder result = b.shared(Sheets.IRRIGATION, Tables.FLIP_WORKINGS);
         to = result.textLine(
                 "flip_to_way",
                 "Flips to, by its key",
@@ -121,7 +122,7 @@ final class FlipValues {
 
     /** The value at which each way costs as much as the first, or one outside what is looked at: a block of entries and ways. */
     private Line meets(BudgetBuilder b, ScheduleBuilder blocks, Line outside) {
-        Line dearer = b.schedule(Sheets.IRRIGATION, "What each system costs more than the first")
+        Line dearer = b.shared(Sheets.IRRIGATION, Tables.RANKING)
                 .line(
                         "way_dearer_by",
                         "More than the first",
@@ -129,7 +130,7 @@ final class FlipValues {
                         when(rank.rival.isPositive(), rank.yearly.minus(rank.bestCost), none(PER_METRE)));
         Line slope = blocks.line(
                 "flip_way_slope", "Yearly cost per metre for one unit of the entry", PER_METRE, rows(this::slope));
-        Line ofFirst = b.schedule(Sheets.IRRIGATION, "Flip values: slope of the first")
+        Line ofFirst = b.shared(Sheets.IRRIGATION, Tables.FLIP_WORKINGS)
                 .line("flip_first_slope", "Slope of the first", PER_METRE, lookup(slope, rank.ways.key, rank.best));
         Line closing = blocks.line(
                 "flip_way_closing",

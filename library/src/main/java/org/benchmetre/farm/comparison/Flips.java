@@ -18,6 +18,7 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * At which value of each doubtful entry the answer flips: where the system recommended and another one cost the same; whether that value
@@ -125,7 +126,7 @@ final class Flips {
 
     /** Why no value flips the answer, in each row in use. */
     private Formula whyNone() {
-        Line words = b.schedule(Sheets.IRRIGATION, "Where no value flips the answer")
+        Line words = b.shared(Sheets.IRRIGATION, Tables.VERDICT)
                 .textLine(
                         "no_flip_reason",
                         "Why not",

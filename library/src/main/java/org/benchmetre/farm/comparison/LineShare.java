@@ -13,6 +13,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.TakeOff;
@@ -45,9 +46,8 @@ public final class LineShare {
      * @param contingency share of the recovery of parts that is set aside on top
      */
     public LineShare(BudgetBuilder b, Materials m, TakeOff t, PartsYearly owned, Line wage, Line contingency) {
-        ScheduleBuilder tags = b.schedule(Sheets.MATERIALS, "Parts that belong to an irrigation system");
-        ScheduleBuilder s =
-                b.schedule(Sheets.IRRIGATION, "The line itself: parts that carry the key of an irrigation system");
+        ScheduleBuilder tags = b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY);
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_SLOPES);
         Line tagged = tags.line(
                 "material_of_way",
                 "Part of an irrigation system, 1 or 0",

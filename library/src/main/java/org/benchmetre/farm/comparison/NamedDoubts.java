@@ -27,6 +27,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * The entries that flip the answer inside their usual range, the first three of them by name. The uniformity asked for goes first
@@ -60,8 +61,7 @@ final class NamedDoubts {
     NamedDoubts(BudgetBuilder b, Flips flips, Line target, String targetLabel) {
         this.flips = flips;
         this.target = target;
-        ScheduleBuilder s =
-                b.schedule(Sheets.IRRIGATION, "Entries that flip the answer inside their usual range, counted");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.FLIP_WORKINGS);
         inside = s.declare("flip_inside_so_far", "Flips inside it, so far", ONE, Kind.NUMBER, List.of(flips.axis), "");
         b.define(inside, byEntry(this::counted));
         place = s.textLine("flip_place", "Which of them it is", byEntry(this::placed));
@@ -80,7 +80,7 @@ final class NamedDoubts {
         Line words = n.textLine("doubt_words", "In words", words(at, value, unit));
         to = n.line("doubt_to", "Flips to, by its key", ONE, named(flips.to, text(""), text("")), FIRST_THREE);
 
-        ScheduleBuilder all = b.schedule(Sheets.IRRIGATION, "All of them");
+        ScheduleBuilder all = b.shared(Sheets.IRRIGATION, Tables.VERDICT);
         count = all.line("doubts_inside", "How many", ONE, inFlips().plus(target(one())));
         withoutRange = all.line(
                 "doubts_without_range",

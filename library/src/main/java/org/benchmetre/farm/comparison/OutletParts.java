@@ -16,6 +16,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.clogging.FailedOutlets;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.takeoff.Materials;
@@ -49,7 +50,7 @@ final class OutletParts {
         int filled = Math.min(ways.axis.filled(), MOST);
         int spare = Math.min(ways.axis.size(), MOST) - filled;
         axis = Axis.rows("outlet_part", "Outlets of", ways.axis.keys().subList(0, filled), spare);
-        Line part = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets")
+        Line part = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_SLOPES)
                 .textLine(
                         "way_part",
                         "Part that carries the outlets",
@@ -57,7 +58,7 @@ final class OutletParts {
                                 ways.key.isFilled(),
                                 when(failed.itemsFound.isPositive(), failed.outletItem, text("")),
                                 text("")));
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, each once");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.OUTLET_PARTS);
         b.nameRows(axis, s.textLine("way_part_of", "Outlets of", rows(row -> new Element(ways.label, ways.axis, row))));
         item = s.textLine(
                 "way_part_once",

@@ -3,6 +3,7 @@ package org.benchmetre.farm.comparison;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * The tables of the comparison, opened before all others so that they lead the sheet, in reading order.
@@ -28,11 +29,11 @@ public record Pages(
     static Pages open(BudgetBuilder b) {
         Pages pages = new Pages(
                 b.schedule(Sheets.IRRIGATION, "Which irrigation system"),
-                b.schedule(Sheets.IRRIGATION, "Side by side"),
+                b.shared(Sheets.IRRIGATION, Tables.SIDE_BY_SIDE),
                 new ByCause(
                         b.schedule(Sheets.IRRIGATION, "Yearly cost per metre of bench, by cause"),
                         b.schedule(Sheets.IRRIGATION, "Partial budget: from the system chosen to its rival"),
-                        b.schedule(Sheets.IRRIGATION, "Partial budget by cause, per metre of bench and year")),
+                        b.shared(Sheets.IRRIGATION, Tables.CAUSES)),
                 b.schedule(Sheets.IRRIGATION, "At which value of an entry the answer flips"),
                 b.schedule(Sheets.IRRIGATION, "The uniformity asked for, and where it would flip the answer"));
         pages.side()

@@ -13,6 +13,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /** What the partial budget and the picture of the causes show, in a sentence each: the system chosen, its rival, the largest cause. */
@@ -29,7 +30,7 @@ final class PairWords {
                 "rival_label",
                 "Compared with",
                 when(isAlone, text("no other system"), lookup(ways.label, ways.key, pair.rival())));
-        chosen = b.schedule(Sheets.IRRIGATION, "The system that the entries choose")
+        chosen = b.shared(Sheets.IRRIGATION, Tables.VERDICT)
                 .textLine("chosen_label", "Chosen", lookup(ways.label, ways.key, pair.chosen()));
         answer.textLine(
                 "partial_title",
@@ -38,11 +39,11 @@ final class PairWords {
                         isAlone,
                         text("Partial budget: there is no other system to change to."),
                         joined(text("Partial budget: from "), chosen, text(" to "), rival)));
-        Line size = b.schedule(Sheets.IRRIGATION, "Difference between the two, by cause")
+        Line size = b.shared(Sheets.IRRIGATION, Tables.CAUSES)
                 .line("cause_apart", "Without its sign", causes.cost.unit(), causes.more.plus(causes.less));
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The largest difference between the two");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.VERDICT);
         Line most = s.line("cause_most_apart", "How large", size.unit(), greatest(size, causes.axis));
-        Line mark = b.schedule(Sheets.IRRIGATION, "Which cause makes the largest difference")
+        Line mark = b.shared(Sheets.IRRIGATION, Tables.CAUSES)
                 .line(
                         "cause_largest",
                         "Mark",

@@ -21,6 +21,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -71,7 +72,7 @@ public final class Ranking {
     public Ranking(BudgetBuilder b, Ways ways, Line yearly, Line uniformity, Line target) {
         this.ways = ways;
         this.yearly = yearly;
-        ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "How the systems rank");
+        ScheduleBuilder table = b.shared(Sheets.IRRIGATION, Tables.RANKING);
         table.note(
                 "Least yearly cost, lost fruit counted, among the systems that reach the target uniformity; when none does, "
                         + "among all. A system that is left out counts as more than twice the dearest.");

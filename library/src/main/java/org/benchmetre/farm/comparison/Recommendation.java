@@ -3,7 +3,6 @@ package org.benchmetre.farm.comparison;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.COMMON;
@@ -21,18 +20,13 @@ public final class Recommendation {
     /** Common practice, no source. */
     private static final double MUCH_OF_A_PULSE = 30;
 
-    private static final Unit PER_METRE = Unit.parse("money/(m a)");
-
     /**
      * What the reasons speak of, each by way and per metre or house and year.
      *
-     * @param ownership what the line costs to own and lay
-     * @param upkeep water, feed, pumping and care
      * @param lost value of fruit lost to dry plants
-     * @param frictionNote whether friction decides, in words
      * @param drained what drains from the lines between pulses, share of a pulse
      */
-    public record Grounds(Line ownership, Line upkeep, Line lost, Line frictionNote, Line drained) {}
+    public record Grounds(Line lost, Line drained) {}
 
     private record Reason(String name, String label, String less, String more) {}
 
@@ -50,30 +44,15 @@ public final class Recommendation {
      * @param b where workings are added
      * @param s where they are added: the first schedule of its sheet
      * @param rank how the ways rank
-     * @param chosen key of the way that is counted
      * @param g what the reasons speak of
      */
-    public Recommendation(BudgetBuilder b, ScheduleBuilder s, Ranking rank, Line chosen, Grounds g) {
+    public Recommendation(BudgetBuilder b, ScheduleBuilder s, Ranking rank, Grounds g) {
         this.rank = rank;
         weighed = b.schedule(Sheets.IRRIGATION, "What the reasons weigh: the first and the next");
         Formula first = rank.ofFirst(rank.ways.label);
         Formula next = when(rank.hasNext(), rank.ofNext(rank.ways.label), text("no other system"));
         Formula even = rank.reaching.isPositive();
-        s.textLine(
-                "irrigation_recommendation",
-                "Recommendation",
-                joined(
-                        first,
-                        when(
-                                even,
-                                text(": least yearly cost per metre of the systems that reach the target uniformity."),
-                                text(": least yearly cost per metre, but no system reaches the target uniformity."))));
         firstLabel = s.textLine("recommended_label", "The system recommended", first);
-        s.line(
-                "recommended_saving_per_metre",
-                "Saves against the next",
-                PER_METRE,
-                onlyWhen(rank.hasNext(), rank.nextCost.minus(rank.bestCost), "no other system"));
         nextLabel = s.textLine("irrigation_next", "The next", next);
         s.textLine(
                 "irrigation_reason_evenness",
@@ -100,38 +79,12 @@ public final class Recommendation {
                                         + "pulses or check valves help."),
                         text("Little of each pulse drains from the lines before the next.")),
                 "much from 30 % of a pulse on: " + COMMON);
-        Reason costs = new Reason(
-                "ownership",
-                "Owning the line",
-                "The line costs less to own and lay than with: ",
-                "The line costs more to own and lay than with: ");
-        Reason runs = new Reason(
-                "upkeep",
-                "Running it",
-                "Running it, interest included, costs less than with: ",
-                "Running it, interest included, costs more than with: ");
         Reason clogs = new Reason(
                 "clogging",
                 "Clogging",
                 "Less fruit is lost to dry plants than with: ",
                 "More fruit is lost to dry plants than with: ");
-        reason(s, costs, g.ownership());
-        reason(s, runs, g.upkeep());
         reason(s, clogs, g.lost());
-        s.textLine("irrigation_reason_friction", "Friction", rank.ofFirst(g.frictionNote()));
-        s.textLine(
-                "irrigation_choice_differs",
-                "The choice",
-                when(
-                        rank.best.is(chosen),
-                        text("The entries choose this system."),
-                        text(
-                                "The entries choose another system: set irrigation_choice on the sheet of entries to change it.")));
-        s.textLine(
-                "irrigation_doubt_prices",
-                "Sources",
-                text(
-                        "Prices, lives and clogging without a published source are to be replaced by your own before you buy."));
     }
 
     private void reason(ScheduleBuilder s, Reason reason, Line amount) {

@@ -18,6 +18,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Whether the uniformity asked for decides inside its usual range. It changes no cost; it lets systems in and leaves them out. Another
@@ -78,7 +79,7 @@ final class TargetDoubt {
                         when(rank.reaching.isPositive(), firstReaches, low),
                         never),
                 ABOVE_ALL);
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Where a usual target lets another system come first");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.RANKING);
         Line cheaper = s.line(
                 "way_costs_less",
                 "Costs less than the first, 1 or 0",
@@ -89,7 +90,7 @@ final class TargetDoubt {
         Formula isEvener = and(uniformity.exceeds(firstReaches), not(evenerFrom.exceeds(uniformity)));
         Line letsIn = s.line(
                 "way_target_flips", "Would come first, 1 or 0", ONE, when(or(isLetIn, isEvener), one(), none(ONE)));
-        flips = b.schedule(Sheets.IRRIGATION, "Systems that a usual target would put first")
+        flips = b.shared(Sheets.IRRIGATION, Tables.VERDICT)
                 .line("target_flips", "How many", ONE, sum(letsIn, rank.ways.axis));
     }
 

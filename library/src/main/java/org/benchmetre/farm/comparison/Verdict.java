@@ -14,6 +14,7 @@ import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Which irrigation system, and how sure, in a sentence: clear, depends on entries that flip it inside their usual range, or too close
@@ -59,7 +60,7 @@ final class Verdict {
         String currency = b.structure().currency();
         perMetre = " " + PER_METRE.display(currency);
         decimals = MinorUnit.decimals(currency);
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "The verdict, piece by piece");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.VERDICT);
         Line target = s.textLine("irrigation_target_words", "The uniformity asked for", percent(grounds.target()));
         Line saving = s.line(
                 "irrigation_saving_words",

@@ -1,6 +1,5 @@
 package org.benchmetre.farm.comparison;
 
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -9,10 +8,10 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
-import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.comparison.Causes.Cause;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.clogging.Clogging;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
@@ -83,46 +82,13 @@ public final class WaysCompared {
                 s.water().hydraulics().uniformityInRange,
                 s.water().hydraulics().targetUniformity);
         Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
-        ScheduleBuilder sums = b.schedule(Sheets.IRRIGATION, "What the reasons weigh, by system");
-        Unit yearly = Unit.parse("money/a");
-        Line owning = sums.line(
-                "way_line_owning",
-                "Owning and laying the line, a year",
-                yearly,
-                s.costs()
-                        .line()
-                        .parts
-                        .plus(s.costs().line().labour)
-                        .plus(s.costs().line().charges));
-        Line upkeep = sums.line(
-                "way_line_running",
-                "Water, nutrient solution, pumping, maintenance, interest, a year",
-                yearly,
-                s.water()
-                        .watering()
-                        .cost
-                        .running
-                        .plus(s.water().clogging().care().careCost)
-                        .plus(s.water().clogging().dry().replanting)
-                        .plus(s.costs().interest()));
         Line lost = s.water().clogging().loss().fruitLostValue;
         Recommendation first = new Recommendation(
                 b,
                 pages.answer(),
                 rank,
-                s.chosen(),
-                new Recommendation.Grounds(
-                        owning,
-                        upkeep,
-                        lost,
-                        s.water().hydraulics().frictionNote,
-                        s.water().hydraulics().drainedShare));
-        Causes causes = new Causes(
-                b,
-                pages.causes(),
-                ways,
-                pair,
-                new Causes.Sums(causes(s), s.costs().yearlyPerMetre(), s.benchMetres()));
+                new Recommendation.Grounds(lost, s.water().hydraulics().drainedShare));
+        Causes causes = new Causes(b, pages.causes(), ways, pair, new Causes.Sums(causes(s), s.benchMetres()));
         new SideBySide(
                 pages.side(),
                 s.water().hydraulics(),
@@ -144,16 +110,6 @@ public final class WaysCompared {
                 new TargetDoubt(b, pages, c.rank, new TargetDoubt.Target(target, asked.range, h.uniformityInRange));
         Flips flips = new Flips(b, c.rank, pages, doubtful);
         NamedDoubts doubts = new NamedDoubts(b, flips, byTarget.flips, target.label());
-        pages.answer()
-                .textLine(
-                        "irrigation_doubt_flips",
-                        "Doubts",
-                        when(
-                                doubts.count.isPositive(),
-                                text(
-                                        "A doubtful entry flips the answer inside its plausible range: see at which value."),
-                                text("No doubtful entry flips the answer inside its plausible range, as filled."
-                                        + flips.firstOnly())));
         CloseCall close = new CloseCall(b, c.rank, c.causes.differing, asked.closeShare);
         new Verdict(
                 b, pages.answer(), c.rank, c.names, new Verdict.Grounds(c.pair.chosen(), close, flips, doubts, target));
@@ -167,7 +123,7 @@ public final class WaysCompared {
     /** A way is not compared with itself: then with the first in rank, or the next when it is first itself. */
     private Line against(Ranking rank, Line chosen, Line rival) {
         Formula other = when(rank.best.is(chosen), when(rank.next.isFilled(), rank.next, chosen), rank.best);
-        return b.schedule(Sheets.IRRIGATION, "The two systems compared")
+        return b.shared(Sheets.IRRIGATION, Tables.VERDICT)
                 .textLine("rival_way", "Compared with, by its key", when(rival.is(chosen), other, rival));
     }
 

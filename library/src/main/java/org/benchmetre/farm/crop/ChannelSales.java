@@ -14,6 +14,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * What each channel sells, brings and costs. Fruit sent is the channel's share of marketable fruit; what is not sold brings nothing but
@@ -59,7 +60,7 @@ public final class ChannelSales {
         Line usual = entries.add(b.schedule(Sheets.CROP, "Second grade")
                 .entry("second_grade_price", "Second grade, share of first, where a channel has no price", ONE)
                 .from(0, 1));
-        ScheduleBuilder table = b.schedule(Sheets.CROP, "Channels: what a kg of all fruit sells");
+        ScheduleBuilder table = b.shared(Sheets.CROP, Tables.CHANNELS);
         Formula grade = when(c.secondPrice.isPositive(), c.secondPrice, usual);
         Formula sold = c.share.times(one().minus(c.shrink));
         packsPerKg = table.line(
@@ -91,7 +92,7 @@ public final class ChannelSales {
      * @return fruit not sold, kg/a
      */
     Line ofYear(BudgetBuilder b, Picking picking, MonthPattern pattern, Line priceLevel) {
-        ScheduleBuilder year = b.schedule(Sheets.CROP, "Channels: a year");
+        ScheduleBuilder year = b.shared(Sheets.CROP, Tables.CHANNELS);
         Line sent = year.line("channel_kg", "Fruit sent", KG_YEAR, c.share.times(picking.total));
         Line price = year.line(
                 "channel_price_average",
@@ -127,7 +128,7 @@ public final class ChannelSales {
                         "Fruit sent without a price",
                         KG_MONTH,
                         when(c.price.isPositive(), none(KG_MONTH), c.share.times(fruit)));
-        ScheduleBuilder s = b.schedule(Sheets.CROP, "Channels: is all fruit priced?");
+        ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CHANNELS);
         Line all = s.line("channel_unpriced", "Fruit sent without a price", KG_YEAR, yearOf(without, months));
         s.warning(
                 "channel_price_warning",

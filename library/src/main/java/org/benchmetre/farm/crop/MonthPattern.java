@@ -23,6 +23,7 @@ import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.rule.AddToOne;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.profile.CropProfile;
 
 /**
@@ -67,16 +68,16 @@ public final class MonthPattern {
                         .flatMap(List::stream)
                         .toList());
         b.rule(new AddToOne(byStock, months.axis, "shares of the crop's fruit by month"));
-        ScheduleBuilder sums = b.schedule(Sheets.CROP, "Fruit by month: do the shares add up?");
+        ScheduleBuilder sums = b.shared(Sheets.CROP, Tables.STOCK_GROWTH);
         Line total = sums.line("fruit_share_sum", "Shares together", ONE, sum(byStock, months.axis));
         sums.warning(
                 "fruit_share_warning",
                 "Shares",
                 and(stock.key.isFilled(), or(total.exceeds(one()), one().exceeds(total))),
                 "The shares of the months do not add up to 1: change them until they do.");
-        chosen = b.schedule(Sheets.CROP, "Fruit by month: the chosen plant stock")
+        chosen = b.shared(Sheets.CROP, Tables.FRUIT_BY_MONTH)
                 .line("month_share", "Share of the crop's fruit", ONE, lookup(byStock, stock.key, choice));
-        together = b.schedule(Sheets.CROP, "Fruit by month: the chosen plant stock, all months")
+        together = b.shared(Sheets.CROP, Tables.FRUIT_OF_A_YEAR)
                 .line("month_share_sum", "Shares of the months together", ONE, sum(chosen, this.months));
     }
 

@@ -15,6 +15,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Marketable fruit picked by month and grade: what is left after fruit lost to dry plants, spread over the months. Plain
@@ -67,7 +68,7 @@ public final class Picking {
                 yield.marketable.times(one().minus(kept)));
         firstGrade = entries.add(dry.entry("first_grade_share", "First grade, share of marketable fruit", ONE)
                 .from(0, 1));
-        ScheduleBuilder s = b.schedule(Sheets.CROP, "Marketable fruit by month");
+        ScheduleBuilder s = b.shared(Sheets.CROP, Tables.FRUIT_BY_MONTH);
         Formula all = yield.marketable.times(kept);
         byMonth = s.line(
                 "month_yield",
@@ -75,9 +76,8 @@ public final class Picking {
                 MONTHLY,
                 monthOf(pattern.chosen.times(all)),
                 "shares of a year; the sum of the months is the year");
-        Line first = s.line("month_first_grade", "First grade", MONTHLY, byMonth.times(firstGrade));
-        s.line("month_second_grade", "Second grade", MONTHLY, byMonth.minus(first));
-        total = b.schedule(Sheets.CROP, "Marketable fruit of a year")
+        s.line("month_first_grade", "First grade", MONTHLY, byMonth.times(firstGrade));
+        total = b.shared(Sheets.CROP, Tables.FRUIT_OF_A_YEAR)
                 .line("yield_total", "Marketable fruit", KG, all.times(pattern.together));
     }
 }

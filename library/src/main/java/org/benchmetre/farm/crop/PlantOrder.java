@@ -12,6 +12,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Paid;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /** Plants of the chosen stock: what the first ones cost, and what is paid where whole plants are ordered. */
 public final class PlantOrder {
@@ -32,9 +33,9 @@ public final class PlantOrder {
      */
     public PlantOrder(BudgetBuilder b, PlantStock stock, Line choice) {
         Paid paid = new Paid(b);
-        exact = b.schedule(Sheets.CROP, "First plants, of the chosen stock")
+        exact = b.shared(Sheets.CROP, Tables.PLANTS)
                 .line("plants_first_cost", "First plants", MONEY, lookup(stock.firstCost, stock.key, choice));
-        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plants to order, of the chosen stock");
+        ScheduleBuilder s = b.shared(Sheets.CROP, Tables.PLANTS);
         Formula needed = lookup(stock.bought, stock.key, choice);
         plants = s.line("plants_ordered", "Plants to order, whole", PLANT, needed.wholeUp());
         Line price = s.line(

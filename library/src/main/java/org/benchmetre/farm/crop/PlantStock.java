@@ -21,6 +21,7 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Levels;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
@@ -84,7 +85,7 @@ public final class PlantStock {
      * @param levels of wages and of the prices of plants
      */
     public PlantStock(BudgetBuilder b, FarmEntries entries, House house, Planting planting, Levels levels) {
-        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock");
+        ScheduleBuilder s = b.shared(Sheets.CROP, Tables.STOCK_PRICES);
         columns = Columns.of(b, FarmTable.PLANT_STOCK, s);
         axis = columns.axis();
         label = columns.names("stock_label", "Plant stock");
@@ -105,7 +106,7 @@ public final class PlantStock {
 
         Line growingOn = new PreGrowing(b, entries, columns, house, levels.wages).perPlant;
         price = new StockPrices(b, key, listPrice, bought, levels.plants).paid;
-        ScheduleBuilder cost = b.schedule(Sheets.CROP, "Plant stock: cost of the first plants");
+        ScheduleBuilder cost = b.shared(Sheets.CROP, Tables.STOCK_PRICES);
         Line delivered = cost.line(
                 "stock_delivered_cost",
                 "Plants with freight",

@@ -10,6 +10,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.House;
 
 /**
@@ -47,7 +48,7 @@ public final class PreGrowing {
                 entries.add(single.entry("raising_density", "Plants on a metre of raising bench", Unit.parse("plant/m"))
                         .above(0, 1000));
         spaceRate(single, entries, house);
-        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: growing on, for each plant set out");
+        ScheduleBuilder s = b.shared(Sheets.CROP, Tables.STOCK_PRICES);
         Unit money = Unit.parse("money/plant");
         Line pot = columns.in(s).numbers("pot_price", "stock_pot_price", "Pot", money, Columns.PRICE, 0);
         Line litres = columns.in(s)

@@ -9,6 +9,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Receipts and what selling takes: by channels, or all fruit at one price. Receipts are fruit times price, of a month
@@ -79,12 +80,9 @@ public final class Receipts {
         netByMonth = worth.netByMonth;
         Line fruit = picking.total;
 
-        ScheduleBuilder m = b.schedule(Sheets.CROP, "Receipts by month");
+        ScheduleBuilder m = b.shared(Sheets.CROP, Tables.FRUIT_BY_MONTH);
         byMonth = m.line("month_receipts", "Receipts", MONTHLY, picking.byMonth.times(worth.byMonth));
-        Line first = m.line(
-                "month_receipts_first", "Receipts, first grade", MONTHLY, picking.byMonth.times(worth.firstByMonth()));
-        m.line("month_receipts_second", "Receipts, second grade", MONTHLY, byMonth.minus(first));
-        m.line("month_commission_cost", "Commission", MONTHLY, picking.byMonth.times(worth.commissionByMonth()));
+        m.line("month_receipts_first", "Receipts, first grade", MONTHLY, picking.byMonth.times(worth.firstByMonth()));
 
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
         total = y.line("receipts_total", "Receipts", YEARLY, fruit.times(worth.price));

@@ -15,6 +15,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * How each kind of plant stock arrives and grows: lead time and delivery, weeks to first fruit, weeks the crop stands, yield against
@@ -63,7 +64,7 @@ public final class StockGrowth {
 
         doubt = entries.profile().fact("yield_by_stock").source();
         String heatSum = entries.profile().fact("heat_sum_to_fruit").source();
-        ScheduleBuilder s = b.schedule(Sheets.CROP, "Plant stock: delivery and growth");
+        ScheduleBuilder s = b.shared(Sheets.CROP, Tables.STOCK_GROWTH);
         s.note("A blank yield counts as 1: no kind is taken to yield more or earlier than another, since " + doubt
                 + ". Heat sum: " + heatSum + ".");
         Columns c = stock.columns.in(s);

@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Price breaks by quantity: of the breaks of a kind whose quantity is reached, the one with the largest quantity sets the price of
@@ -63,7 +64,7 @@ public final class StockPrices {
                 new Bounds(0, true, MOST_PLANTS, false),
                 Double.NaN);
         Line price = c.prices(PRICE, "break_price", "Price of a plant", PER_PLANT, Meaning.PLAIN);
-        ScheduleBuilder result = b.schedule(Sheets.CROP, "Plant stock: price at the quantity bought");
+        ScheduleBuilder result = b.shared(Sheets.CROP, Tables.STOCK_PRICES);
         Formula counts = and(kind.isFilled(), kind.is(of), not(from.exceeds(bought.wholeUp())));
         Line reached = blocks.line(
                 "stock_break_reached",

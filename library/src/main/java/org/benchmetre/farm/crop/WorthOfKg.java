@@ -121,7 +121,7 @@ public final class WorthOfKg {
     }
 
     /** Commission on a marketable kilogram by month, money/kg. */
-    Formula commissionByMonth() {
+    private Formula commissionByMonth() {
         return enteredCommission.times(level);
     }
 

@@ -19,6 +19,7 @@ import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.profile.Documented;
@@ -85,7 +86,7 @@ public final class Yield {
         secondYear = yearShare(s, entries, "year_2_share", "Yield of the second year, share of a full one");
         Line density = densityFactor(s, entries, planting.plantsPerArea);
 
-        ScheduleBuilder table = b.schedule(Sheets.CROP, "Yield by plant stock, in a full year");
+        ScheduleBuilder table = b.shared(Sheets.CROP, Tables.STOCK_GROWTH);
         Line against = table.line(
                 "stock_yield_share",
                 "Marketable share of the plan's yield per plant",
@@ -101,7 +102,7 @@ public final class Yield {
                 KG,
                 ofPlan.times(against).in(KG));
 
-        ScheduleBuilder one = b.schedule(Sheets.CROP, "Yield of the chosen plant stock, in a full year");
+        ScheduleBuilder one = b.shared(Sheets.CROP, Tables.FRUIT_OF_A_YEAR);
         share = one.line(
                 "yield_share", "Marketable share of the plan's yield per plant", ONE, chosen(against, stock, choice));
         Formula used = chosen(growth.yieldFactor, stock, choice).times(density);

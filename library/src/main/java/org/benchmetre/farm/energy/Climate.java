@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Outside and inside by month: means of the light hours and of the dark hours, set points, sun on level ground, hours of light, and
@@ -66,7 +67,7 @@ public final class Climate {
                 .oneOf(List.of("yes", "no")));
         shift = entries.add(single.entry("set_point_shift", "All set points warmer by", KELVIN)
                 .from(-20, 20));
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Climate and set points");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.HEAT);
         s.note(
                 "Means of the hours of light and of the hours of dark. A month without hours of light has no climate and no heat. Where a "
                         + "set point is below the outside mean nothing is heated; that is normal in summer.");

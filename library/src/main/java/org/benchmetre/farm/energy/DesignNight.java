@@ -11,7 +11,6 @@ import static org.benchmetre.farm.energy.EnergyUnits.CELSIUS;
 import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
 import static org.benchmetre.farm.energy.EnergyUnits.KELVIN;
 import static org.benchmetre.farm.energy.EnergyUnits.KILOWATT;
-import static org.benchmetre.farm.energy.EnergyUnits.WATT_PER_AREA;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -21,6 +20,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * The night that sizes the heater: what the house loses at the coldest temperature it is built for, with the screen open (snow must
@@ -47,9 +47,8 @@ public final class DesignNight {
      * @param loss what the house loses for each kelvin
      * @param climate the months
      * @param fuel what is burnt
-     * @param floor of the house
      */
-    public DesignNight(BudgetBuilder b, FarmEntries entries, HeatLoss loss, Climate climate, Fuel fuel, Line floor) {
+    public DesignNight(BudgetBuilder b, FarmEntries entries, HeatLoss loss, Climate climate, Fuel fuel) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Design night: size of the heater");
         s.note("The screen is taken as open. A heating contractor sizes the plant; this is a first figure.");
         Line outside = entries.add(s.entry("design_temperature", "Coldest night the house is heated in", CELSIUS)
@@ -78,20 +77,15 @@ public final class DesignNight {
                 loss.air.times(colder).in(KILOWATT),
                 SOURCE);
         Line total = s.line("design_heat_loss", "Lost on the design night", KILOWATT, through.plus(withAir));
-        Line size = s.line(
+        s.line(
                 "boiler_size",
                 "Size of the heater",
                 KILOWATT,
                 total.times(one().plus(margin)),
                 "a margin on the loss: common practice, no source");
-        s.line(
-                "boiler_size_per_area",
-                "Size of the heater per m² of floor",
-                WATT_PER_AREA,
-                size.over(floor).in(WATT_PER_AREA));
         Formula aDay = total.times(number(24, HOURS_A_DAY)).in(Unit.parse("kWh/d"));
         s.line("design_day_fuel", "Fuel for a day and night as cold", Unit.parse("fuel_unit/d"), fuel.fuelFor(aDay));
-        Line milder = b.schedule(Sheets.OPERATIONS, "Design night against the months")
+        Line milder = b.shared(Sheets.OPERATIONS, Tables.HEAT)
                 .line(
                         "design_night_milder",
                         "Design night milder than the mean night by",

@@ -18,6 +18,7 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Electricity by month: power times hours of vent fans, cooler, circulation fans and lights, and what runs all day. Pumps are not
@@ -52,7 +53,7 @@ public final class Electricity {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "What runs on electricity");
         s.note("Without pumps: their energy stands with the irrigation systems. Without lights unless entered.");
         hours = b.schedule(Sheets.OPERATIONS, "Hours of running");
-        byMonth = b.schedule(Sheets.OPERATIONS, "Electricity by month");
+        byMonth = b.shared(Sheets.OPERATIONS, Tables.ENERGY);
         Line fans = perArea(s, entries, "fan_power", "Vent fans, power per m² of floor");
         Line cooler = power(s, entries, "cooler_power", "Cooler, power");
         Line circulation = perArea(s, entries, "circulation_power", "Circulation fans, power per m² of floor");

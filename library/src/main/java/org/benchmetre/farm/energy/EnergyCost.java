@@ -8,6 +8,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /** Fuel and electricity together, by month and in a year, in all and per m² of floor. Pumps are not here. Sums. */
 public final class EnergyCost {
@@ -26,7 +27,7 @@ public final class EnergyCost {
      * @param floor of the house
      */
     public EnergyCost(BudgetBuilder b, Heating heating, Electricity electricity, Line floor) {
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Cost of energy by month");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.ENERGY);
         byMonth = s.line(
                 "energy_cost",
                 "Fuel and electricity, without pumps",

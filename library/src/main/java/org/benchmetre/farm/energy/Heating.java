@@ -24,6 +24,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Heat by month: by day what is lost less what the sun gives, by night what is lost behind the screen, neither below zero.
@@ -86,7 +87,7 @@ public final class Heating {
         Line useful = entries.add(sunshine.entry("solar_useful_share", "Share of that which warms the air", ONE)
                 .from(0, 1));
 
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Heat by month");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.HEAT);
         s.note("Never below zero. Sun left over by day is vented, not kept for the night. Means hide cold nights: a "
                 + "month whose mean is near the set point comes out low.");
         Formula colderByDay = colder(climate.heldByDay, climate.outsideByDay);

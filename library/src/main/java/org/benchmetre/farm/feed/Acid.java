@@ -101,7 +101,6 @@ final class Acid {
                 "dose times molar mass over strength and density: plain chemistry");
         Line costs = t.line(
                 "acid_cost", "Cost", MONEY_PER_VOLUME, volume.times(price).in(MONEY_PER_VOLUME));
-        s.textLine("acid_label_chosen", "Acid chosen", lookup(label, key, choice));
         s.line("acid_volume_chosen", "Acid as sold", ACID_PER_VOLUME, lookup(volume, key, choice));
         cost = s.line("feed_acid_cost_per_volume", "Cost of acid", MONEY_PER_VOLUME, lookup(costs, key, choice));
     }

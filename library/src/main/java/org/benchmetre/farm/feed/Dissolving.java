@@ -7,6 +7,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Whether each salt dissolves in its stock tank: its concentration there against what cold water takes of it alone (about 10
@@ -17,7 +18,7 @@ final class Dissolving {
     private static final Unit CONCENTRATION = Unit.parse("g/L");
 
     Dissolving(BudgetBuilder b, SaltTable salts, Line dilution) {
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts in their stock tank");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.SALTS);
         s.note("What cold water of about 10 °C takes of each salt alone, from memory; salts together dissolve less.");
         Line concentration = s.line(
                 "salt_concentration",

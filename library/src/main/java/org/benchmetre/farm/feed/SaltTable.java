@@ -23,6 +23,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /** The salts by weight and money: grams in a cubic metre of feed, their cost, and what goes into a stock tank. Plain arithmetic. */
 final class SaltTable {
@@ -43,7 +44,7 @@ final class SaltTable {
         axis = Axis.rows("salt", "Salt", tables.saltKeys(), 0);
         Map<Salt, Line> priceOf = new HashMap<>();
         tables.salts().forEach(salt -> priceOf.put(salt, price(prices, entries, salt)));
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Salts of the nutrient solution");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.SALTS);
         s.note(
                 "Grams in a cubic metre are milligrams in a litre. The water of crystallisation is weighed with the salt.");
         Line label = s.textLine("salt_label", "Salt", rows(salt -> text(salt.label())));

@@ -61,7 +61,7 @@ public final class Months {
                 DoubleStream.of(DAYS)
                         .mapToObj(value -> number(value, DAYS_A_MONTH))
                         .toList());
-        days = b.schedule(Sheets.OPERATIONS, "Days")
+        days = b.shared(Sheets.OPERATIONS, Tables.MONTHS)
                 .line(
                         "days_in_month",
                         "Days",

@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * How work is spread over the year: evenly over the days in crop, or as the fruit comes. Each pattern adds to one, also without a
@@ -58,7 +59,7 @@ public final class CropMonths {
         cropsPerYear = harvest.cropsPerYear;
         Line monthYield = harvest.monthYield;
         Line picked = harvest.yield;
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Months in crop");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.MONTHS);
         ScheduleBuilder year = b.schedule(Sheets.OPERATIONS, "Weeks in crop");
         Line days = s.line("crop_days_in_month", "Days in crop", DAYS_A_MONTH, months.days.times(inCrop));
         Line cropDays = year.line("crop_days", "Days in crop", DAYS_A_YEAR, yearOf(days, months.axis));

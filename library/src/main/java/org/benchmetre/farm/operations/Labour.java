@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * All work by month and in a year, hired and of the family, and the people it takes in the month with most of it. Plain sums;
@@ -71,22 +72,15 @@ public final class Labour {
      * @param groups work of tasks, picking and packing
      * @param wages what hours cost
      * @param months the months
-     * @param benchMetres all benches end to end
      */
-    public Labour(
-            BudgetBuilder b,
-            FarmEntries entries,
-            OperationGroups groups,
-            Wages wages,
-            Months months,
-            Line benchMetres) {
+    public Labour(BudgetBuilder b, FarmEntries entries, OperationGroups groups, Wages wages, Months months) {
         this.wages = wages;
         work = groups.work;
         fruit = groups.fruit;
         drivers = work.drivers.axis;
-        ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Tasks: hours by who does them");
-        ScheduleBuilder d = b.schedule(Sheets.OPERATIONS, "Drivers: labour and inputs of their tasks, a year");
-        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Labour by month");
+        ScheduleBuilder t = b.shared(Sheets.OPERATIONS, Tables.TASKS);
+        ScheduleBuilder d = b.shared(Sheets.OPERATIONS, Tables.TASK_DRIVERS);
+        ScheduleBuilder m = b.shared(Sheets.OPERATIONS, Tables.LABOUR);
         ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Labour in a year");
         Class general = ofClass(t, d, m, y, new Named(Wages.GENERAL, "general_hours", "Hours hired, general labour"));
         Class skilled = ofClass(t, d, m, y, new Named(Wages.SKILLED, "skilled_hours", "Hours hired, skilled labour"));
@@ -142,7 +136,6 @@ public final class Labour {
                 .plus(ofFruit(inputsOf))
                 .counting(MONEY_A_KG);
         paidAndNot = new PaidWork(b, groups, wages, new PaidWork.Family(family.year, ofFamily));
-        perMetre(y, benchMetres);
         people = people(m, y, entries);
         peakPeople = y.line(
                 "people_at_peak", "Peak labour, people in the busiest month", PERSON, greatest(people, months.axis));
@@ -193,13 +186,6 @@ public final class Labour {
 
     private Formula ofFruit(Line byDriver) {
         return new Element(byDriver, drivers, drivers.indexOf(TaskDrivers.YIELD));
-    }
-
-    private void perMetre(ScheduleBuilder y, Line benchMetres) {
-        Unit hoursAMetre = Unit.parse("h/(m a)");
-        Unit moneyAMetre = Unit.parse("money/(m a)");
-        y.line("labour_hours_per_metre", "Hours per metre of bench", hoursAMetre, hours.over(benchMetres));
-        y.line("labour_cost_per_metre", "Labour cost per metre of bench", moneyAMetre, cost.over(benchMetres));
     }
 
     private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries) {

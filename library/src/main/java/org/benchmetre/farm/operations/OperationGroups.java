@@ -18,6 +18,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Work and inputs by group: those of the tasks in order of first use, picking under harvest, packing under packing, then tasks of
@@ -64,8 +65,8 @@ public final class OperationGroups {
         tasks = t.axis;
         groups = t.groups;
         axis = Axis.rows("operation", "Group of tasks", groups.keys(), 0);
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Labour and inputs by group");
-        ScheduleBuilder byTask = b.schedule(Sheets.OPERATIONS, "Tasks: group counted");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.TASK_GROUPS);
+        ScheduleBuilder byTask = b.shared(Sheets.OPERATIONS, Tables.TASKS);
         label = s.textLine("operation_label", "Group", texts(groups.names()));
         Line key = s.textLine("operation_key", "Key of the group", texts(groups.keys()));
         b.nameRows(axis, label);

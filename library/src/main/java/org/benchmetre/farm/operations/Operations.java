@@ -56,6 +56,6 @@ public final class Operations {
                 "Labour",
                 "Bending, lifting and heat wear people out: plan breaks, water and carts, and keep people out after a treatment "
                         + "for as long as its label says. Hours, wages, housing and labour of minors are under local law.");
-        labour = new Labour(b, entries, groups, wages, months, g.house().benchMetres);
+        labour = new Labour(b, entries, groups, wages, months);
     }
 }

@@ -13,6 +13,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Hired work by group and work of the family, apart: hours, money, and what of the money moves with yield. Of picking and packing that
@@ -62,8 +63,8 @@ public final class PaidWork {
         this.family = family;
         fruit = groups.fruit;
         TaskWork work = groups.work;
-        ScheduleBuilder t = b.schedule(Sheets.OPERATIONS, "Tasks: hired, and counted by fruit");
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Hired labour, and what moves with yield, by group");
+        ScheduleBuilder t = b.shared(Sheets.OPERATIONS, Tables.TASKS);
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.TASK_GROUPS);
         ScheduleBuilder f = b.schedule(Sheets.OPERATIONS, "Family labour that moves with yield");
         Formula isHired = not(work.doneBy.is(Wages.FAMILY));
         Formula byFruit = work.tasks.driver.is(TaskDrivers.YIELD);

@@ -15,6 +15,7 @@ import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Picking and packing. Walking along the benches comes on top of picking, so kilograms an hour fall in thin months, when a pass finds
@@ -101,7 +102,7 @@ public final class PickingWork {
         Line pickers = workers(s, "picking_wage_class", "Picking is done by: general, skilled or family");
         Line packers = workers(s, "packing_wage_class", "Packing is done by: general, skilled or family");
 
-        ScheduleBuilder m = b.schedule(Sheets.OPERATIONS, "Picking and packing by month");
+        ScheduleBuilder m = b.shared(Sheets.OPERATIONS, Tables.LABOUR);
         Line walking = m.line(
                 "walking_hours_in_month",
                 "Hours of walking along the benches, while there is fruit",

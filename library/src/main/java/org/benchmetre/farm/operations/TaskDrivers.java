@@ -17,6 +17,7 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * What tasks are counted by: a closed list with the names that parts use, those that differ by irrigation system left out (the care of
@@ -59,7 +60,7 @@ public final class TaskDrivers {
         all.put(YIELD, of(picked));
         axis = Axis.rows("task_driver", "Driver", List.copyOf(all.keySet()), 0);
 
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Drivers: what tasks are counted by");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.TASK_DRIVERS);
         Line label = s.textLine("task_driver_label", "Counts", words(all, Driver::label));
         b.nameRows(axis, label);
         List<Formula> keys = all.keySet().stream().map(name -> text(name)).toList();

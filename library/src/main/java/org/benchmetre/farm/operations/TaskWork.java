@@ -19,6 +19,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Hours and money of each task: driver times hours a driver times how often, spread over the months; what hired work costs in
@@ -65,7 +66,7 @@ public final class TaskWork {
         this.tasks = tasks;
         this.drivers = drivers;
         Months months = crop.months;
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks: hours and money a year");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.TASKS);
         ScheduleBuilder blocks = b.schedule(Sheets.OPERATIONS, "Tasks by month");
         Line amount = s.line(
                 "task_amount", "Amount of driver", DRIVER, inUse(lookup(drivers.amount, drivers.key, tasks.driver)));
@@ -135,7 +136,7 @@ public final class TaskWork {
 
     /** What the file is refused for is a warning where it is typed into the workbook. */
     private void warn(BudgetBuilder b, Line given, Line pattern) {
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks: warnings");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.TASKS);
         s.warning(
                 "task_share_warning",
                 "Shares of months",

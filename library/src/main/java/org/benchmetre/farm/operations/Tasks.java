@@ -17,6 +17,7 @@ import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.scenario.TableForm;
 
 /** The task list as entered: one row for each piece of work or input that comes back. New work is a new row. */
@@ -82,7 +83,7 @@ public final class Tasks {
      * @param months the months
      */
     public Tasks(BudgetBuilder b, TaskDrivers drivers, Months months) {
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Tasks");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.TASKS);
         s.note(
                 "One row a task. Hours are driver times hours a driver times how often, or driver over drivers an hour. Installing "
                         + "stands with the parts, irrigation maintenance with irrigation, picking and packing below: not here again. "

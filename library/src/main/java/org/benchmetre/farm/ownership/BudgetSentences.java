@@ -32,7 +32,7 @@ public final class BudgetSentences {
     private final ScheduleBuilder s;
     private final String currency;
     private final int decimals;
-    private final Names names;
+    private final Line costWords;
 
     /**
      * What to cite.
@@ -44,24 +44,16 @@ public final class BudgetSentences {
     public record Cited(String title, Line year, String version) {}
 
     /**
-     * What costs and returns are called: listed or total.
-     *
-     * @param costs listed costs, or total cost
-     * @param returns returns above them
-     */
-    public record Names(Line costs, Line returns) {}
-
-    /**
      * Declares the sentences.
      *
      * @param b where a schedule is added
      * @param budget the budget that is told
      * @param yields low and high yield
-     * @param names what costs and returns are called
+     * @param costWords what costs are called: listed or total
      * @param cited what to cite
      */
-    public BudgetSentences(BudgetBuilder b, EnterpriseBudget budget, YieldRange yields, Names names, Cited cited) {
-        this.names = names;
+    public BudgetSentences(BudgetBuilder b, EnterpriseBudget budget, YieldRange yields, Line costWords, Cited cited) {
+        this.costWords = costWords;
         s = b.schedule(Sheets.BUDGET, "The budget in words");
         currency = b.structure().currency();
         decimals = MinorUnit.decimals(currency);
@@ -94,7 +86,7 @@ public final class BudgetSentences {
                         text("A year brings in "),
                         shown(budget.receipts, 0),
                         text(" " + currency + " against "),
-                        names.costs(),
+                        costWords,
                         text(" of "),
                         shown(budget.total, 0),
                         text(" " + currency + ": "),
@@ -110,7 +102,7 @@ public final class BudgetSentences {
                 "Low and high yield",
                 when(
                         and(y.entered.isPositive(), y.low.isPositive(), y.high.isPositive()),
-                        joined(low, text(" above "), names.costs(), text("; "), high, text(".")),
+                        joined(low, text(" above "), costWords, text("; "), high, text(".")),
                         text("Low and high yield stand as entered, since the yield or its usual range is not known.")));
     }
 

@@ -13,6 +13,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.TakeOff;
 
 /**
@@ -46,7 +47,7 @@ public final class Contingency {
      */
     public Contingency(BudgetBuilder b, FarmEntries entries, TakeOff t, PartsYearly owned) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Contingency");
-        ScheduleBuilder byWay = b.schedule(Sheets.MATERIALS, "Contingency by irrigation system");
+        ScheduleBuilder byWay = b.shared(Sheets.MATERIALS, Tables.PARTS_BY_SYSTEM);
         share = entries.add(s.entry("contingency_share", "Contingency, share of the cost of parts", ONE)
                 .from(0, 1));
         Line parts = byWay.line(

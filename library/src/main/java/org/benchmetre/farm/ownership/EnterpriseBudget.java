@@ -19,6 +19,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
@@ -101,8 +102,7 @@ public final class EnterpriseBudget {
         page.note(
                 "Receipts, operating costs, ownership costs by capital recovery at a real rate, overhead. No loan interest. At low and "
                         + "high yield what moves with fruit moves, and the rest stays. A figure of one's own of 0 counts as none.");
-        ScheduleBuilder sums = b.schedule(Sheets.BUDGET, "Sums of the budget");
-        ScheduleBuilder units = b.schedule(Sheets.BUDGET, "Returns for each unit");
+        ScheduleBuilder sums = b.shared(Sheets.BUDGET, Tables.BUDGET_SUMS);
         ScheduleBuilder evens = b.schedule(Sheets.BUDGET, "Break-evens: picking, packing and selling move with yield");
         axis = Axis.rows("budget_row", "Row", items.rows.keys(), 0);
         kind = named(b, items.rows);
@@ -139,16 +139,17 @@ public final class EnterpriseBudget {
         aboveAtLow = at(totals, "low", yields.lowShare, moves);
         aboveAtHigh = at(totals, "high", yields.highShare, moves);
         ownFigures(totals);
-        perUnit(units, "Returns above operating costs", aboveOperating, g.house(), g.planting());
-        PerUnit left = perUnit(units, "Returns above total cost", aboveTotal, g.house(), g.planting());
-        abovePerMetre = left.metre();
-        aboveTotalPerArea = left.area();
+        abovePerMetre = sums.line(
+                "returns_above_total_per_metre",
+                "Returns above total cost, per metre of bench",
+                Unit.parse("money/(m a)"),
+                aboveTotal.over(g.house().benchMetres));
+        aboveTotalPerArea = sums.line(
+                "returns_above_total_per_area",
+                "Returns above total cost, per m² of floor",
+                Unit.parse("money/(m2 a)"),
+                aboveTotal.over(g.house().houseArea));
         BreakEvens even = new BreakEvens(items.moves.harvest, items.moves, g.planting());
-        units.line(
-                "returns_above_total_per_kg",
-                "Returns above total cost, per kg of marketable fruit",
-                BreakEvens.PER_KG,
-                onlyWhen(g.fruit().isPositive(), aboveTotal.over(g.fruit()), "no yield"));
         evensOfAll = new Evens(
                 evens.line(
                         "break_even_price",
@@ -246,27 +247,5 @@ public final class EnterpriseBudget {
                 when(own.isPositive(), own.minus(worth), none(YEARLY)));
         totals.of("budget_total_own", "Your own figure", own);
         totals.of("budget_total_difference", "Yours less ours, where you gave one", apart);
-    }
-
-    /** Returns for a metre of bench, money/(m a), and for a square metre of floor, money/(m2 a). */
-    private record PerUnit(Line metre, Line area) {}
-
-    private static PerUnit perUnit(ScheduleBuilder s, String label, Line returns, House house, Planting planting) {
-        Line metre = s.line(
-                returns.id() + "_per_metre",
-                label + ", per metre of bench",
-                Unit.parse("money/(m a)"),
-                returns.over(house.benchMetres));
-        s.line(
-                returns.id() + "_per_plant",
-                label + ", per plant",
-                Unit.parse("money/(plant a)"),
-                planting.each(returns));
-        Line area = s.line(
-                returns.id() + "_per_area",
-                label + ", per m² of floor",
-                Unit.parse("money/(m2 a)"),
-                returns.over(house.houseArea));
-        return new PerUnit(metre, area);
     }
 }

@@ -1,11 +1,8 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.countPositive;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -23,7 +20,7 @@ public final class MostOfTotal {
     private static final double FEW_ROWS = 4;
     private static final String CHOICE = "a choice of this project, no source";
 
-    private final BudgetBuilder b;
+    private final ScheduleBuilder s;
     private final Line most;
     private final Line few;
 
@@ -33,8 +30,7 @@ public final class MostOfTotal {
      * @param b where schedules are added
      */
     public MostOfTotal(BudgetBuilder b) {
-        this.b = b;
-        ScheduleBuilder s = b.schedule(Sheets.BUDGET, "When one row is most of a total");
+        s = b.schedule(Sheets.BUDGET, "When one row is most of a total");
         most = s.line("most_of_total", "Share of a total that one row seldom reaches", ONE, number(MOST, ONE), CHOICE);
         few = s.line("few_rows", "So few rows that one may well be most of them", ONE, number(FEW_ROWS, ONE), CHOICE);
     }
@@ -43,11 +39,11 @@ public final class MostOfTotal {
      * Rows and their total.
      *
      * @param id stem of the names of lines
-     * @param sheet where they stand
+     * @param table where they stand
      * @param cost money of each row, not negative
      * @param total all rows together, in the same unit
      */
-    public record Rows(String id, String sheet, Line cost, Line total) {}
+    public record Rows(String id, ScheduleBuilder table, Line cost, Line total) {}
 
     /**
      * Watches over a table.
@@ -57,22 +53,16 @@ public final class MostOfTotal {
      * @param sentence what is wrong and what to look at
      */
     public void watch(String label, Rows rows, String sentence) {
-        ScheduleBuilder each = b.schedule(rows.sheet(), label + ": is one most of the total?");
-        ScheduleBuilder all = b.schedule(rows.sheet(), label + ": how many cost something?");
-        Line counted = each.line(
-                rows.id() + "_counted",
-                "Costs something, 1 or 0",
-                ONE,
-                when(rows.cost().isPositive(), one(), none(ONE)));
-        Line count = all.line(
+        Line count = s.line(
                 rows.id() + "_count",
-                "Rows that cost something",
+                label + ": how many cost something",
                 ONE,
-                sum(counted, rows.cost().axes().get(0)));
-        each.warning(
-                rows.id() + "_most_warning",
-                label,
-                and(count.exceeds(few), rows.cost().exceeds(rows.total().times(most))),
-                sentence);
+                countPositive(rows.cost(), rows.cost().axes().get(0)));
+        rows.table()
+                .warning(
+                        rows.id() + "_most_warning",
+                        label,
+                        and(count.exceeds(few), rows.cost().exceeds(rows.total().times(most))),
+                        sentence);
     }
 }

@@ -9,6 +9,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -63,7 +64,7 @@ public final class OperatingInterest {
                 e.entry("operating_months", "Months of use", Unit.parse("mo")).from(0, 24));
         Line financed = entries.add(e.entry("operating_financed", "Share financed; 1 charges one's own money too", ONE)
                 .from(0, 1));
-        factor = b.schedule(Sheets.BUDGET, "Interest on operating capital, for each unit of expense")
+        factor = b.shared(Sheets.BUDGET, Tables.OPERATING_CAPITAL)
                 .line(
                         "operating_interest_factor",
                         "Interest for each unit of expense",
@@ -73,7 +74,7 @@ public final class OperatingInterest {
                                 .times(months.in(Unit.parse("a")))
                                 .times(financed),
                         "share outstanding times rate times time: USDA course material for beginning farmers");
-        ScheduleBuilder y = b.schedule(Sheets.BUDGET, "Interest on operating capital, chosen irrigation system");
+        ScheduleBuilder y = b.shared(Sheets.BUDGET, Tables.OPERATING_CAPITAL);
         Line alike =
                 y.line("operating_expense_alike", "Expense that is the same for every system", YEARLY, before.alike());
         expense = y.line(
@@ -82,7 +83,7 @@ public final class OperatingInterest {
                 YEARLY,
                 before.chosen().plus(alike));
         interest = y.line("operating_interest", "Interest on operating capital", YEARLY, expense.times(factor));
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Operating capital by irrigation system");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_COSTS);
         Line ofWay = s.line(
                 "way_operating_expense",
                 "Expense before harvest",

@@ -12,6 +12,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.Materials;
 import org.benchmetre.farm.takeoff.TakeOff;
 
@@ -75,9 +76,9 @@ public final class PartsYearly {
      */
     public PartsYearly(BudgetBuilder b, OwnershipRates rates, Materials m, TakeOff t, Line wage, Line cropsPerYear) {
         this.rates = rates;
-        ScheduleBuilder table = b.schedule(Sheets.MATERIALS, "Parts: yearly cost of a unit");
+        ScheduleBuilder table = b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY);
         ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by irrigation system");
-        ScheduleBuilder ways = b.schedule(Sheets.MATERIALS, "Installing and charges by irrigation system");
+        ScheduleBuilder ways = b.shared(Sheets.MATERIALS, Tables.PARTS_BY_SYSTEM);
         life = table.line(
                 "material_life_years",
                 "Life",

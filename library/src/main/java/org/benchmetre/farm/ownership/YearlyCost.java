@@ -1,10 +1,8 @@
 package org.benchmetre.farm.ownership;
 
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
@@ -15,6 +13,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.FirstCost;
 
@@ -86,17 +85,16 @@ public final class YearlyCost {
         CostGroups groups = first.groups;
         ScheduleBuilder groupTable =
                 b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen irrigation system");
-        ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "Yearly cost per metre of bench, all irrigation systems");
-        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Yearly cost by irrigation system");
+        ScheduleBuilder ways = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_COSTS);
         Line stockLife = years(b, p.stock(), harvest);
-        byStock = b.schedule(Sheets.CROP, "Plant stock: yearly cost")
+        byStock = b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
                 .line(
                         "stock_yearly_cost",
                         "Recovered over their life",
                         YEARLY,
                         p.stock().firstCost.times(owned.rates.ofCost(stockLife)),
                         OwnershipRates.RECOVERED);
-        ScheduleBuilder plantYears = b.schedule(Sheets.CROP, "Plants, a year");
+        ScheduleBuilder plantYears = b.shared(Sheets.CROP, Tables.PLANTS);
         plantsLife = plantYears.line(
                 "plants_life_years",
                 "Life of the chosen stock",
@@ -142,22 +140,14 @@ public final class YearlyCost {
                 "Yearly cost per metre, lost fruit counted",
                 yearlyPerMetre,
                 way.over(metres));
-        perMetre.line(
-                "group_way_yearly_cost_per_metre",
-                "Yearly cost per metre of bench, by group",
-                yearlyPerMetre,
-                groupByWay.over(metres));
         byGroup = groupTable.line("group_yearly_cost", "Yearly cost", YEARLY, first.ofWay(groupByWay));
         groupTable.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, byGroup.over(metres));
         total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
-        Formula share =
-                byGroup.over(when(total.isPositive(), total, number(1, YEARLY))).in(Unit.parse("%"));
-        groupTable.line("group_yearly_share", "Share of yearly cost", Unit.parse("%"), share);
         perKg = results(s, p, harvest);
     }
 
     private static Line years(BudgetBuilder b, PlantStock stock, Harvest harvest) {
-        return b.schedule(Sheets.CROP, "Plant stock: lives")
+        return b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
                 .line(
                         "stock_life_years",
                         "Life",
@@ -167,29 +157,21 @@ public final class YearlyCost {
     }
 
     private Line results(ScheduleBuilder s, FirstCost.Parts p, Harvest harvest) {
-        Unit perFoot = Unit.parse("money/(ft a)");
-        Line metre = s.line(
+        s.line(
                 "yearly_cost_per_metre",
                 "Yearly cost per metre of bench",
                 Unit.parse("money/(m a)"),
                 total.over(p.house().benchMetres));
-        s.line("yearly_cost_per_foot", "Yearly cost per foot of bench", perFoot, metre.in(perFoot));
         s.line(
                 "yearly_cost_per_plant",
                 "Yearly cost per plant",
                 Unit.parse("money/(plant a)"),
                 p.planting().each(total));
-        Unit perSquareFoot = Unit.parse("money/(ft2 a)");
-        Line area = s.line(
+        s.line(
                 "yearly_cost_per_area",
                 "Yearly cost per m² of floor",
                 Unit.parse("money/(m2 a)"),
                 total.over(p.house().houseArea));
-        s.line(
-                "yearly_cost_per_square_foot",
-                "Yearly cost per square foot of floor",
-                perSquareFoot,
-                area.in(perSquareFoot));
         return s.line(
                 "yearly_cost_per_kg",
                 "Yearly cost per kg of marketable fruit",

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.pages;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
@@ -9,6 +8,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.FixedWords;
@@ -23,7 +23,7 @@ import org.benchmetre.page.Tone;
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
 
-    private static final int CHART_ROWS = 13;
+    private static final int CHART_ROWS = 12;
     private static final List<Integer> LEFT = List.of(22, 26, 13);
     private static final List<Integer> RIGHT = List.of(25, 8, 8, 8, 8, 8, 8, 8, 10);
 
@@ -126,8 +126,8 @@ final class AnswerPage {
                 Chart.Shape.STACKED_BARS,
                 List.of(money),
                 money.axes().get(1),
-                Optional.empty(),
-                CHART_ROWS,
-                "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money.");
+                ChartLook.of(
+                        CHART_ROWS,
+                        "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money."));
     }
 }

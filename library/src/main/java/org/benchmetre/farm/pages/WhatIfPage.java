@@ -9,6 +9,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Page;
@@ -78,10 +79,11 @@ final class WhatIfPage {
                 Chart.Shape.SWINGS,
                 List.of(low, budget.line("swing_at_high")),
                 low.axes().get(0),
-                Optional.of(budget.line("swing_size")),
-                CHART_ROWS,
-                "A bar for each entry: how far returns of a square metre change when it alone stands at the low or the high end of its "
-                        + "usual range. The longest bar is on top.");
+                new ChartLook(
+                        CHART_ROWS,
+                        "A bar for each entry: how far returns of a square metre change when it alone stands at the low or the high end of its "
+                                + "usual range. The longest bar is on top.",
+                        Optional.of(budget.line("swing_size"))));
     }
 
     private static Table swings(Budget budget) {

@@ -20,6 +20,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
@@ -104,10 +105,9 @@ public final class FirstCost {
         this.chosen = chosen;
         groups = costs;
         ScheduleBuilder byGroup = b.schedule(Sheets.SUMMARY, "First cost by group, for the chosen irrigation system");
-        ScheduleBuilder perMetre = b.schedule(Sheets.SUMMARY, "First cost per metre of bench, all irrigation systems");
-        ScheduleBuilder partHours = b.schedule(Sheets.MATERIALS, "Parts, by group and hours");
+        ScheduleBuilder partHours = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT);
         ScheduleBuilder byWay = b.schedule(Sheets.IRRIGATION, "First cost by group and irrigation system");
-        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "First cost by irrigation system");
+        ScheduleBuilder ways = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_COSTS);
 
         groupLabel = byGroup.textLine("group_label", "Group", costs.labels());
         Line groupKey = byGroup.textLine("group_key", "Key of the group", costs.keys());
@@ -158,11 +158,6 @@ public final class FirstCost {
         Line wayTotal = ways.line("way_first_cost", "First cost", MONEY, sum(groupByWay, costs.axis));
         wayPerMetre =
                 ways.line("way_first_cost_per_metre", "First cost per metre", perMetreUnit, wayTotal.over(benchMetres));
-        perMetre.line(
-                "group_way_first_cost_per_metre",
-                "First cost per metre of bench, by group",
-                perMetreUnit,
-                groupByWay.over(benchMetres));
         Line group = byGroup.line("group_first_cost", "First cost", MONEY, ofWay(groupByWay));
         byGroup.line("group_first_cost_per_metre", "First cost per metre", perMetreUnit, group.over(benchMetres));
         total = summary.line("first_cost_total", "First cost, in total", MONEY, sum(group, costs.axis));

@@ -17,6 +17,7 @@ import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Groups;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.scenario.TableForm;
 
@@ -89,7 +90,7 @@ public final class Materials {
      * @param ways keys for the options
      */
     public Materials(BudgetBuilder b, Drivers drivers, Ways ways) {
-        ScheduleBuilder s = b.schedule(Sheets.MATERIALS, "Parts");
+        ScheduleBuilder s = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT);
         s.note("One row a part. Quantity is rate times driver times (1 + waste). A blank driver leaves a row out.");
         Columns c = Columns.of(b, FarmTable.MATERIALS, s);
         axis = c.axis();

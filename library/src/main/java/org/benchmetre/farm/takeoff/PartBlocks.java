@@ -10,6 +10,7 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * The block of a whole budget that each part belongs to, as its row says. A part without a word that is counted by the floor of the house
@@ -50,7 +51,7 @@ public final class PartBlocks {
     public PartBlocks(BudgetBuilder b, Materials m, Line cost) {
         this.cost = cost;
         Formula unsaid = when(m.driver.is(FLOOR), text(HOUSE), text(""));
-        counted = b.schedule(Sheets.MATERIALS, "Parts: block of a whole budget")
+        counted = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT)
                 .textLine(
                         "material_block_counted",
                         "Block counted",

@@ -22,6 +22,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Paid;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -95,7 +96,7 @@ public final class TakeOff {
         Unit perPack = ITEM.over(PACK);
         Unit moneyPerItem = MONEY.over(ITEM);
         Unit itemPerDriver = ITEM.over(DRIVER);
-        ScheduleBuilder list = b.schedule(Sheets.MATERIALS, "Purchase list, for the chosen irrigation system");
+        ScheduleBuilder list = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT);
         ScheduleBuilder totals = b.schedule(Sheets.MATERIALS, "Purchase list, totals");
         ScheduleBuilder blocks = b.schedule(Sheets.MATERIALS, "Parts by irrigation system");
 

@@ -15,6 +15,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * What is ordered now, for the chosen irrigation system: freight and tax of each part, whole packs by group, and what is filled in below
@@ -34,7 +35,7 @@ public final class ToBuy {
      * @param costs groups of the parts
      */
     public ToBuy(BudgetBuilder b, Materials m, TakeOff t, CostGroups costs) {
-        ScheduleBuilder list = b.schedule(Sheets.MATERIALS, "To buy, by part");
+        ScheduleBuilder list = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT);
         ScheduleBuilder below = b.schedule(Sheets.MATERIALS, "To buy, parts added below the list");
         Line onPrice = list.line(
                 "material_freight_tax",

@@ -39,8 +39,6 @@ public final class LeftOut {
     public final Line words;
     /** The costs of the plan in words: listed costs, or total cost. */
     public final Line costWords;
-    /** The returns of the plan in words: returns above listed costs, or returns above total cost. */
-    public final Line returnsWords;
 
     private record Block(String key, String label, Formula isCounted) {}
 
@@ -98,9 +96,7 @@ public final class LeftOut {
         b.define(missing, when(isCounted.isPositive(), before, named));
         words = s.textLine("left_out", "Left out", new Element(missing, axis, axis.size() - 1));
         costWords = s.textLine("cost_words", "Costs in words", either("listed costs", "total cost"));
-        returnsWords = s.textLine(
-                "returns_words", "Returns in words", either("returns above listed costs", "returns above total cost"));
-        Line warning = s.textLine(
+        s.textLine(
                 "left_out_warning",
                 "What is left out, empty where nothing is",
                 when(
@@ -110,11 +106,10 @@ public final class LeftOut {
                                 words,
                                 text(". Returns are above listed costs, not above total cost.")),
                         text("")));
-        Line nothing = s.textLine(
+        s.textLine(
                 "whole_budget_sentence",
                 "That nothing is left out, empty where something is",
                 either("", "Everything a whole budget holds is counted."));
-        s.textLine("left_out_sentence", "What is left out, in a sentence", joined(warning, nothing));
     }
 
     /**

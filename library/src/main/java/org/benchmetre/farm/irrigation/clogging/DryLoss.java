@@ -7,6 +7,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.House;
 
 /**
@@ -33,7 +34,7 @@ public final class DryLoss {
      * @param house benches
      */
     public DryLoss(BudgetBuilder b, DryPlants dry, Line plantCount, Line netPerKg, House house) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "What dry plants cost, by irrigation system");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.DRY_PLANTS);
         s.note(
                 "Fruit lost is worth what a kilogram leaves after all that moves with yield; below zero when it leaves less "
                         + "than nothing.");

@@ -16,6 +16,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -125,7 +126,7 @@ public final class DryPlants {
                 MONEY_A_PLANT,
                 plants.newPlant().plus(replantHours.times(wage)));
 
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Dry plants, by irrigation system");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.DRY_PLANTS);
         Formula reached = failed.livesOn.isPositive();
         dryShare = s.line(
                 "way_dry_share",

@@ -21,6 +21,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -98,7 +99,7 @@ public final class FailedOutlets {
                 .entry("check_interval", "Time from one check of all outlets to the next", Unit.parse("mo"))
                 .above(0, 240));
 
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets that fail, by irrigation system");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.FAILING);
         s.note(
                 "Failed outlets are replaced at the next check, or stay for the life of the line. Common causes, such as a "
                         + "filter that lets go, take every outlet of a plant at once.");

@@ -11,6 +11,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
@@ -33,7 +34,7 @@ public final class FilterOpening {
         s.note("Openings of 0.13 mm are about 120 mesh.");
         Line opening = entries.add(
                 s.entry("filter_opening", "Opening of the filter", MILLIMETRE).above(0, 10));
-        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Filter, by irrigation system");
+        ScheduleBuilder list = b.shared(Sheets.IRRIGATION, Tables.FAILING);
         Line passage = ways.columns
                 .in(list)
                 .numbers(

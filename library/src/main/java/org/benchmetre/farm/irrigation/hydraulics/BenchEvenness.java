@@ -62,8 +62,6 @@ final class BenchEvenness {
                 "Merriam and Keller 1978 and ASAE EP458, from memory");
         emissionClass = s.textLine("way_emission_class", "Its class", emissionClass(band, where));
         variationClass(outlets);
-        Formula meets = when(water.target.exceeds(uniformityInRange), text("no"), text("yes"));
-        s.textLine("way_meets_target", "Meets the uniformity asked for", when(known, meets, text("")));
         new BenchWarnings(s, ways, outlets, water, lateral, pressure);
     }
 

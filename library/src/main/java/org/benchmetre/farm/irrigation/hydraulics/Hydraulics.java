@@ -6,6 +6,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.decision.LastReached;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
@@ -71,9 +72,8 @@ public final class Hydraulics {
         BenchPressure pressure = new BenchPressure(b, bench.lateral, outlets, water);
         BenchEvenness even = new BenchEvenness(b, ways, outlets, water, where, pressure);
         StoredWater stored = new StoredWater(b, ways, outlets, water, bench);
-        new AlongTheRun(b, outlets, bench.lateral, pressure);
         new RunLengths(b, outlets, water, where, pressure.slope, even.asMade);
-        longestRun = b.schedule(Sheets.IRRIGATION, "Longest line that meets the uniformity asked for")
+        longestRun = b.shared(Sheets.IRRIGATION, Tables.LONGEST)
                 .solved(
                         "way_longest_run",
                         "Longest line that meets the target",

@@ -15,6 +15,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 
@@ -42,7 +43,7 @@ final class InReach {
     final Line fewest;
 
     InReach(BudgetBuilder b, Ways ways, Outlets outlets, House house, Planting planting) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets in reach of a plant");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.OUTLETS);
         s.note(
                 "The fewest outlets in reach of any plant, however plants and outlets fall beside one another. All lines of a bench "
                         + "are taken to lie equally far from each plant they serve.");

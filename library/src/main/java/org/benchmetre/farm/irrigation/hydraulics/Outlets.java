@@ -17,6 +17,7 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * What a maker's sheet and a tape measure say of the outlets and the pipe of each way: further columns of {@code irrigation.csv}.
@@ -70,7 +71,7 @@ final class Outlets {
     final Line valves;
 
     Outlets(BudgetBuilder b, Ways ways) {
-        ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Outlets and pipe of each system");
+        ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.OUTLETS);
         s.note(
                 "From the maker's sheet and a measurement. Measure the inner diameter: the size in the name of a pipe is not it, and "
                         + "friction goes with its fifth power. An exponent of 0 is a compensating outlet.");

@@ -17,6 +17,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /** How evenly each way would water lines of other lengths, by the same formulas as the bench, and the longest that is even enough. */
 final class RunLengths {
@@ -35,7 +36,7 @@ final class RunLengths {
         List<Formula> metres = METRES.stream().map(m -> number(m, METRE)).toList();
         Line run = list.line("run_metres", "Length of line", METRE, new Rows(axis, metres), "a choice of this table");
 
-        ScheduleBuilder best = b.schedule(Sheets.IRRIGATION, "Longest line listed that is even enough");
+        ScheduleBuilder best = b.shared(Sheets.IRRIGATION, Tables.LONGEST);
         ScheduleBuilder result = b.schedule(Sheets.IRRIGATION, "Uniformity by length of line");
         ScheduleBuilder workings = b.schedule(Sheets.IRRIGATION, "Workings of the table by length of line");
         workings.note(Lateral.SYMBOLS + " " + LateralPressure.SYMBOLS);

@@ -10,6 +10,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.PipeLoss;
 
@@ -40,7 +41,7 @@ public final class HeaderPipe {
         Line diameter = entries.add(s.entry("header_diameter", "Inner diameter of that pipe", MILLIMETRE)
                 .above(0, 2000));
 
-        ScheduleBuilder ways = b.schedule(Sheets.IRRIGATION, "Header, by irrigation system");
+        ScheduleBuilder ways = b.shared(Sheets.IRRIGATION, Tables.ZONES_AND_PUMP);
         Line velocity = ways.line(
                 "way_header_velocity",
                 "Velocity in the header",

@@ -14,6 +14,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 
 /**
@@ -74,7 +75,7 @@ public final class Pumping {
         electricityPrice = entries.add(s.entry("electricity_price", "Price of electricity", Unit.parse("money/kWh"))
                 .from(0, 1_000_000));
 
-        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Pump, by irrigation system");
+        ScheduleBuilder list = b.shared(Sheets.IRRIGATION, Tables.ZONES_AND_PUMP);
         list.note(
                 "Needed at the pump while the largest zone runs; a source with enough pressure of its own needs no pump.");
         Formula needed = h.inletPressure

@@ -18,6 +18,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.layout.House;
 
@@ -58,7 +59,7 @@ public final class Supply {
         pressure = entries.add(s.entry("supply_pressure", "Pressure at the source, 0 for a tank", Unit.parse("kPa"))
                 .from(0, 2000));
 
-        ScheduleBuilder zones = b.schedule(Sheets.IRRIGATION, "Zones, by irrigation system");
+        ScheduleBuilder zones = b.shared(Sheets.IRRIGATION, Tables.ZONES_AND_PUMP);
         zones.note(
                 "The supply feeds so many whole benches at once; the house runs in the zones entered, or more if needed.");
         Formula fed = supplied(flow, perBench, house);

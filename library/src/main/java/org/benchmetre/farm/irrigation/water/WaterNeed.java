@@ -12,6 +12,7 @@ import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.profile.Fact;
@@ -44,7 +45,7 @@ public final class WaterNeed {
         Unit perPlantDay = Unit.parse("mL/(plant d)");
         Unit perMonth = Unit.parse("m3/mo");
         Unit perYear = Unit.parse("m3/a");
-        ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Water the plants keep");
+        ScheduleBuilder s = b.shared(Sheets.OPERATIONS, Tables.MONTHS);
         s.note("What plants take up, before drain and before any allowance for uneven watering.");
         perPlant = months.numbers(
                 s,

@@ -14,6 +14,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
@@ -54,7 +55,7 @@ public final class WateringHours {
                 .entry("watering_hours", "Hours a day in which watering may run", hoursPerDay)
                 .above(0, 24));
 
-        ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Run time, by irrigation system");
+        ScheduleBuilder list = b.shared(Sheets.IRRIGATION, Tables.ZONES_AND_PUMP);
         runTime = list.line(
                 "way_run_time",
                 "Run time of one watering",
