@@ -160,7 +160,7 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
 
     /**
      * The cells that say whether a row is nothing. Of a product they leave out quantity and price, since a quantity that has no price
-     * is nothing either.
+     * is nothing either. Where there are numbers that may be missing, they alone decide.
      *
      * @param row of this table
      * @return numbers, which are all zero where the row is nothing

@@ -38,8 +38,8 @@ final class IrrigationPage {
     private static final String FAILING = "way_failed_per_year_";
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
-    private static final List<Integer> WITH_BOXES = List.of(33, 9, 13, 13, 13, 14, 15);
-    private static final List<Integer> BOXES = List.of(20, 9, 12);
+    private static final List<Integer> WITH_BOXES = List.of(36, 11, 12, 12, 12, 15, 15);
+    private static final List<Integer> BOXES = List.of(18, 8, 12);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
     private static final int SYSTEM = 13;
@@ -88,7 +88,7 @@ final class IrrigationPage {
 
     private List<Across> sideBySide() {
         List<Criterion> rows = List.of(
-                row("First cost of the line", "side_line_first_cost").under("Money"),
+                row("First cost of the line", "side_line_first_cost"),
                 again("side_line_first_cost_per_foot"),
                 row("Yearly cost of what differs", "way_differing_cost_per_metre"),
                 again("side_differing_cost_per_foot"),
@@ -157,7 +157,7 @@ final class IrrigationPage {
         }
         Line cost = line("cause_way_cost_per_metre");
         return List.of(
-                new Sentences(List.of(new Sentence(line("partial_title"), Tone.TOTAL))),
+                new Sentences(List.of(new Sentence(line("partial_title"), Tone.FAINT))),
                 new FigureList(
                         "What is better",
                         List.of(

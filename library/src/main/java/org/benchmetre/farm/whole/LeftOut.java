@@ -97,19 +97,15 @@ public final class LeftOut {
         words = s.textLine("left_out", "Left out", new Element(missing, axis, axis.size() - 1));
         costWords = s.textLine("cost_words", "Costs in words", either("listed costs", "total cost"));
         s.textLine(
-                "left_out_warning",
-                "What is left out, empty where nothing is",
+                "left_out_sentence",
+                "What is left out, in a sentence",
                 when(
                         words.isFilled(),
                         joined(
                                 text("Not counted: "),
                                 words,
                                 text(". Returns are above listed costs, not above total cost.")),
-                        text("")));
-        s.textLine(
-                "whole_budget_sentence",
-                "That nothing is left out, empty where something is",
-                either("", "Everything a whole budget holds is counted."));
+                        text("Everything a whole budget holds is counted.")));
     }
 
     /**
