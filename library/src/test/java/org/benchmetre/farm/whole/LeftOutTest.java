@@ -62,10 +62,11 @@ class LeftOutTest {
         Figures f = Figures.of(SAMPLE);
         assertThat(f.text("left_out"))
                 .isEqualTo("house, heating plant, cooling, cold room, electrical, management, office, contingency");
-        assertThat(f.text("left_out_warning"))
+        assertThat(f.text("left_out_sentence"))
                 .isEqualTo(
                         "Not counted: house, heating plant, cooling, cold room, electrical, management, office, contingency. "
                                 + "Returns are above listed costs, not above total cost.");
+        assertThat(f.text("left_out_warning")).isEqualTo(f.text("left_out_sentence"));
         assertThat(f.text("whole_budget_sentence")).isEmpty();
         assertThat(f.text("cost_words")).isEqualTo("listed costs");
         assertThat(account(f, "costs")).isEqualTo("Costs of a year, as listed");
@@ -77,7 +78,7 @@ class LeftOutTest {
     void a_whole_budget_says_total_cost() {
         Figures f = wholeBut();
         assertThat(f.text("left_out")).isEmpty();
-        assertThat(f.text("whole_budget_sentence")).isEqualTo("Everything a whole budget holds is counted.");
+        assertThat(f.text("left_out_sentence")).isEqualTo("Everything a whole budget holds is counted.");
         assertThat(f.text("left_out_warning")).isEmpty();
         assertThat(f.text("cost_words")).isEqualTo("total cost");
         assertThat(account(f, "costs")).isEqualTo("Total cost of a year");

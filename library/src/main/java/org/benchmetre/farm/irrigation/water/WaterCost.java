@@ -34,6 +34,8 @@ public final class WaterCost {
     public final Line drain;
     /** Water, nutrient solution, drain and pumping together, money/a, by way. */
     public final Line running;
+    /** Water, nutrient solution and drain, money/a, by way. */
+    public final Line withoutPump;
 
     /**
      * Declares entries and lines.
@@ -70,10 +72,15 @@ public final class WaterCost {
         water = list.line("way_water_cost", "Fresh water, a year", money, fresh.times(price));
         feed = list.line("way_feed_cost", "Nutrient solution, a year", money, fresh.times(feedPerVolume));
         drain = list.line("way_drain_cost", "Handling of drain, a year", money, gross.drain.times(handlingCost));
+        withoutPump = list.line(
+                "way_water_without_pump",
+                "Water, nutrient solution and drain, a year",
+                money,
+                water.plus(feed).plus(drain));
         running = list.line(
                 "way_water_running",
                 "Water, nutrient solution, drain and pumping, a year",
                 money,
-                water.plus(feed).plus(drain).plus(pumping));
+                withoutPump.plus(pumping));
     }
 }
