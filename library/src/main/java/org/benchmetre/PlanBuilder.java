@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.scenario.CsvTable;
 import org.benchmetre.scenario.ScenarioTables;
-import org.benchmetre.scenario.Table;
 
 /**
  * Puts a scenario together in memory, in the words of its files: rows of tables and single entries, each as text. It reads as a folder
@@ -39,9 +39,9 @@ public final class PlanBuilder {
             rows.add(row);
         }
 
-        Table table(String file) {
+        CsvTable table(String file) {
             List<String> names = List.copyOf(columns);
-            return Table.of(
+            return CsvTable.of(
                     file,
                     names,
                     rows.stream()
@@ -125,10 +125,10 @@ public final class PlanBuilder {
 
     private record InMemory(String name, Map<String, Rows> rows) implements ScenarioTables {
         @Override
-        public Table table(String file) {
+        public CsvTable table(String file) {
             Rows found = rows.get(file);
             if (found == null) {
-                return Table.none(file);
+                return CsvTable.none(file);
             }
             if (!file.equals(Home.SINGLE)) {
                 found.columns().addAll(FarmTables.form(file).needed());

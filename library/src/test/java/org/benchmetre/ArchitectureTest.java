@@ -1,5 +1,7 @@
 package org.benchmetre;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -23,11 +25,14 @@ class ArchitectureTest {
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .importPackages("org.benchmetre");
 
+    private static final String PAGES_OF_THE_FARM = "org.benchmetre.farm.pages..";
+
     @Test
     void classesWereSeen() {
         assertThat(CLASSES.size()).isGreaterThan(60);
         assertThat(CLASSES.contain("org.benchmetre.budget.Budget")).isTrue();
         assertThat(CLASSES.contain("org.benchmetre.farm.FarmBudget")).isTrue();
+        assertThat(CLASSES.contain("org.benchmetre.farm.pages.FarmPages")).isTrue();
     }
 
     @Test
@@ -44,8 +49,14 @@ class ArchitectureTest {
                 .definedBy("org.benchmetre.workbook..")
                 .layer("files")
                 .definedBy("org.benchmetre.files..")
+                .layer("page shown")
+                .definedBy("org.benchmetre.page.shown..")
+                .layer("page")
+                .definedBy("org.benchmetre.page")
+                .layer("farm pages")
+                .definedBy(PAGES_OF_THE_FARM)
                 .layer("farm")
-                .definedBy("org.benchmetre.farm..")
+                .definedBy(resideInAPackage("org.benchmetre.farm..").and(not(resideInAPackage(PAGES_OF_THE_FARM))))
                 .layer("decision")
                 .definedBy("org.benchmetre.decision..")
                 .layer("scenario")
@@ -66,17 +77,33 @@ class ArchitectureTest {
                 .mayOnlyBeAccessedByLayers("front door")
                 .whereLayer("files")
                 .mayOnlyBeAccessedByLayers("front door", "workbook", "scenario")
+                .whereLayer("page shown")
+                .mayOnlyBeAccessedByLayers("workbook")
+                .whereLayer("page")
+                .mayOnlyBeAccessedByLayers("front door", "comparison", "workbook", "page shown", "farm pages")
                 .whereLayer("decision")
                 .mayOnlyBeAccessedByLayers("farm")
-                .whereLayer("farm")
+                .whereLayer("farm pages")
                 .mayOnlyBeAccessedByLayers("front door")
+                .whereLayer("farm")
+                .mayOnlyBeAccessedByLayers("front door", "farm pages")
                 .whereLayer("scenario")
                 .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "farm")
                 .whereLayer("run")
-                .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "workbook", "decision")
+                .mayOnlyBeAccessedByLayers("front door", "review", "comparison", "workbook", "page shown", "decision")
                 .whereLayer("graph")
                 .mayOnlyBeAccessedByLayers(
-                        "front door", "review", "comparison", "workbook", "decision", "farm", "run", "scenario")
+                        "front door",
+                        "review",
+                        "comparison",
+                        "workbook",
+                        "page shown",
+                        "page",
+                        "decision",
+                        "farm pages",
+                        "farm",
+                        "run",
+                        "scenario")
                 .check(CLASSES);
     }
 

@@ -103,7 +103,7 @@ class RankingOfWaysTest {
                 .doesNotContain("The entries still choose");
         assertThat(f.text("irrigation_reason_clogging")).isEqualTo("No other system is in the ranking.");
         assertThat(texts(f, "flip_value")).contains("only one system").containsOnly("only one system", "");
-        assertThat(texts(f, "flip_to")).contains("-").containsOnly("-", "");
+        assertThat(texts(f, "flip_to")).contains("–").containsOnly("–", "");
         assertThat(f.number("partial_net")).isZero();
         assertThat(f.number("doubts_inside")).isZero();
     }

@@ -15,10 +15,10 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.farm.input.FarmTables;
+import org.benchmetre.scenario.CsvTable;
 import org.benchmetre.scenario.GroupColumn;
 import org.benchmetre.scenario.ScenarioTables;
 import org.benchmetre.scenario.ScenarioWriter;
-import org.benchmetre.scenario.Table;
 import org.benchmetre.scenario.TableForm;
 
 /**
@@ -111,14 +111,14 @@ record ScenarioCells(Budget budget, Map<String, List<Map<String, String>>> table
     }
 
     @Override
-    public Table table(String file) {
+    public CsvTable table(String file) {
         List<Map<String, String>> rows = tables.getOrDefault(file, List.of());
         if (rows.isEmpty()) {
-            return Table.none(file);
+            return CsvTable.none(file);
         }
         Set<String> columns = new LinkedHashSet<>();
         rows.forEach(row -> columns.addAll(row.keySet()));
-        return Table.of(
+        return CsvTable.of(
                 file,
                 List.copyOf(columns),
                 rows.stream()

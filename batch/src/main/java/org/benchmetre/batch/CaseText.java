@@ -32,7 +32,7 @@ final class CaseText {
 
     @Override
     public String toString() {
-        List<String> header = new ArrayList<>(List.of(named(block.nowDown())));
+        List<String> header = new ArrayList<>(List.of(""));
         edge(block.across()).forEach(step -> header.add(step + " "));
         TextTable text = new TextTable(header, 1);
         IntStream.range(0, header.size()).forEach(text::right);
@@ -45,7 +45,13 @@ final class CaseText {
             }
             text.row(words);
         }
-        return TextTable.wrapped("Across: " + named(block.nowAcross())) + text + legend();
+        return title() + text + legend();
+    }
+
+    private String title() {
+        String unit = cells.withUnit(block.title(), block.values().unit());
+        String edges = "Down: " + named(block.nowDown()) + ". Across: " + named(block.nowAcross()) + ".";
+        return (block.title().isEmpty() ? "" : TextTable.wrapped(unit)) + TextTable.wrapped(edges);
     }
 
     private String legend() {

@@ -10,6 +10,8 @@ import org.benchmetre.Benchmetre;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.comparison.Comparison;
 import org.benchmetre.comparison.Measure;
+import org.benchmetre.workbook.Paper;
+import org.benchmetre.workbook.Setup;
 import org.benchmetre.workbook.WorkbookWriter;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -93,10 +95,14 @@ final class CompareCommand extends ReadingCommand {
         if (output.workbook != null) {
             return write(
                     new WorkbookFile(output.workbook.file, output.workbook.overwrite, filesOf(scenarios)),
-                    (file, replaced) -> new WorkbookWriter().write(comparison.figures(), file, replaced));
+                    (file, replaced) -> workbook(comparison).write(comparison.figures(), file, replaced));
         }
         print(output.csv ? CompareCsv.of(comparison) : pages(comparison));
         return Exit.DONE;
+    }
+
+    private static WorkbookWriter workbook(Comparison comparison) {
+        return new WorkbookWriter(new Setup(comparison.pages(), null, Paper.A4));
     }
 
     private String pages(Comparison comparison) {

@@ -2,6 +2,7 @@ package org.benchmetre.batch;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
@@ -42,11 +43,14 @@ record EntryTables(EntryText entries, ShownCells cells) {
         List<Integer> rows = filled(block);
         boolean named = block.columns().get(0).line().kind() == Kind.TEXT;
         List<List<String>> columns = new ArrayList<>(named ? List.of() : List.of(names(block.axis(), rows)));
-        block.columns().forEach(column -> columns.add(column(column, block.axis(), rows)));
+        List<Column> told = block.columns().stream()
+                .filter(column -> !isSpare(column, block.axis()))
+                .toList();
+        told.forEach(column -> columns.add(column(column, block.axis(), rows)));
         TextTable text =
                 new TextTable(columns.stream().map(column -> column.get(0)).toList(), 1);
-        IntStream.range(0, block.columns().size())
-                .filter(i -> block.columns().get(i).line().kind() != Kind.TEXT)
+        IntStream.range(0, told.size())
+                .filter(i -> told.get(i).line().kind() != Kind.TEXT)
                 .forEach(i -> text.right(named ? i : i + 1));
         IntStream.rangeClosed(1, rows.size())
                 .mapToObj(row -> columns.stream().map(column -> column.get(row)).toList())
@@ -89,8 +93,14 @@ record EntryTables(EntryText entries, ShownCells cells) {
                 axis.title(),
                 rows.stream()
                         .map(row -> names.map(line -> cells.figures().text(line, row))
-                                .orElse(axis.keys().get(row)))
+                                .orElse(readable(axis.keys().get(row))))
                         .toList());
+    }
+
+    /** A key with spaces and a capital. */
+    private static String readable(String key) {
+        String spaced = key.replace('_', ' ');
+        return spaced.substring(0, 1).toUpperCase(Locale.ROOT) + spaced.substring(1);
     }
 
     private static List<String> with(String heading, List<String> cells) {
@@ -105,13 +115,22 @@ record EntryTables(EntryText entries, ShownCells cells) {
     }
 
     private List<Integer> filled(EntryTable block) {
-        Axis axis = block.axis();
-        Optional<Line> names = cells.figures().budget().rowName(axis);
-        return IntStream.range(0, axis.size())
-                .filter(row -> !axis.isSpare(row)
-                        || names.filter(line -> !cells.figures().text(line, row).isEmpty())
-                                .isPresent())
+        return IntStream.range(0, block.axis().size())
+                .filter(row -> isFilled(block.axis(), row))
                 .boxed()
                 .toList();
+    }
+
+    /** Whether a column is of a spare row of another axis that nobody has filled. */
+    private boolean isSpare(Column column, Axis rows) {
+        return column.line().axes().stream()
+                .anyMatch(axis -> axis != rows && !isFilled(axis, column.fixed().on(axis)));
+    }
+
+    private boolean isFilled(Axis axis, int row) {
+        Optional<Line> names = cells.figures().budget().rowName(axis);
+        return !axis.isSpare(row)
+                || names.filter(line -> !cells.figures().text(line, row).isEmpty())
+                        .isPresent();
     }
 }

@@ -86,7 +86,7 @@ record EntryText(Figures figures) {
     /** A choice by its label, several keys by theirs; any other text as it is. */
     private String words(TextForm form, String text) {
         if (form.keysOf().isEmpty()) {
-            return form.shown(text);
+            return form.label(text);
         }
         return Arrays.stream(text.split(" "))
                 .map(key -> label(budget().line(form.keysOf()), key).orElse(key))

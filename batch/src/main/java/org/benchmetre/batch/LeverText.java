@@ -12,9 +12,10 @@ import org.benchmetre.page.Levers;
 /** Levers in two columns side by side, read down the first and then down the second: label, then value with its unit. */
 final class LeverText {
 
-    private static final int GAP = 4;
+    private static final int GAP = 3;
     private static final int BETWEEN = 2;
-    private static final int HALF = (TextTable.WIDTH - GAP) / 2;
+    private static final int BOTH = TextTable.WIDTH - GAP;
+    private static final int HALF = BOTH / 2;
     private static final int NARROWEST_LABEL = 18;
 
     /** A lever in words. */
@@ -39,25 +40,40 @@ final class LeverText {
     @Override
     public String toString() {
         int rows = (levers.size() + 1) / 2;
-        List<String> first = column(levers.subList(0, rows));
-        List<String> second = column(levers.subList(rows, levers.size()));
+        int width = firstWidth(levers.subList(0, rows), levers.subList(rows, levers.size()));
+        List<String> first = column(levers.subList(0, rows), width);
+        List<String> second = column(levers.subList(rows, levers.size()), BOTH - width);
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
-            String line = padded(at(first, i), HALF + GAP) + at(second, i);
+            String line = padded(at(first, i), width + GAP) + at(second, i);
             text.append(line.stripTrailing()).append('\n');
         }
         return text.toString();
     }
 
-    /** Lines of at most half a page; values begin below each other. */
-    private static List<String> column(List<Lever> levers) {
+    /** Half of the page, or more or less of it where one column is wide and the other leaves it room. */
+    private static int firstWidth(List<Lever> first, List<Lever> second) {
+        int room = BOTH - wanted(second);
+        return wanted(first) > HALF
+                ? Math.min(wanted(first), Math.max(HALF, room))
+                : Math.min(HALF, Math.max(wanted(first), room));
+    }
+
+    private static int wanted(List<Lever> levers) {
+        return widest(levers.stream().map(Lever::label))
+                + BETWEEN
+                + widest(levers.stream().map(Lever::value));
+    }
+
+    /** Lines of at most so many letters; values begin below each other. */
+    private static List<String> column(List<Lever> levers, int width) {
         int values = widest(levers.stream().map(Lever::value));
-        int labels =
-                Math.min(widest(levers.stream().map(Lever::label)), Math.max(NARROWEST_LABEL, HALF - BETWEEN - values));
+        int labels = Math.min(
+                widest(levers.stream().map(Lever::label)), Math.max(NARROWEST_LABEL, width - BETWEEN - values));
         List<String> all = new ArrayList<>();
         for (Lever lever : levers) {
             List<String> label = TextTable.lines(lever.label(), labels);
-            List<String> value = TextTable.lines(lever.value(), HALF - labels - BETWEEN);
+            List<String> value = TextTable.lines(lever.value(), width - labels - BETWEEN);
             for (int i = 0; i < Math.max(label.size(), value.size()); i++) {
                 all.add(padded(at(label, i), labels + BETWEEN) + at(value, i));
             }

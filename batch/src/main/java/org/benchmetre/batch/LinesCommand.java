@@ -2,6 +2,7 @@ package org.benchmetre.batch;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.benchmetre.Plan;
 import org.benchmetre.budget.Budget;
@@ -10,6 +11,7 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Schedule;
 import org.benchmetre.budget.entry.Numbers;
+import org.benchmetre.budget.unit.Unit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -69,8 +71,14 @@ final class LinesCommand extends ScenarioCommand {
     private static String heading(Schedule schedule) {
         String axes = String.join(
                 " and ",
-                schedule.axes().stream().map(axis -> "each " + axis.name()).toList());
+                schedule.axes().stream()
+                        .map(axis -> "each " + decapitalised(axis.title()))
+                        .toList());
         return schedule.sheet() + ": " + schedule.title() + (axes.isEmpty() ? "" : " (" + axes + ")");
+    }
+
+    private static String decapitalised(String title) {
+        return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
     }
 
     private static List<String> row(Budget budget, Line line) {
@@ -78,7 +86,7 @@ final class LinesCommand extends ScenarioCommand {
         return List.of(
                 line.id(),
                 line.label() + words(entry),
-                line.unit().display(budget.currency()),
+                line.unit().equals(Unit.ONE) ? "" : line.unit().display(budget.currency()),
                 kind(entry),
                 entry.map(e -> known(e.plausible().low())).orElse(""),
                 entry.map(e -> typical(line, e)).orElse(""),

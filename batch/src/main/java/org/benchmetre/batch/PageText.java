@@ -12,6 +12,7 @@ import org.benchmetre.page.BlockVisitor;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.Decimals;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
 import org.benchmetre.page.Evidence;
@@ -33,19 +34,31 @@ import org.benchmetre.page.shown.ShownCells;
 final class PageText implements BlockVisitor<String> {
 
     private static final String PLAN_YEAR = "plan_year";
+    private static final Decimals COUNT = new Decimals(0, true, false);
 
     private final Budget budget;
     private final Figures figures;
     private final ShownCells cells;
     private final EntryText entries;
     private final boolean cautionsInFull;
+    private final boolean tight;
 
     PageText(Figures figures, boolean cautionsInFull) {
+        this(figures, cautionsInFull, false);
+    }
+
+    private PageText(Figures figures, boolean cautionsInFull, boolean tight) {
         this.figures = figures;
         this.budget = figures.budget();
         this.cells = new ShownCells(figures);
         this.entries = new EntryText(figures);
         this.cautionsInFull = cautionsInFull;
+        this.tight = tight;
+    }
+
+    /** The same in as few lines as it takes: no empty ones, titles of tables among their headings, last words in one paragraph. */
+    PageText tight() {
+        return new PageText(figures, cautionsInFull, true);
     }
 
     /** A page from its name and question to its last block. */
@@ -54,14 +67,17 @@ final class PageText implements BlockVisitor<String> {
         text.append(TextTable.wrapped(page.name() + ": " + page.question()));
         text.append(TextTable.wrapped(budget.title() + "; " + prices()));
         boolean afterWords = false;
+        StringBuilder words = new StringBuilder();
         for (Block block : page.blocks()) {
             String drawn = block.show(this);
-            if (!drawn.isEmpty()) {
-                text.append(afterWords && isWords(block) ? "" : "\n").append(drawn);
+            if (tight && isWords(block) && !(block instanceof Chart)) {
+                words.append(drawn.replace('\n', ' '));
+            } else if (!drawn.isEmpty()) {
+                text.append(tight || afterWords && isWords(block) ? "" : "\n").append(drawn);
                 afterWords = isWords(block);
             }
         }
-        return text.toString();
+        return text + (words.isEmpty() ? "" : TextTable.wrapped(words.toString().strip()));
     }
 
     /** Whether a block is a sentence or two without a title, between which there is no empty line. */
@@ -131,7 +147,7 @@ final class PageText implements BlockVisitor<String> {
 
     @Override
     public String table(Table block) {
-        return new TableText(cells, block).toString();
+        return new TableText(cells, block, tight).toString();
     }
 
     @Override
@@ -141,7 +157,7 @@ final class PageText implements BlockVisitor<String> {
 
     @Override
     public String cases(CaseTable block) {
-        return titled(block.title(), new CaseText(cells, block).toString());
+        return new CaseText(cells, block).toString();
     }
 
     @Override
@@ -185,8 +201,8 @@ final class PageText implements BlockVisitor<String> {
     public String evidence(Evidence block) {
         EvidenceCount count = EvidenceCount.of(budget);
         TextTable table = new TextTable(List.of("Source", "Numbers entered"), 1).right(1);
-        count.byKind().forEach((kind, number) -> table.row(List.of(kind.label(), Integer.toString(number))));
-        table.total(List.of("All", Integer.toString(count.all())));
+        count.byKind().forEach((kind, number) -> table.row(List.of(kind.label(), COUNT.written(number))));
+        table.total(List.of("All", COUNT.written(count.all())));
         return titled(block.title(), table.toString());
     }
 }

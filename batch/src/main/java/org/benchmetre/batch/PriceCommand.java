@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
                 "Prints what a metre of bench costs and returns, what decides and what is left out, or another page.")
 final class PriceCommand extends ScenarioCommand {
 
-    /** What a console shows at once; a first page that is longer has no empty lines. */
+    /** What a console shows at once; a first page that is longer is drawn tight. */
     private static final int SCREEN = 40;
 
     @ArgGroup(exclusive = true)
@@ -48,11 +48,14 @@ final class PriceCommand extends ScenarioCommand {
     private String page(Plan plan) {
         PageShelf shelf = new PageShelf(plan.pages());
         String name = output.page == null ? shelf.first() : output.page;
-        String drawn = shelf.drawn(name, new PageText(plan.figures(), cautions.inFull()))
-                .orElseThrow(() -> usage(shelf.missing(name)));
-        String text = drawn + shelf.others(name);
-        boolean tight =
+        PageText drawer = new PageText(plan.figures(), cautions.inFull());
+        String text = page(shelf, name, drawer);
+        boolean isLong =
                 output.page == null && !cautions.inFull() && text.lines().count() > SCREEN;
-        return tight ? text.replaceAll("\n{2,}", "\n") : text;
+        return isLong ? page(shelf, name, drawer.tight()) : text;
+    }
+
+    private String page(PageShelf shelf, String name, PageText drawer) {
+        return shelf.drawn(name, drawer).orElseThrow(() -> usage(shelf.missing(name))) + shelf.others(name);
     }
 }

@@ -2,6 +2,7 @@ package org.benchmetre.batch;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.benchmetre.page.Decimals;
 import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
@@ -14,17 +15,43 @@ final class TableText {
     private final ShownCells cells;
     private final Table table;
     private final ShownTable looked;
+    private final boolean tight;
+    private final List<Integer> columns;
 
-    TableText(ShownCells cells, Table table) {
+    /** A table; a tight one has its title in place of the heading of its first column, and no rule below. */
+    TableText(ShownCells cells, Table table, boolean tight) {
         this.cells = cells;
         this.table = table;
         this.looked = new ShownTable(cells, table);
+        this.tight = tight;
+        this.columns = IntStream.range(0, table.columns().size())
+                .filter(column -> column == 0 || isTold(column))
+                .boxed()
+                .toList();
     }
 
+    /** Whether a column tells anything: words, a reason, or a number that is not zero. A column to be filled in tells nothing. */
+    private boolean isTold(int column) {
+        return looked.rows().stream()
+                .filter(row -> !looked.isFolded(row))
+                .map(row -> words(row, column))
+                .anyMatch(words -> !words.isEmpty() && !words.equals(Decimals.DASH));
+    }
+
+    /** Empty where every row is folded away. */
     @Override
     public String toString() {
-        TextTable text = new TextTable(columns().mapToObj(looked::heading).toList(), 1);
-        columns().filter(looked::isOfNumbers).forEach(text::right);
+        if (!looked.rows().isEmpty() && looked.rows().stream().allMatch(looked::isFolded)) {
+            return "";
+        }
+        boolean titled = !tight && !looked.title().isEmpty();
+        TextTable text = new TextTable(columns.stream().map(this::heading).toList(), 1);
+        if (tight) {
+            text.tight();
+        }
+        IntStream.range(0, columns.size())
+                .filter(place -> looked.isOfNumbers(columns.get(place)))
+                .forEach(text::right);
         String heading = "";
         for (TableRow row : looked.rows()) {
             heading = row.heading().isEmpty() ? heading : row.heading();
@@ -39,13 +66,13 @@ final class TableText {
             heading = "";
             add(text, row);
         }
-        return (looked.title().isEmpty() ? "" : TextTable.wrapped(looked.title()))
+        return (titled ? TextTable.wrapped(looked.title()) : "")
                 + (text.isEmpty() ? "Nothing.\n" : text.toString())
                 + (table.note().isEmpty() ? "" : TextTable.wrapped(table.note()));
     }
 
     private void add(TextTable text, TableRow row) {
-        List<String> words = columns().mapToObj(column -> words(row, column)).toList();
+        List<String> words = columns.stream().map(column -> words(row, column)).toList();
         if (row.tone() == Tone.TOTAL) {
             text.total(words);
         } else {
@@ -53,8 +80,8 @@ final class TableText {
         }
     }
 
-    private IntStream columns() {
-        return IntStream.range(0, table.columns().size());
+    private String heading(int column) {
+        return tight && column == 0 && !looked.title().isEmpty() ? looked.title() : looked.heading(column);
     }
 
     private String words(TableRow row, int column) {

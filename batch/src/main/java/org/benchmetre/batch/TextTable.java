@@ -29,6 +29,7 @@ final class TextTable {
     private final int repeated;
     private final Set<Integer> right = new HashSet<>();
     private final List<Row> rows = new ArrayList<>();
+    private boolean tight;
 
     /** Cells beside each other, or a heading over all columns. */
     private record Row(List<String> cells, boolean ruled, boolean heading) {}
@@ -47,6 +48,12 @@ final class TextTable {
     /** Sets columns flush right. */
     TextTable right(int... columns) {
         IntStream.of(columns).forEach(right::add);
+        return this;
+    }
+
+    /** Has no rule under its headings, each of which stands in one line where there is room for that. */
+    TextTable tight() {
+        tight = true;
         return this;
     }
 
@@ -93,7 +100,9 @@ final class TextTable {
     private void appendPart(StringBuilder text, List<Integer> part, List<Integer> widths) {
         if (!header.isEmpty()) {
             append(text, header, part, widths);
-            appendRule(text, part, widths);
+            if (!tight) {
+                appendRule(text, part, widths);
+            }
         }
         for (Row row : rows) {
             boolean first = row == rows.get(0) && !header.isEmpty();
@@ -111,10 +120,13 @@ final class TextTable {
 
     private List<Integer> widths() {
         int columns = cells().mapToInt(List::size).max().orElse(0);
-        List<Integer> wanted = IntStream.range(0, Math.max(columns, header.size()))
-                .mapToObj(this::width)
+        List<Integer> all =
+                IntStream.range(0, Math.max(columns, header.size())).boxed().toList();
+        List<Integer> wanted = all.stream().map(this::width).toList();
+        List<Integer> whole = all.stream()
+                .map(column -> Math.max(wanted.get(column), cell(header, column).length()))
                 .toList();
-        return narrowed(wanted).orElse(wanted);
+        return tight && length(all, whole) <= WIDTH ? whole : narrowed(wanted).orElse(wanted);
     }
 
     /** Narrows the widest texts until the table fits; empty when it would still not. */

@@ -171,7 +171,7 @@ class FaultsTest {
 
         assertThat(ran.errLines()).hasSize(2);
         assertThat(ran.errLines().get(0))
-                .startsWith("Fault: farm.csv, rows 8, 34, ")
+                .startsWith("Fault: farm.csv, rows 8, 35, ")
                 .endsWith("column unit: found money in USD, expected money in EUR, the currency of the plan.");
         assertThat(ran.errLines().get(1)).isEqualTo("1 fault; nothing was written.");
     }

@@ -25,7 +25,7 @@ class LinesAndExplainTest {
         Ran ran = Ran.with("lines", Ran.SAMPLE);
 
         assertThat(ran.exit()).isZero();
-        assertThat(ran.out()).contains("Entries: House and benches", "Materials: Parts (each material)");
+        assertThat(ran.out()).contains("House workings: House and benches", "Parts workings: Parts (each part)");
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
     }
 

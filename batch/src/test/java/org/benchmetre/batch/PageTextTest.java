@@ -12,6 +12,7 @@ import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.EntryList;
@@ -72,8 +73,8 @@ class PageTextTest {
         assertThat(drawn(levers).lines())
                 .containsExactly(
                         "Change here",
-                        "Length of a bench  1,200 m                          Main part  Clip",
-                        "Spacing            6 in                             Title      Own house");
+                        "Length of a bench  1,200 m                         Main part  Clip",
+                        "Spacing            6 in                            Title      Own house");
     }
 
     @Test
@@ -180,21 +181,20 @@ class PageTextTest {
 
         assertThat(drawn(table).lines())
                 .containsExactly(
-                        "Over",
-                        "Across: Spacing, m",
-                        "   Length of a  0.0762   0.1524",
-                        "      bench, m",
-                        "--------------------------------",
-                        "           600     143     -314",
-                        "         1,200     743     [286]",
-                        "         1,800   1,343      886",
+                        "Over, m",
+                        "Down: Length of a bench, m. Across: Spacing, m.",
+                        "       0.0762   0.1524",
+                        "-----------------------",
+                        "  600     143     -314",
+                        "1,200     743     [286]",
+                        "1,800   1,343      886",
                         "In brackets: the plan as entered. A minus is a loss.");
     }
 
     @Test
     void of_a_chart_its_sentence_is_printed() {
         Chart chart = new Chart(
-                farm.sentence, Chart.Shape.BARS, List.of(farm.partCost), farm.parts, Optional.empty(), 10, "Bars.");
+                farm.sentence, Chart.Shape.BARS, List.of(farm.partCost), farm.parts, ChartLook.of(10, "Bars."));
 
         assertThat(drawn(chart)).isEqualTo("All parts cost 1,902 USD.\n");
     }
@@ -304,6 +304,6 @@ class PageTextTest {
         assertThat(shelf.drawn("tobuy", drawer)).isEqualTo(Optional.empty());
         assertThat(shelf.missing("tobuy"))
                 .isEqualTo("There is no page \"tobuy\", did you mean to-buy? Pages: to-buy, entries, all.");
-        assertThat(shelf.others("to buy")).isEqualTo("Other pages (--page NAME): entries, all. Every digit: --csv.\n");
+        assertThat(shelf.others("to buy")).isEqualTo("Other pages (--page NAME): entries, all; as data: --csv.\n");
     }
 }

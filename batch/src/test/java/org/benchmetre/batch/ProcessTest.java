@@ -58,8 +58,8 @@ class ProcessTest {
         List<String> machine = List.of("-Dfile.encoding=ISO-8859-1", "-Duser.language=de", "-Duser.country=DE");
 
         assertThat(output(machine, 0, "price", Ran.SAMPLE.toString()))
-                .contains("Per m² of floor")
-                .containsPattern("Per metre of bench +[0-9]+\\.[0-9]{2}");
+                .contains(" m² ", "returns by, USD/m²/yr")
+                .containsPattern("First cost \\(to build\\) +[0-9]+\\.[0-9]{2}");
     }
 
     @Test

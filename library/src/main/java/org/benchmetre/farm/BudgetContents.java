@@ -103,7 +103,7 @@ final class BudgetContents {
                 .inCash(n.first().plants.over(yearly.plantsLife)));
         Watering w = o.watering();
         items.operating(BudgetRow.of(
-                "water", "Nutrient solution and water", "m³", n.chosen(w.cost.fresh), n.chosen(w.cost.withoutPump)));
+                "water", "Nutrient solution and water", "m³", n.chosen(w.cost.fresh), n.chosen(w.cost.solution)));
         Clogging clogging = o.clogging();
         items.operating(BudgetRow.lump("care", text("Irrigation maintenance"), n.chosen(clogging.care().careCost)));
         items.operating(BudgetRow.of(

@@ -7,39 +7,99 @@ package org.benchmetre.page;
  */
 public interface BlockVisitor<R> {
 
-    /** Live sentences, one a row. */
+    /**
+     * Live sentences, one a row.
+     *
+     * @param block the sentences
+     * @return the answer
+     */
     R sentences(Sentences block);
 
-    /** Entries to change here. */
+    /**
+     * Entries to change here.
+     *
+     * @param block the levers
+     * @return the answer
+     */
     R levers(Levers block);
 
-    /** Single figures, one a row. */
+    /**
+     * Single figures, one a row.
+     *
+     * @param block the figures
+     * @return the answer
+     */
     R figures(FigureList block);
 
-    /** One row for each row of an axis. */
+    /**
+     * One row for each row of an axis.
+     *
+     * @param block the table
+     * @return the answer
+     */
     R table(Table block);
 
-    /** One column for each row of an axis. */
+    /**
+     * One column for each row of an axis.
+     *
+     * @param block the table
+     * @return the answer
+     */
     R across(Across block);
 
-    /** A figure over steps of two entries. */
+    /**
+     * A figure over steps of two entries.
+     *
+     * @param block the table
+     * @return the answer
+     */
     R cases(CaseTable block);
 
-    /** A picture. */
+    /**
+     * A picture.
+     *
+     * @param block the picture
+     * @return the answer
+     */
     R chart(Chart block);
 
-    /** Words that never change. */
+    /**
+     * Words that never change.
+     *
+     * @param block the words
+     * @return the answer
+     */
     R words(FixedWords block);
 
-    /** Single entries, one a row. */
+    /**
+     * Single entries, one a row.
+     *
+     * @param block the list
+     * @return the answer
+     */
     R entries(EntryList block);
 
-    /** The entries of a table, one row for each row of its axis. */
+    /**
+     * The entries of a table, one row for each row of its axis.
+     *
+     * @param block the table
+     * @return the answer
+     */
     R entryTable(EntryTable block);
 
-    /** What can hurt. */
+    /**
+     * What can hurt.
+     *
+     * @param block the list
+     * @return the answer
+     */
     R cautions(CautionList block);
 
-    /** How many entries come from which kind of source. */
+    /**
+     * How many entries come from which kind of source.
+     *
+     * @param block the count
+     * @return the answer
+     */
     R evidence(Evidence block);
 }

@@ -1,7 +1,6 @@
 package org.benchmetre.page;
 
 import java.util.List;
-import java.util.Optional;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -14,20 +13,9 @@ import org.benchmetre.budget.Line;
  * @param shape how it is drawn
  * @param values number lines of one unit along the categories
  * @param categories the axis with one group for each row
- * @param largestFirst a line along the categories whose size decides the order, as written; then a table of the same order that has
- *     the values as columns stands on the page. Empty for the order of the axis
- * @param rows height in rows of the page
- * @param alternative what somebody hears who cannot see it
+ * @param look its height, its order and its words for whoever cannot see it
  */
-public record Chart(
-        Line sentence,
-        Shape shape,
-        List<Line> values,
-        Axis categories,
-        Optional<Line> largestFirst,
-        int rows,
-        String alternative)
-        implements Block {
+public record Chart(Line sentence, Shape shape, List<Line> values, Axis categories, ChartLook look) implements Block {
 
     /** How it is drawn. */
     public enum Shape {

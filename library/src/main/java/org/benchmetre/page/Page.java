@@ -12,12 +12,10 @@ import java.util.stream.Stream;
  * @param question that it answers
  * @param kind answers or entries
  * @param head blocks over the whole width
- * @param left the first panel
- * @param right the second panel, {@link Panel#NONE} where there is none
+ * @param panels one or two, side by side
  * @param foot blocks over the whole width, below
  */
-public record Page(
-        String name, String question, Kind kind, List<Block> head, Panel left, Panel right, List<Block> foot) {
+public record Page(String name, String question, Kind kind, List<Block> head, Panels panels, List<Block> foot) {
 
     /** What a page is for. */
     public enum Kind {
@@ -41,7 +39,7 @@ public record Page(
      * @return an empty page, to be filled by the methods below
      */
     public static Page answer(String name, String question) {
-        return new Page(name, question, Kind.ANSWER, List.of(), Panel.NONE, Panel.NONE, List.of());
+        return new Page(name, question, Kind.ANSWER, List.of(), Panels.NONE, List.of());
     }
 
     /**
@@ -52,7 +50,7 @@ public record Page(
      * @return an empty page, to be filled by the methods below
      */
     public static Page entries(String name, String question) {
-        return new Page(name, question, Kind.ENTRIES, List.of(), Panel.NONE, Panel.NONE, List.of());
+        return new Page(name, question, Kind.ENTRIES, List.of(), Panels.NONE, List.of());
     }
 
     /**
@@ -62,7 +60,7 @@ public record Page(
      * @return the page
      */
     public Page head(Block... blocks) {
-        return new Page(name, question, kind, List.of(blocks), left, right, foot);
+        return new Page(name, question, kind, List.of(blocks), panels, foot);
     }
 
     /**
@@ -73,7 +71,7 @@ public record Page(
      * @return the page
      */
     public Page left(List<Integer> widths, Block... blocks) {
-        return new Page(name, question, kind, head, Panel.of(widths, blocks), right, foot);
+        return new Page(name, question, kind, head, new Panels(Panel.of(widths, blocks), right()), foot);
     }
 
     /**
@@ -84,7 +82,7 @@ public record Page(
      * @return the page
      */
     public Page right(List<Integer> widths, Block... blocks) {
-        return new Page(name, question, kind, head, left, Panel.of(widths, blocks), foot);
+        return new Page(name, question, kind, head, new Panels(left(), Panel.of(widths, blocks)), foot);
     }
 
     /**
@@ -94,7 +92,25 @@ public record Page(
      * @return the page
      */
     public Page foot(Block... blocks) {
-        return new Page(name, question, kind, head, left, right, List.of(blocks));
+        return new Page(name, question, kind, head, panels, List.of(blocks));
+    }
+
+    /**
+     * The first panel.
+     *
+     * @return {@link Panel#NONE} where there is none
+     */
+    public Panel left() {
+        return panels.left();
+    }
+
+    /**
+     * The second panel.
+     *
+     * @return {@link Panel#NONE} where there is none
+     */
+    public Panel right() {
+        return panels.right();
     }
 
     /**
@@ -104,7 +120,7 @@ public record Page(
      */
     public List<Block> blocks() {
         List<Block> all = new ArrayList<>(head);
-        Stream.of(left, right).forEach(panel -> all.addAll(panel.blocks()));
+        Stream.of(left(), right()).forEach(panel -> all.addAll(panel.blocks()));
         all.addAll(foot);
         return List.copyOf(all);
     }

@@ -131,6 +131,16 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
     }
 
     /**
+     * The same table, a row of whose axis is nothing where a line is zero, whatever else it tells.
+     *
+     * @param line of one of the table's columns
+     * @return the table
+     */
+    public Table nothingWithout(Line line) {
+        return new Table(title, axis, columns, rows, rules.decisive(line), note);
+    }
+
+    /**
      * What decides the order of the rows of the axis.
      *
      * @return empty for the order given
@@ -150,7 +160,7 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
 
     /**
      * The cells that say whether a row is nothing. Of a product they leave out quantity and price, since a quantity that has no price
-     * is nothing either.
+     * is nothing either. Where there are numbers that may be missing, they alone decide.
      *
      * @param row of this table
      * @return numbers, which are all zero where the row is nothing
@@ -162,9 +172,15 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
                     .toList();
         }
         return columns.stream()
-                .filter(column -> column.line().kind() == Kind.NUMBER && !isFactor(column))
+                .filter(this::decides)
                 .map(column -> column.cell(axis, row.index()))
                 .toList();
+    }
+
+    private boolean decides(Column column) {
+        return rules.decisive().isEmpty()
+                ? column.line().kind() == Kind.NUMBER && !isFactor(column)
+                : rules.decisive().contains(column.line());
     }
 
     private boolean isFactor(Column column) {

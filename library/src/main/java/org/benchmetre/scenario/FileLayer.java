@@ -74,7 +74,7 @@ final class FileLayer {
 
     private void read(Line line, Entry entry) {
         Home home = entry.home();
-        Table table = tables.table(home.table());
+        CsvTable table = tables.table(home.table());
         for (int cell = 0; cell < line.size(); cell++) {
             Position position = line.positionOf(cell);
             String rowKey = key(line, position, home.rows(), true);
@@ -106,7 +106,7 @@ final class FileLayer {
     }
 
     /** The column that counts: the first that the file has, or the first that is not blank; else the last one. */
-    private static String column(Table table, Row row, List<String> columns, boolean whole) {
+    private static String column(CsvTable table, Row row, List<String> columns, boolean whole) {
         return columns.stream()
                 .filter(column -> whole ? table.hasColumn(column) : !row.isBlank(column))
                 .findFirst()

@@ -49,7 +49,7 @@ final class HeadingReader {
         return new Heading(title, currency, crop, chosen(tables.table(Home.SINGLE), choices, faults));
     }
 
-    private static Map<String, String> chosen(Table single, List<WordChoice> choices, Faults faults) {
+    private static Map<String, String> chosen(CsvTable single, List<WordChoice> choices, Faults faults) {
         Map<String, String> chosen = new LinkedHashMap<>();
         for (WordChoice choice : choices) {
             Optional<Row> row = single.rows().stream()

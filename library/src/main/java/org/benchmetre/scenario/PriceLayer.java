@@ -57,7 +57,7 @@ public final class PriceLayer {
      */
     public static Layer read(Path path, Budget budget, Layer below, String table, Faults faults) {
         PriceLayer list = new PriceLayer(budget, below, table, faults);
-        Table file = Table.read(path, faults);
+        CsvTable file = CsvTable.read(path, faults);
         file.requireColumns(ITEM, "pack", UNIT, "price", "price_year", SOURCE);
         file.rows().forEach(list::read);
         file.warnOfOthers(List.of(ITEM, "pack", UNIT, "price", "price_year", SOURCE, CURRENCY), faults);

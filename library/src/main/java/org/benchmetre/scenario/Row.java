@@ -9,11 +9,11 @@ import org.benchmetre.budget.entry.TextForm;
  */
 public final class Row {
 
-    private final Table table;
+    private final CsvTable table;
     private final int row;
     private final List<String> cells;
 
-    Row(Table table, int row, List<String> cells) {
+    Row(CsvTable table, int row, List<String> cells) {
         this.table = table;
         this.row = row;
         this.cells = List.copyOf(cells);

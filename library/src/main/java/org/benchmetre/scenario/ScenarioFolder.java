@@ -31,7 +31,7 @@ public final class ScenarioFolder implements ScenarioTables {
             Stream.concat(REQUIRED.stream(), OPTIONAL.stream()).toList();
 
     private final String name;
-    private final Map<String, Table> tables = new LinkedHashMap<>();
+    private final Map<String, CsvTable> tables = new LinkedHashMap<>();
     private final List<String> present;
 
     private ScenarioFolder(Path folder, List<String> present) {
@@ -69,7 +69,7 @@ public final class ScenarioFolder implements ScenarioTables {
         faults.add(
                 Place.wholeFile(folder.toString()), found, "a scenario folder with " + Phrases.joined(REQUIRED, "and"));
         ScenarioFolder scenario = new ScenarioFolder(folder, List.of());
-        KNOWN.forEach(file -> scenario.tables.put(file, Table.absent(file, faults)));
+        KNOWN.forEach(file -> scenario.tables.put(file, CsvTable.absent(file, faults)));
         return scenario;
     }
 
@@ -81,18 +81,18 @@ public final class ScenarioFolder implements ScenarioTables {
                 .collect(Collectors.collectingAndThen(Collectors.toCollection(TreeSet::new), ArrayList::new));
     }
 
-    private Table read(Path folder, String file, Faults faults) {
+    private CsvTable read(Path folder, String file, Faults faults) {
         if (present.contains(file)) {
-            return Table.read(folder.resolve(file), faults);
+            return CsvTable.read(folder.resolve(file), faults);
         }
         if (REQUIRED.contains(file)) {
             faults.add(
                     Place.wholeFile(file),
                     "no such file in the folder " + name,
                     "a file of this name in every scenario");
-            return Table.absent(file, faults);
+            return CsvTable.absent(file, faults);
         }
-        return Table.none(file);
+        return CsvTable.none(file);
     }
 
     private static void warnOf(String file, Faults faults) {
@@ -138,8 +138,8 @@ public final class ScenarioFolder implements ScenarioTables {
      * @throws IllegalArgumentException when scenarios have no file of that name
      */
     @Override
-    public Table table(String file) {
-        Table table = tables.get(file);
+    public CsvTable table(String file) {
+        CsvTable table = tables.get(file);
         if (table == null) {
             throw new IllegalArgumentException(
                     "Scenarios have no file '" + file + "'; they have " + Phrases.joined(KNOWN, "and") + ".");

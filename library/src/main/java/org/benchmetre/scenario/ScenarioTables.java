@@ -17,5 +17,5 @@ public interface ScenarioTables {
      * @return the table; without rows when the scenario does not have it or it is unreadable
      * @throws IllegalArgumentException when scenarios have no table of that name
      */
-    Table table(String file);
+    CsvTable table(String file);
 }

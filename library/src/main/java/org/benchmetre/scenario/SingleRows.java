@@ -23,7 +23,7 @@ import org.benchmetre.budget.entry.Typed;
  * @param table the file
  * @param faults where rows that name no entry, or the same one twice, and values that are refused are reported
  */
-record SingleRows(Budget budget, Table table, Faults faults) {
+record SingleRows(Budget budget, CsvTable table, Faults faults) {
 
     static final String LINE = "line";
     static final String VALUE = "value";

@@ -39,7 +39,7 @@ public final class StructureReader {
         StructureReader reader = new StructureReader(tables, faults);
         Map<String, Structure.Keys> found = new LinkedHashMap<>();
         for (TableForm form : forms) {
-            Table table = tables.table(form.file());
+            CsvTable table = tables.table(form.file());
             table.requireColumns(form.needed().toArray(String[]::new));
             Map<String, Row> rows = reader.rows(table, form);
             found.put(form.file(), new Structure.Keys(List.copyOf(rows.keySet()), List.of()));
@@ -52,11 +52,11 @@ public final class StructureReader {
     }
 
     /** The rows of a table by their keys; of rows with the same key the first. */
-    static Map<String, Row> rowsByKey(Table table, TableForm form) {
+    static Map<String, Row> rowsByKey(CsvTable table, TableForm form) {
         return new StructureReader(null, new Faults()).rows(table, form);
     }
 
-    private Map<String, Row> rows(Table table, TableForm form) {
+    private Map<String, Row> rows(CsvTable table, TableForm form) {
         Map<String, Row> byKey = new LinkedHashMap<>();
         table.requireAtMost(form.most());
         for (Row row : table.rows()) {
@@ -100,7 +100,7 @@ public final class StructureReader {
         return count.isEmpty() ? "" : key + "_" + form.joint() + "_" + count;
     }
 
-    private List<String> groups(Table table, Iterable<Row> rows, GroupColumn group) {
+    private List<String> groups(CsvTable table, Iterable<Row> rows, GroupColumn group) {
         Map<String, String> names = new LinkedHashMap<>();
         for (Row row : rows) {
             String name = row.text(group.column());

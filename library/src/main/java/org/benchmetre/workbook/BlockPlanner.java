@@ -113,7 +113,8 @@ final class BlockPlanner implements BlockVisitor<Void> {
 
     private static Look.Role said(Tone tone) {
         return switch (tone) {
-            case LEAD, TOTAL -> Look.Role.LEAD;
+            case LEAD -> Look.Role.LEAD;
+            case TOTAL -> Look.Role.HEADING;
             case PLAIN -> Look.Role.SENTENCE;
             case WARNING -> Look.Role.ALERT;
             case FAINT -> Look.Role.NOTE;

@@ -51,7 +51,7 @@ final class ChartData {
 
     /** The rows of the categories that are shown, in order. */
     private List<Integer> rows(Chart wanted) {
-        List<Integer> sorted = wanted.largestFirst().isPresent() ? page.order(wanted.categories()) : List.of();
+        List<Integer> sorted = wanted.look().largestFirst().isPresent() ? page.order(wanted.categories()) : List.of();
         return sorted.isEmpty()
                 ? IntStream.range(0, wanted.categories().filled()).boxed().toList()
                 : sorted;
@@ -81,7 +81,7 @@ final class ChartData {
     }
 
     private String range(Chart wanted, Line line, Position position, int size) {
-        TablePlace sorted = wanted.largestFirst().isPresent() ? page.followed(line) : null;
+        TablePlace sorted = wanted.look().largestFirst().isPresent() ? page.followed(line) : null;
         TablePlace place = sorted == null ? plan.place(line) : sorted;
         Axis along = wanted.categories();
         return place.spot(position.with(along, 0)).to(place.spot(position.with(along, size - 1)));

@@ -87,7 +87,7 @@ final class ChartDrawer {
             chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
         }
         chart.getCTChart().getPlotArea().getValAxList().forEach(axis -> letters(axis.getTitle()));
-        describe(drawing, wanted.alternative());
+        describe(drawing, wanted.look().alternative());
     }
 
     /** The words of a title as cached, and its letters. */

@@ -78,8 +78,9 @@ final class Drawing {
         if (heading == null) {
             return;
         }
-        cells.shown(pen, new Spot(page.name(), 1, middle), new CellRef(heading, 0), Look.Role.ASIDE, Look.GENERAL);
-        pen.spread(1, middle, last, cells.text(heading));
+        Spot spot = new Spot(page.name(), 1, middle);
+        pen.overColumns(() -> cells.shown(pen, spot, new CellRef(heading, 0), Look.Role.ASIDE, Look.GENERAL));
+        pen.spread(1, middle, last, cells.text(heading), Look.Role.ASIDE);
     }
 
     /** Where to look: every other page with its question, below all else. Answers the first row below. */

@@ -16,7 +16,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(40, 17, 12, 7, 5, 7, 8, 10, 50);
+    static final List<Integer> WIDTHS = List.of(48, 15, 12, 6, 8, 6, 7, 9, 49);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;

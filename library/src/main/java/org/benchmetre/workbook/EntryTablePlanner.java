@@ -18,10 +18,10 @@ final class EntryTablePlanner {
     /** Rows from which on a wide table is one band that prints on several pages, and its headings stay in sight. */
     private static final int LONG = 14;
 
-    private static final int NAME_WIDTH = 26;
-    private static final int BAND_WIDTH = 11;
+    private static final int NAME_WIDTH = 24;
+    private static final int BAND_WIDTH = 10;
     private static final int MOST_COLUMNS = 13;
-    private static final int SOURCE_SPAN = 5;
+    private static final int SOURCE_SPAN = 4;
     private static final int PERIOD_WIDTH = 8;
     private static final int UNIT_WIDTH = 12;
 
@@ -156,7 +156,9 @@ final class EntryTablePlanner {
             int span = inOne || !ColumnWidths.isSource(run.line()) ? 1 : SOURCE_SPAN;
             for (Column each : run.columns()) {
                 for (int i = column; column > 0 && i < column + span; i++) {
-                    plan.widen(i, inOne ? plan.entryWidth(run.line()) : BAND_WIDTH);
+                    plan.widen(
+                            i,
+                            inOne ? plan.entryWidth(run.line(), plan.headed(each.heading(), run.line())) : BAND_WIDTH);
                 }
                 head(column, plan.headed(each.heading(), run.line()), !plan.isText(run.line()));
                 for (int i = 0; i < axis.size(); i++) {

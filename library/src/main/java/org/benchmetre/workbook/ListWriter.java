@@ -55,9 +55,9 @@ final class ListWriter {
     }
 
     private void sentence(Box box, int row, Line line) {
-        cells.write(pen, line);
+        pen.overColumns(() -> cells.write(pen, line));
         int last = sheet.lastSourceColumn(box.schedule());
-        pen.spread(row, ColumnWidths.LIST_VALUE, last, cells.text(line));
+        pen.spread(row, ColumnWidths.LIST_VALUE, last, cells.text(line), Look.Role.WORDS);
     }
 
     private void head(int row, boolean withEntries) {

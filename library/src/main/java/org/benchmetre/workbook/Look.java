@@ -88,6 +88,17 @@ record Look(Role role, String format, boolean literal, boolean shrinks) {
                     || this == UNIT_TOTAL;
         }
 
+        /** How wide its letters are against usual ones: larger and bold ones take more room. */
+        double letters() {
+            return switch (this) {
+                case TITLE -> 1.7;
+                case LEAD -> 1.3;
+                case HEADING -> 1.2;
+                case HEAD, HEAD_NUMBER, BLOCK, SECTION, LABEL_TOTAL, NUMBER_TOTAL -> 1.08;
+                default -> 1;
+            };
+        }
+
         boolean isEntry() {
             return this == ENTRY || this == ENTRY_TEXT;
         }

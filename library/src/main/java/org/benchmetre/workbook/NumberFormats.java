@@ -80,14 +80,19 @@ final class NumberFormats {
     }
 
     private String chooseTyped(Line line) {
+        Decimals decimals = decimals(line);
+        String fewest = decimals.count() == 0 ? "" : "." + "0".repeat(decimals.count());
+        return (decimals.thousands() ? "#,##0" : "0") + fewest;
+    }
+
+    /** The decimals of an entry as it is typed. */
+    Decimals decimals(Line line) {
         List<Given> givens = budget.given(line).stream().filter(Given::filled).toList();
         Unit unit = givens.isEmpty() ? line.unit() : givens.get(0).typedIn();
-        Decimals decimals =
+        Decimals exact =
                 Decimals.exact(unit, givens.stream().mapToDouble(Given::typed).toArray());
         int least = unit.hasMoney() ? MinorUnit.decimals(budget.currency()) : 0;
-        int count = Math.max(least, Math.min(MOST_TYPED, decimals.count()));
-        String fewest = count == 0 ? "" : "." + "0".repeat(count);
-        return (decimals.thousands() ? "#,##0" : "0") + fewest;
+        return new Decimals(Math.max(least, Math.min(MOST_TYPED, exact.count())), exact.thousands(), false);
     }
 
     /** A format of a number of decimals. */

@@ -8,14 +8,21 @@ import org.benchmetre.budget.Line;
  * One cell of a page.
  *
  * @param row from 0
- * @param column from 0
- * @param last the last column it runs over
+ * @param span columns it runs over
  * @param content what stands in it
  * @param role what it is for
  * @param format number format
  * @param link the line whose workings its words lead to, or null
  */
-record PageCell(int row, int column, int last, Content content, Look.Role role, String format, Line link) {
+record PageCell(int row, Span span, Content content, Look.Role role, String format, Line link) {
+
+    /**
+     * Columns beside each other.
+     *
+     * @param first from 0
+     * @param last the last of them
+     */
+    record Span(int first, int last) {}
 
     /** What stands in a cell of a page. */
     sealed interface Content permits Plain, Shown, Typed, Named, Bound {}
@@ -57,21 +64,29 @@ record PageCell(int row, int column, int last, Content content, Look.Role role, 
     record Bound(double number) implements Content {}
 
     static PageCell of(int row, int column, Content content, Look.Role role) {
-        return new PageCell(row, column, column, content, role, Look.GENERAL, null);
+        return new PageCell(row, new Span(column, column), content, role, Look.GENERAL, null);
+    }
+
+    int column() {
+        return span.first();
+    }
+
+    int last() {
+        return span.last();
     }
 
     /** The same over several columns. */
     PageCell until(int end) {
-        return new PageCell(row, column, end, content, role, format, link);
+        return new PageCell(row, new Span(span.first(), end), content, role, format, link);
     }
 
     /** The same with a number format. */
     PageCell as(String numbers) {
-        return new PageCell(row, column, last, content, role, numbers, link);
+        return new PageCell(row, span, content, role, numbers, link);
     }
 
     /** The same, leading to the workings of a line. */
     PageCell to(Line line) {
-        return new PageCell(row, column, last, content, role, format, line);
+        return new PageCell(row, span, content, role, format, line);
     }
 }

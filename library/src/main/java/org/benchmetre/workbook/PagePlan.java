@@ -47,7 +47,10 @@ final class PagePlan {
     private static final double MORE_THAN_WIDE = 1.08;
 
     private static final int GAP = 2;
-    private static final int SOURCE_WIDTH = 52;
+    private static final int SOURCE_WIDTH = 44;
+    private static final double WIDEST_TEXT = 20;
+    /** Letters that the edges of a cell take. */
+    private static final double EDGES = 2.2;
 
     private final Page page;
     private final List<Page> all;
@@ -380,19 +383,27 @@ final class PagePlan {
         return budget.rowName(axis).filter(name -> name == line).isPresent();
     }
 
-    /** How wide an entry column is, by what it holds. */
-    int entryWidth(Line line) {
-        if (!isText(line)) {
-            return 8;
-        }
+    /** How wide an entry column is, by what it holds and the longest word of its heading. */
+    int entryWidth(Line line, String heading) {
         if (ColumnWidths.isSource(line)) {
             return SOURCE_WIDTH;
         }
-        int longest = budget.given(line).stream()
-                .mapToInt(given -> homes.onPage(line, given.text()).length())
+        double head = Stream.of(heading.split("\\s+"))
+                        .mapToDouble(Letters::width)
+                        .max()
+                        .orElse(0)
+                * Look.Role.HEAD.letters();
+        double longest = budget.given(line).stream()
+                .filter(Given::filled)
+                .mapToDouble(
+                        given -> Letters.width(isText(line) ? homes.onPage(line, given.text()) : typed(line, given)))
                 .max()
                 .orElse(0);
-        return Math.min(20, Math.max(8, longest + 2));
+        return (int) Math.ceil(Math.min(WIDEST_TEXT, Math.max(head, longest)) + EDGES);
+    }
+
+    private String typed(Line line, Given given) {
+        return formats.decimals(line).written(given.typed());
     }
 
     /** The page that has the cautions in full. */

@@ -36,9 +36,11 @@ final class PageWriter {
 
     private void cell(PageCell cell) {
         Spot spot = new Spot(page.name(), cell.row(), cell.column());
-        content(cell, spot);
-        if (cell.last() > cell.column()) {
-            pen.spread(cell.row(), cell.column(), cell.last(), words(cell));
+        if (cell.last() == cell.column()) {
+            content(cell, spot);
+        } else {
+            pen.overColumns(() -> content(cell, spot));
+            pen.spread(cell.row(), cell.column(), cell.last(), words(cell), cell.role());
         }
         if (cell.link() != null) {
             Spot home = plan.spot(cell.link(), 0);

@@ -9,8 +9,8 @@ public enum Paper {
     /** ANSI/ASME Y14.1: 8.5 by 11 inches. */
     LETTER(PrintSetup.LETTER_PAPERSIZE, 612, 792);
 
-    static final double SIDE_INCHES = 0.4;
-    static final double FOOT_INCHES = 0.6;
+    static final double SIDE_INCHES = 0.35;
+    static final double FOOT_INCHES = 0.5;
     private static final double POINTS_OF_AN_INCH = 72;
 
     private final short code;

@@ -15,6 +15,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 final class Pen {
 
     private static final double LINE_POINTS = 12;
+    private static final double MOST_POINTS = 400;
+    /** How tall a line of larger letters is. */
+    private static final double LARGE_POINTS = 15;
     /** How tall a row of one line is. */
     private static final double ROW_POINTS = 12.4;
     /** Letters that the edges of a cell take. */
@@ -27,6 +30,8 @@ final class Pen {
     private final Styles styles;
     private final Map<Integer, Double> widths = new HashMap<>();
     private final Map<Integer, Integer> linesOfRow = new TreeMap<>();
+    private boolean isSpread;
+    private final Map<Integer, Double> points = new TreeMap<>();
 
     Pen(GridSheet sheet, Styles styles) {
         this.sheet = sheet;
@@ -52,25 +57,22 @@ final class Pen {
         }
         if (!text.isEmpty()) {
             grid.text(row, column, text);
-            reserve(row, text, width(column));
+            reserve(row, text, width(column), role);
         }
     }
 
     /** A text over several columns. */
     void across(int row, int first, int last, String text, Look.Role role) {
-        Integer before = linesOfRow.get(row);
-        words(row, first, text, role);
-        restore(row, before);
-        reserve(row, text, width(first, last));
+        overColumns(() -> words(row, first, text, role));
+        reserve(row, text, width(first, last), role);
         if (last > first) {
             sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
         }
     }
 
     /** Spreads a cell that is written over further columns. */
-    void spread(int row, int first, int last, String text) {
-        linesOfRow.remove(row);
-        reserve(row, text, width(first, last));
+    void spread(int row, int first, int last, String text, Look.Role role) {
+        reserve(row, text, width(first, last), role);
         sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
     }
 
@@ -93,7 +95,7 @@ final class Pen {
     void formula(int row, int column, String formula, String text, Look look) {
         cell(row, column, look);
         grid.formula(row, column, formula, text);
-        reserve(row, text, width(column));
+        reserve(row, text, width(column), look.role());
     }
 
     /** Makes a cell lead to another one. */
@@ -146,30 +148,35 @@ final class Pen {
         return total;
     }
 
-    private void restore(int row, Integer lines) {
-        if (lines == null) {
-            linesOfRow.remove(row);
-        } else {
-            linesOfRow.put(row, lines);
-        }
+    /** Writes a cell that runs over several columns and therefore needs no room in its first one. */
+    void overColumns(Runnable cell) {
+        isSpread = true;
+        cell.run();
+        isSpread = false;
     }
 
-    private void reserve(int row, String text, double width) {
-        int lines = Letters.lines(text, Math.max(1, width - MARGIN));
-        if (lines > 1) {
+    private void reserve(int row, String text, double width, Look.Role role) {
+        if (isSpread) {
+            return;
+        }
+        int lines = Letters.lines(text, Math.max(1, (width - MARGIN) / role.letters()));
+        if (role == Look.Role.LEAD || role == Look.Role.HEADING) {
+            points.merge(row, lines * LARGE_POINTS, Math::max);
+        } else if (lines > 1) {
             linesOfRow.merge(row, lines, Math::max);
         }
     }
 
     /** Makes a row at least so tall. */
-    void atLeast(int row, double points) {
+    void atLeast(int row, double tall) {
         int lines = linesOfRow.getOrDefault(row, 1);
-        height(row, Math.max(points, lines * LINE_POINTS + 1));
+        height(row, Math.max(tall, lines * LINE_POINTS + 1));
     }
 
-    void height(int row, double points) {
-        grid.height(row, points);
+    void height(int row, double tall) {
+        grid.height(row, tall);
         linesOfRow.remove(row);
+        points.remove(row);
     }
 
     /** How tall a row is. */
@@ -180,7 +187,8 @@ final class Pen {
 
     /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */
     void finish() {
-        linesOfRow.forEach((row, lines) -> grid.height(row, Math.min(400, lines * LINE_POINTS + 1)));
+        linesOfRow.forEach((row, lines) -> points.merge(row, lines * LINE_POINTS + 1, Math::max));
+        points.forEach((row, tall) -> grid.height(row, Math.min(MOST_POINTS, tall)));
         sheet.validateMergedRegions();
     }
 }

@@ -14,6 +14,6 @@ record PlacedChart(Chart chart, int row, int column, int last) {
 
     /** The first row below it. */
     int end() {
-        return row + chart.rows();
+        return row + chart.look().rows();
     }
 }

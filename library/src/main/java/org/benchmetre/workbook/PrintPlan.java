@@ -22,6 +22,8 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
     /** What programs differ in. */
     private static final double SAFE = 0.985;
 
+    private static final double SAFE_HEIGHT = 0.995;
+
     private static final double MOST_WASTED = 0.55;
     private static final double LITTLE_WASTED = 0.1;
 
@@ -81,7 +83,7 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
     }
 
     private static List<Integer> rows(Extent extent, Paper paper, int scale) {
-        double room = SAFE * paper.printedHeight() * FULL / scale;
+        double room = SAFE_HEIGHT * paper.printedHeight() * FULL / scale;
         List<Integer> breaks = new ArrayList<>();
         int start = 0;
         double used = 0;

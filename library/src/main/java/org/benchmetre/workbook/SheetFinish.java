@@ -12,7 +12,7 @@ final class SheetFinish {
     private static final int ANSWER_TAB = 0x33515C;
     private static final int ENTRIES_TAB = 0xC08A3E;
     private static final int WORKINGS_TAB = 0xB8C2C4;
-    private static final double FOOTER_INCHES = 0.3;
+    private static final double FOOTER_INCHES = 0.25;
     private static final int LONGEST_FOOTER = 60;
     /** Rows up to which headings are near enough to the top to stay in sight. */
     private static final int NEAR_TOP = 16;

@@ -2,6 +2,7 @@ package org.benchmetre.bench;
 
 import java.util.Arrays;
 import java.util.List;
+import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.Rounding;
 
 /** The parts table by hand: exact cost and hours of an irrigation system, and its purchase list in whole packs. */
@@ -11,6 +12,7 @@ final class HandWrittenParts {
     double leftValue;
 
     private final int[][] driverByWay;
+    private final double coins;
     private final int rate;
     private final int waste;
     private final int pack;
@@ -27,6 +29,7 @@ final class HandWrittenParts {
 
     HandWrittenParts(HandWritten.Cells at, List<String> ways) {
         driverByWay = driverByWay(at.texts("material_driver"), at.texts("material_option"), ways);
+        coins = Math.pow(10, MinorUnit.decimals(at.budget().currency()));
         rate = at.first("material_rate");
         waste = at.first("material_waste");
         pack = at.first("material_pack");
@@ -89,7 +92,7 @@ final class HandWrittenParts {
         return cost + hours * wage;
     }
 
-    /** The purchase list of a way. */
+    /** The purchase list of a way, paid part by part in whole coins. */
     void buy(int way, double[] drivers) {
         bought = 0;
         leftValue = 0;
@@ -97,8 +100,9 @@ final class HandWrittenParts {
         for (int part = 0; part < driver.length; part++) {
             double quantity = perDriver[part] * drivers[driver[part]];
             double packs = Rounding.wholeUp(quantity / packSize[part]);
-            bought += packs * delivered[part];
-            leftValue += (packs * packSize[part] - quantity) * unitCost[part];
+            double paid = Rounding.wholeUp(packs * delivered[part] * coins) / coins;
+            bought += paid;
+            leftValue += Math.max(paid - quantity * unitCost[part], 0);
         }
     }
 }

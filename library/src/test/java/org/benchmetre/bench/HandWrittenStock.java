@@ -1,6 +1,7 @@
 package org.benchmetre.bench;
 
 import java.util.List;
+import org.benchmetre.budget.Rounding;
 
 /** Cost of the first plants of each kind, by hand. */
 final class HandWrittenStock {
@@ -70,9 +71,10 @@ final class HandWrittenStock {
     private double priceOf(double[] x, int kind, double bought) {
         double paid = x[price + kind];
         double reached = -1;
+        double whole = Rounding.wholeUp(bought);
         for (int i = 0; i < breakKinds.length; i++) {
             double from = x[breakFrom + i];
-            if (breakKinds[i] == kind && from <= bought && from > reached) {
+            if (breakKinds[i] == kind && !Rounding.exceeds(from, whole) && from > reached) {
                 reached = from;
                 paid = x[breakPrice + i];
             }

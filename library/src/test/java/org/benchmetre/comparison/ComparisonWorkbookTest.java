@@ -21,7 +21,9 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.workbook.Adjustments;
 import org.benchmetre.workbook.LibreOfficeReferee;
+import org.benchmetre.workbook.Paper;
 import org.benchmetre.workbook.PoiReferee;
+import org.benchmetre.workbook.Setup;
 import org.benchmetre.workbook.WorkbookWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,6 +41,10 @@ class ComparisonWorkbookTest {
     /** Sums and factors of adjusted amounts, some hundreds by the measure, differ by rounding alone; relative to the amounts together. */
     private static final double ROUNDING = 1e-9;
 
+    private static Setup setup(Comparison comparison) {
+        return new Setup(comparison.pages(), null, Paper.A4);
+    }
+
     private static LongStream seeds() {
         return LongStream.rangeClosed(1, SEEDS);
     }
@@ -46,14 +52,18 @@ class ComparisonWorkbookTest {
     @ParameterizedTest
     @EnumSource(Measure.class)
     void poi_agrees_by_every_measure(Measure per) throws IOException {
-        Budget budget = Sampled.three(per).figures().budget();
-        assertThat(new PoiReferee(budget).add(Map.of()).differences()).isEmpty();
+        Comparison three = Sampled.three(per);
+        assertThat(new PoiReferee(three.figures().budget(), setup(three))
+                        .add(Map.of())
+                        .differences())
+                .isEmpty();
     }
 
     @Test
     void poi_agrees_after_changes() throws IOException {
-        Budget budget = Sampled.two(Measure.AREA).figures().budget();
-        PoiReferee referee = new PoiReferee(budget);
+        Comparison two = Sampled.two(Measure.AREA);
+        Budget budget = two.figures().budget();
+        PoiReferee referee = new PoiReferee(budget, setup(two));
         seeds().forEach(seed -> referee.add(Adjustments.seeded(budget, seed)));
         assertThat(referee.differences()).isEmpty();
     }
@@ -61,10 +71,13 @@ class ComparisonWorkbookTest {
     @Test
     void libreoffice_agrees_before_and_after_changes(@TempDir Path folder) throws IOException {
         LibreOfficeReferee.require();
-        Budget budget = Sampled.two(Measure.METRE).figures().budget();
+        Comparison two = Sampled.two(Measure.METRE);
+        Budget budget = two.figures().budget();
+        Comparison three = Sampled.three(Measure.KG);
         LibreOfficeReferee referee = new LibreOfficeReferee(folder);
-        LibreOfficeReferee.Book book = referee.book(budget).add(Map.of());
+        LibreOfficeReferee.Book book = referee.book(budget, setup(two)).add(Map.of());
         seeds().forEach(seed -> book.add(Adjustments.seeded(budget, seed)));
+        referee.book(three.figures().budget(), setup(three)).add(Map.of());
         assertThat(referee.differences()).isEmpty();
     }
 
@@ -95,7 +108,8 @@ class ComparisonWorkbookTest {
 
     @Test
     void no_formula_is_too_long_to_be_read() throws IOException {
-        byte[] written = new WorkbookWriter().bytes(Sampled.three(Measure.KG).figures());
+        Comparison three = Sampled.three(Measure.KG);
+        byte[] written = new WorkbookWriter(setup(three)).bytes(three.figures());
         List<String> formulas = new ArrayList<>();
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(written))) {
             for (Sheet sheet : workbook) {

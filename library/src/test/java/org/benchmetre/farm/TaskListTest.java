@@ -108,7 +108,7 @@ class TaskListTest {
         assertThat(faultsOf("carry,Harvest,yield_kg,,200,1,crop,yield,,,,general,,,mine"))
                 .containsExactly(
                         "tasks.csv, row 2, column times_unit: found \"crop\", expected a, as yield_kg is the fruit"
-                                + " of a whole year, for Often in (task_times_unit[carry]).");
+                                + " of a whole year, for Times per (task_times_unit[carry]).");
     }
 
     @Test

@@ -33,8 +33,8 @@ final class Input {
         return file(name, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
-    Table table(String... lines) {
-        return Table.read(file("parts.csv", lines), faults);
+    CsvTable table(String... lines) {
+        return CsvTable.read(file("parts.csv", lines), faults);
     }
 
     /** The only row of a table with one cell below the header {@code cell}. */

@@ -30,7 +30,7 @@ class UnreadableTableTest {
         input = new Input(folder);
     }
 
-    private void assertUnreadable(Table table, String message) {
+    private void assertUnreadable(CsvTable table, String message) {
         assertThat(table.requireColumns("item", "price")).isFalse();
         assertThat(table.isReadable()).isFalse();
         assertThat(table.isComplete()).isFalse();
@@ -38,8 +38,8 @@ class UnreadableTableTest {
         assertThat(input.messages()).containsExactly(message);
     }
 
-    private Table read(byte[] bytes) {
-        return Table.read(input.file("parts.csv", bytes), input.faults());
+    private CsvTable read(byte[] bytes) {
+        return CsvTable.read(input.file("parts.csv", bytes), input.faults());
     }
 
     @Test
@@ -94,7 +94,7 @@ class UnreadableTableTest {
 
     @Test
     void text_behind_a_closing_quotation_mark_is_not_guessed_at() {
-        Table table = input.table("item,price", "\"12\" pot\",3");
+        CsvTable table = input.table("item,price", "\"12\" pot\",3");
 
         assertThat(table.isReadable()).isFalse();
         assertThat(input.messages()).hasSize(1).first().asString().startsWith("parts.csv, row 2: found a quoted field");
@@ -102,7 +102,7 @@ class UnreadableTableTest {
 
     @Test
     void missing_columns_are_one_fault_that_names_them_all_and_replaces_the_lesser_ones() {
-        Table table = input.table("item,,prise,item", "tape,1,2,3,4", "pump,1,2,3");
+        CsvTable table = input.table("item,,prise,item", "tape,1,2,3,4", "pump,1,2,3");
         assertThat(input.messages()).hasSize(3);
 
         assertThat(table.requireColumns("item", "pack", "price")).isFalse();
@@ -114,7 +114,7 @@ class UnreadableTableTest {
 
     @Test
     void the_columns_of_an_unreadable_table_are_still_compared_with_those_that_are_read() {
-        Table table = input.table("item,prise", "tape,1");
+        CsvTable table = input.table("item,prise", "tape,1");
         table.requireColumns("item", "price");
         table.warnOfOthers(List.of("item", "price"), input.faults());
 
@@ -130,17 +130,17 @@ class UnreadableTableTest {
         }
 
         assertUnreadable(
-                Table.read(file, input.faults()),
+                CsvTable.read(file, input.faults()),
                 "parts.csv: found more than 20 MB, expected a file of at most 20 MB.");
     }
 
     @Test
     void a_missing_file_and_a_folder_are_faults() {
         assertUnreadable(
-                Table.read(folder.resolve("none.csv"), input.faults()),
+                CsvTable.read(folder.resolve("none.csv"), input.faults()),
                 "none.csv: found no such file, expected a CSV file.");
         input = new Input(folder);
-        Table table = Table.read(folder, input.faults());
+        CsvTable table = CsvTable.read(folder, input.faults());
         assertThat(table.isReadable()).isFalse();
         assertThat(input.messages()).containsExactly(folder.getFileName() + ": found a folder, expected a CSV file.");
     }

@@ -8,6 +8,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.EntryList;
 import org.benchmetre.page.EntryTable;
@@ -88,6 +89,10 @@ final class SamplePages {
 
     private static Chart chart(Budget budget, Chart.Shape shape, Line values, Axis along, Optional<Line> order) {
         return new Chart(
-                budget.line("way_sentence"), shape, List.of(values), along, order, 12, "Costs of parts as " + shape);
+                budget.line("way_sentence"),
+                shape,
+                List.of(values),
+                along,
+                new ChartLook(12, "Costs of parts as " + shape, order));
     }
 }

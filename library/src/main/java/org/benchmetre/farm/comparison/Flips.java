@@ -146,7 +146,7 @@ final class Flips {
     }
 
     private Formula way(FlipValues values) {
-        return when(values.to.isFilled(), lookup(rank.ways.label, rank.ways.key, values.to), text("-"));
+        return when(values.to.isFilled(), lookup(rank.ways.label, rank.ways.key, values.to), text("–"));
     }
 
     private Formula rows(Function<Doubtful, Formula> formula) {

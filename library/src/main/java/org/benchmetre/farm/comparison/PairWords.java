@@ -51,10 +51,10 @@ final class PairWords {
                         when(Sizes.isMore(most, size), text(""), text(LARGEST)),
                         Sizes.SOURCE);
         Line largest = s.textLine("cause_largest_label", "Which", lookup(causes.label, mark, text(LARGEST)));
-        Formula differs = joined(text(" makes most of the difference between "), chosen, text(" and "), rival);
+        Formula between = joined(text("Where "), chosen, text(" and "), rival, text(" differ most: "));
         answer.textLine(
                 "cause_title",
                 "What differs",
-                when(not(most.isPositive()), text("Yearly cost by cause"), joined(largest, differs)));
+                when(not(most.isPositive()), text("Yearly cost by cause"), joined(between, largest, text("."))));
     }
 }

@@ -132,15 +132,6 @@ public final class CropYear {
     }
 
     /**
-     * Whether a month of the crop year lies in the year after that of the plan.
-     *
-     * @return along the months of the crop year
-     */
-    public Formula isNextYear() {
-        return year.exceeds(planYear);
-    }
-
-    /**
      * Whether a month of the calendar is that of planting.
      *
      * @return along the months of the calendar

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.pages;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
@@ -9,6 +8,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.FixedWords;
@@ -23,7 +23,7 @@ import org.benchmetre.page.Tone;
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
 
-    private static final int CHART_ROWS = 13;
+    private static final int CHART_ROWS = 12;
     private static final List<Integer> LEFT = List.of(22, 26, 13);
     private static final List<Integer> RIGHT = List.of(25, 8, 8, 8, 8, 8, 8, 8, 10);
 
@@ -37,10 +37,7 @@ final class AnswerPage {
                 .foot(
                         new CautionList("", budget.cautions(), false),
                         new FixedWords(
-                                "",
-                                "Prices carry their year and source: replace invented ones by quotations before money is spent "
-                                        + "or lent. Cautions in full: Sources and safety.",
-                                Tone.FAINT));
+                                "", "Replace invented prices by quotations before you spend or lend.", Tone.FAINT));
     }
 
     private static Levers levers(Budget budget) {
@@ -52,7 +49,7 @@ final class AnswerPage {
                         lever(budget, "Pattern", "planting_pattern"),
                         lever(budget, "Spacing", "plant_spacing"),
                         lever(budget, "Fruit per plant", "yield_per_plant"),
-                        lever(budget, "Price level of fruit", "price_level"),
+                        lever(budget, "Fruit price level", "price_level"),
                         lever(budget, "Picking rate", "picking_rate"),
                         lever(budget, "Level of wages", "wage_level"),
                         lever(budget, "Heating", "heating_use"),
@@ -69,6 +66,7 @@ final class AnswerPage {
         return new Sentences(List.of(
                 new Sentence(budget.line("answer_cost_and_return"), Tone.LEAD),
                 new Sentence(budget.line("left_out_sentence"), Tone.WARNING),
+                new Sentence(budget.line("calendar_no_heat"), Tone.WARNING),
                 new Sentence(budget.line("irrigation_verdict"), Tone.PLAIN),
                 new Sentence(budget.line("answer_break_even"), Tone.PLAIN),
                 new Sentence(budget.line("doubt_sentence"), Tone.PLAIN)));
@@ -128,8 +126,8 @@ final class AnswerPage {
                 Chart.Shape.STACKED_BARS,
                 List.of(money),
                 money.axes().get(1),
-                Optional.empty(),
-                CHART_ROWS,
-                "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money.");
+                ChartLook.of(
+                        CHART_ROWS,
+                        "Two bars, in money per metre of bench and year: receipts by grade of fruit, and costs by who takes the money."));
     }
 }

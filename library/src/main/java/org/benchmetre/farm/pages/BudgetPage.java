@@ -19,7 +19,7 @@ import org.benchmetre.page.Tone;
 /** The enterprise budget of a year as extension economists print it, with a column for figures of one's own. */
 final class BudgetPage {
 
-    private static final List<Integer> WIDTHS = List.of(33, 11, 7, 10, 10, 9, 8, 8, 8, 9, 10, 10, 10, 10);
+    private static final List<Integer> WIDTHS = List.of(33, 11, 7, 9, 9, 9, 8, 8, 8, 8, 10, 10, 10, 10);
 
     /** Columns of totals that are lines along the axis of totals, in the order of the table; the value is a line for each total. */
     private static final List<String> TOTALS =

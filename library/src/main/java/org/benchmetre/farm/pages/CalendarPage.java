@@ -4,12 +4,12 @@ import static org.benchmetre.farm.pages.Placed.cell;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
@@ -26,7 +26,7 @@ final class CalendarPage {
 
     private static final List<Integer> MONTHS = List.of(8, 7, 9, 9, 8, 9, 11, 11, 11, 11);
     private static final List<Integer> CASH = List.of(36, 9, 9);
-    private static final int CHART_ROWS = 13;
+    private static final int CHART_ROWS = 12;
 
     private CalendarPage() {}
 
@@ -36,7 +36,13 @@ final class CalendarPage {
                         sentence(budget, "calendar_year", Tone.LEAD),
                         sentence(budget, "calendar_lowest", Tone.PLAIN),
                         sentence(budget, "calendar_labour", Tone.PLAIN))))
-                .left(MONTHS, months(budget))
+                .left(
+                        MONTHS,
+                        months(budget),
+                        new Sentences(List.of(
+                                sentence(budget, "calendar_evenly", Tone.FAINT),
+                                sentence(budget, "calendar_no_heat", Tone.WARNING),
+                                sentence(budget, "calendar_no_fruit", Tone.WARNING))))
                 .right(
                         CASH,
                         cash(budget),
@@ -47,16 +53,8 @@ final class CalendarPage {
                                 "Receipts and cash out in each month of the crop year, side by side.",
                                 "season_receipts",
                                 "season_cash_out"))
-                .foot(
-                        new Sentences(List.of(
-                                sentence(budget, "calendar_evenly", Tone.FAINT),
-                                sentence(budget, "calendar_no_heat", Tone.WARNING),
-                                sentence(budget, "calendar_no_fruit", Tone.WARNING))),
-                        chart(
-                                budget,
-                                "calendar_labour",
-                                "Hours of labour in each month of the crop year.",
-                                "season_hours"));
+                .foot(chart(
+                        budget, "calendar_labour", "Hours of labour in each month of the crop year.", "season_hours"));
     }
 
     private static Sentence sentence(Budget budget, String id, Tone tone) {
@@ -78,19 +76,18 @@ final class CalendarPage {
                 cell(budget, "receipts_total"),
                 cell(budget, "cash_out_year"),
                 null);
-        String money = ", " + budget.currency();
         Table table = Table.of(
                 "The crop year, month by month",
                 axis,
                 Column.of("Month", name),
                 Column.of("Year", budget.line("season_year")),
-                Column.of("Fruit, kg", budget.line("season_fruit")),
-                Column.of("Labour, h", budget.line("season_hours")),
+                Column.of("Fruit", budget.line("season_fruit")),
+                Column.of("Labour", budget.line("season_hours")),
                 Column.of("People", budget.line("season_people")),
-                Column.of("Water, m³", budget.line("season_water")),
-                Column.of("Heat, kWh", budget.line("season_heat")),
-                Column.of("Cash in" + money, budget.line("season_receipts")),
-                Column.of("Cash out" + money, budget.line("season_cash_out")),
+                Column.of("Water", budget.line("season_water")),
+                Column.of("Heat", budget.line("season_heat")),
+                Column.of("Cash in", budget.line("season_receipts")),
+                Column.of("Cash out", budget.line("season_cash_out")),
                 Column.of("Cash so far", budget.line("season_cash_so_far")));
         return table.rows(
                 Placed.with(table.rows(), TableRow.single("Total", total).total()));
@@ -116,6 +113,6 @@ final class CalendarPage {
         List<Line> values = Arrays.stream(ids).map(budget::line).toList();
         Axis axis = values.get(0).axes().get(0);
         return new Chart(
-                budget.line(sentence), Chart.Shape.COLUMNS, values, axis, Optional.empty(), CHART_ROWS, alternative);
+                budget.line(sentence), Chart.Shape.COLUMNS, values, axis, ChartLook.of(CHART_ROWS, alternative));
     }
 }

@@ -3,7 +3,6 @@ package org.benchmetre.farm.pages;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -14,6 +13,7 @@ import org.benchmetre.page.Across;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.Criterion;
 import org.benchmetre.page.FigureList;
@@ -38,8 +38,8 @@ final class IrrigationPage {
     private static final String FAILING = "way_failed_per_year_";
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
-    private static final List<Integer> WITH_BOXES = List.of(34, 11, 11, 11, 11, 15, 15);
-    private static final List<Integer> BOXES = List.of(20, 9, 11);
+    private static final List<Integer> WITH_BOXES = List.of(36, 11, 12, 12, 12, 15, 15);
+    private static final List<Integer> BOXES = List.of(18, 8, 12);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
     private static final int SYSTEM = 13;
@@ -88,7 +88,7 @@ final class IrrigationPage {
 
     private List<Across> sideBySide() {
         List<Criterion> rows = List.of(
-                row("First cost of the line", "side_line_first_cost").under("Money"),
+                row("First cost of the line", "side_line_first_cost"),
                 again("side_line_first_cost_per_foot"),
                 row("Yearly cost of what differs", "way_differing_cost_per_metre"),
                 again("side_differing_cost_per_foot"),
@@ -101,9 +101,9 @@ final class IrrigationPage {
                 again("side_inlet_pressure_in_psi"),
                 row("Flow of a bench", "way_flow_per_bench"),
                 again("side_flow_in_gallons"),
-                row("Length of a pulse", "way_pulse_length").under("Pulses"),
+                row("Length of a pulse", "way_pulse_length").under("Pulses and clogging"),
                 row("Drains between pulses, of a pulse", "way_drained_share"),
-                row("Outlets in reach of a plant", "way_outlets_in_reach").under("Clogging"),
+                row("Outlets in reach of a plant", "way_outlets_in_reach"),
                 row("Plants falling dry in a year", "way_dry_plants"));
         return IntStream.iterate(0, from -> from < ways.filled(), from -> from + A_TABLE)
                 .mapToObj(from -> new Across(
@@ -127,9 +127,10 @@ final class IrrigationPage {
     /** Shares of failing outlets are small numbers and have a table of their own, so that each column keeps its digits. */
     private List<Block> flips() {
         return List.of(
-                flips("At which value of an entry the answer changes", key -> !key.startsWith(FAILING))
-                        .note("Live where cost is a straight line in the entry: prices, wage, price level."),
-                flips("At which share of outlets failing in a year it changes", key -> key.startsWith(FAILING)),
+                flips(
+                        "Where the answer changes (entries that never do are folded away)",
+                        key -> !key.startsWith(FAILING)),
+                flips("Where it changes by outlets that fail in a year", key -> key.startsWith(FAILING)),
                 new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))));
     }
 
@@ -148,7 +149,8 @@ final class IrrigationPage {
                 .rows(IntStream.range(0, entries.filled())
                         .filter(row -> isShown.test(entries.keys().get(row)))
                         .mapToObj(row -> TableRow.at(row).ifAny())
-                        .toList());
+                        .toList())
+                .nothingWithout(line("flip_value"));
     }
 
     /** With one system there is nothing to compare. */
@@ -158,7 +160,7 @@ final class IrrigationPage {
         }
         Line cost = line("cause_way_cost_per_metre");
         return List.of(
-                new Sentences(List.of(new Sentence(line("partial_title"), Tone.LEAD))),
+                new Sentences(List.of(new Sentence(line("partial_title"), Tone.FAINT))),
                 new FigureList(
                         "What is better",
                         List.of(
@@ -177,14 +179,14 @@ final class IrrigationPage {
                         Chart.Shape.STACKED_BARS,
                         List.of(cost),
                         ways,
-                        Optional.empty(),
-                        11 + ways.filled(),
-                        "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause."));
+                        ChartLook.of(
+                                13 + ways.filled(),
+                                "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause.")));
     }
 
     private List<Block> cautions() {
         return List.of(new CautionList(
-                "Cautions",
+                "",
                 budget.cautions().stream()
                         .filter(caution -> TOPICS.contains(caution.topic()))
                         .toList(),

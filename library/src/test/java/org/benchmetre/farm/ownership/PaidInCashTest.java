@@ -31,7 +31,7 @@ class PaidInCashTest {
                                 "total_cost",
                                 "running_cash",
                                 "yield_costs_total",
-                                "material_repairs_yearly",
+                                "parts_repairs_total",
                                 "budget_value",
                                 "budget_cash",
                                 "budget_quantity",
@@ -54,7 +54,7 @@ class PaidInCashTest {
                     at,
                     all.of("running_cash", seed),
                     all.of("yield_costs_total", seed),
-                    all.sum("material_repairs_yearly", seed),
+                    all.of("parts_repairs_total", seed),
                     all.of("budget_value", "own_charges", seed),
                     all.of("plants_first_cost", seed) / all.of("plants_life_years", seed));
             Near.adds(all.of("total_cost", seed), at, paid, all.of("cost_not_in_cash", seed));

@@ -32,10 +32,10 @@ public final class WaterCost {
     public final Line feed;
     /** Handling of drain, money/a, by way. */
     public final Line drain;
+    /** Water, nutrient solution and drain together, money/a, by way. */
+    public final Line solution;
     /** Water, nutrient solution, drain and pumping together, money/a, by way. */
     public final Line running;
-    /** Water, nutrient solution and drain, money/a, by way. */
-    public final Line withoutPump;
 
     /**
      * Declares entries and lines.
@@ -72,8 +72,8 @@ public final class WaterCost {
         water = list.line("way_water_cost", "Fresh water, a year", money, fresh.times(price));
         feed = list.line("way_feed_cost", "Nutrient solution, a year", money, fresh.times(feedPerVolume));
         drain = list.line("way_drain_cost", "Handling of drain, a year", money, gross.drain.times(handlingCost));
-        withoutPump = list.line(
-                "way_water_without_pump",
+        solution = list.line(
+                "way_solution_cost",
                 "Water, nutrient solution and drain, a year",
                 money,
                 water.plus(feed).plus(drain));
@@ -81,6 +81,6 @@ public final class WaterCost {
                 "way_water_running",
                 "Water, nutrient solution, drain and pumping, a year",
                 money,
-                withoutPump.plus(pumping));
+                solution.plus(pumping));
     }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class TableTest {
+class CsvTableTest {
 
     @TempDir
     Path folder;
@@ -26,7 +26,7 @@ class TableTest {
 
     @Test
     void cells_are_found_by_column_name_trimmed_and_folded_to_lower_case() {
-        Table table = input.table(" Item ,PRICE", " tape , 2.50 ");
+        CsvTable table = input.table(" Item ,PRICE", " tape , 2.50 ");
 
         assertThat(table.file()).isEqualTo("parts.csv");
         assertThat(table.isReadable()).isTrue();
@@ -66,7 +66,7 @@ class TableTest {
 
     @Test
     void rows_keep_the_numbers_a_spreadsheet_program_shows() {
-        Table table = input.table(
+        CsvTable table = input.table(
                 "# an invented scenario", // 1
                 "", // 2
                 "item,source", // 3
@@ -88,7 +88,7 @@ class TableTest {
     @ValueSource(strings = {"\n", "\r\n", "\r"})
     void all_line_ends_are_understood(String end) {
         byte[] bytes = ("item,price" + end + "tape,1" + end + end + "pump,2").getBytes(StandardCharsets.UTF_8);
-        Table table = Table.read(input.file("parts.csv", bytes), input.faults());
+        CsvTable table = CsvTable.read(input.file("parts.csv", bytes), input.faults());
 
         assertThat(table.rows()).extracting(Row::rowNumber).containsExactly(2, 4);
         assertThat(table.rows().get(1).text("price")).isEqualTo("2");
@@ -105,7 +105,7 @@ class TableTest {
 
     @Test
     void a_row_with_too_many_fields_is_a_fault_and_only_it_is_left_out() {
-        Table table = input.table("item,price", "tape,0,12", "pump,3", ",,,,");
+        CsvTable table = input.table("item,price", "tape,0,12", "pump,3", ",,,,");
 
         assertThat(table.rows()).extracting(Row::rowNumber).containsExactly(3);
         assertThat(table.isReadable()).isTrue();
@@ -116,7 +116,7 @@ class TableTest {
 
     @Test
     void a_semicolon_file_has_decimal_commas_and_a_note_says_so() {
-        Table table = input.table("# prices, of the year, invented", "item;price", "tape;2,5");
+        CsvTable table = input.table("# prices, of the year, invented", "item;price", "tape;2,5");
 
         assertThat(table.rows().get(0).text("price")).isEqualTo("2,5");
         assertThat(table.rows().get(0).decimalComma()).isTrue();
@@ -128,7 +128,7 @@ class TableTest {
 
     @Test
     void a_comma_file_may_have_semicolons_in_its_cells() {
-        Table table = input.table("item,\"a;b;c\"", "tape,x;y;z");
+        CsvTable table = input.table("item,\"a;b;c\"", "tape,x;y;z");
 
         assertThat(table.rows().get(0).text("a;b;c")).isEqualTo("x;y;z");
         assertThat(input.notes()).isEmpty();
@@ -136,7 +136,7 @@ class TableTest {
 
     @Test
     void a_column_name_that_stands_twice_is_a_fault_and_the_first_column_counts() {
-        Table table = input.table("item,price,Price", "tape,1,2");
+        CsvTable table = input.table("item,price,Price", "tape,1,2");
 
         assertThat(table.rows().get(0).text("price")).isEqualTo("1");
         assertThat(table.isComplete()).isTrue();
@@ -156,7 +156,7 @@ class TableTest {
 
     @Test
     void columns_that_nothing_reads_are_warned_about_with_the_nearest_name_that_is_read() {
-        Table table = input.table("item,prise,zebra,source", "tape,1,2,3");
+        CsvTable table = input.table("item,prise,zebra,source", "tape,1,2,3");
         table.warnOfOthers(List.of("item", "price", "source"), input.faults());
 
         assertThat(input.warnings())

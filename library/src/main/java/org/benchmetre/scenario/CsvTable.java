@@ -21,7 +21,7 @@ import org.benchmetre.budget.entry.NearNames;
  * missing) is one fault, has no rows, and is said to be unreadable. A row with more fields than the header is a fault
  * and is left out, because nobody can tell which of its cells moved.
  */
-public final class Table {
+public final class CsvTable {
 
     /** Rows below the header that any file may have; reading stops there. */
     static final int MOST_ROWS = 10_000;
@@ -35,7 +35,7 @@ public final class Table {
     private boolean readable = true;
     private boolean leftOut;
 
-    private Table(String file, CsvText text, Faults faults) {
+    private CsvTable(String file, CsvText text, Faults faults) {
         this.file = file;
         this.faults = faults;
         this.decimalComma = text.separator() == ';';
@@ -49,7 +49,7 @@ public final class Table {
         ownFaults.forEach(faults::add);
     }
 
-    private Table(String file, Faults faults) {
+    private CsvTable(String file, Faults faults) {
         this.file = file;
         this.faults = faults;
         this.decimalComma = false;
@@ -64,7 +64,7 @@ public final class Table {
      * @param faults where faults and notes go, those of {@link #requireColumns} too
      * @return the table; unreadable and without rows when the file is
      */
-    public static Table read(Path path, Faults faults) {
+    public static CsvTable read(Path path, Faults faults) {
         String file = String.valueOf(path.getFileName());
         try {
             return parsed(TextFile.read(path, Place.wholeFile(file)), file, faults);
@@ -82,7 +82,7 @@ public final class Table {
      * @param faults where faults and notes go
      * @return the table; unreadable and without rows when the text is
      */
-    public static Table parse(String text, String file, Faults faults) {
+    public static CsvTable parse(String text, String file, Faults faults) {
         try {
             return parsed(text, file, faults);
         } catch (Unreadable e) {
@@ -91,7 +91,7 @@ public final class Table {
         }
     }
 
-    private static Table parsed(String read, String file, Faults faults) throws Unreadable {
+    private static CsvTable parsed(String read, String file, Faults faults) throws Unreadable {
         Place whole = Place.wholeFile(file);
         CsvText text = CsvText.parse(read, file, 1 + MOST_ROWS);
         if (text.rows().isEmpty()) {
@@ -102,7 +102,7 @@ public final class Table {
                     whole,
                     "columns are separated by semicolons, so numbers are read with a decimal comma, such as 1,5");
         }
-        return new Table(file, text, faults);
+        return new CsvTable(file, text, faults);
     }
 
     /**
@@ -111,15 +111,15 @@ public final class Table {
      * @param file its name
      * @return without columns and rows
      */
-    public static Table none(String file) {
-        Table table = new Table(file, new Faults());
+    public static CsvTable none(String file) {
+        CsvTable table = new CsvTable(file, new Faults());
         table.leftOut = true;
         return table;
     }
 
     /** A table that is not there, about which all has been said. */
-    static Table absent(String file, Faults faults) {
-        return new Table(file, faults);
+    static CsvTable absent(String file, Faults faults) {
+        return new CsvTable(file, faults);
     }
 
     /**
@@ -130,13 +130,13 @@ public final class Table {
      * @param rows cells in the order of the columns
      * @return the table; its rows are numbered from 2, as in a file with one row of columns
      */
-    public static Table of(String file, List<String> columns, List<List<String>> rows) {
+    public static CsvTable of(String file, List<String> columns, List<List<String>> rows) {
         List<CsvText.Fields> all = new ArrayList<>();
         all.add(new CsvText.Fields(1, columns));
         for (int i = 0; i < rows.size(); i++) {
             all.add(new CsvText.Fields(i + 2, rows.get(i)));
         }
-        return new Table(file, new CsvText(',', all), new Faults());
+        return new CsvTable(file, new CsvText(',', all), new Faults());
     }
 
     private void addRow(CsvText.Fields fields) {
