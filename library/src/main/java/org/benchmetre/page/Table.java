@@ -172,13 +172,15 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
                     .toList();
         }
         return columns.stream()
-                .filter(column -> column.line().kind() == Kind.NUMBER && decides(column))
+                .filter(this::decides)
                 .map(column -> column.cell(axis, row.index()))
                 .toList();
     }
 
     private boolean decides(Column column) {
-        return rules.decisive().isEmpty() ? !isFactor(column) : rules.decisive().contains(column.line());
+        return rules.decisive().isEmpty()
+                ? column.line().kind() == Kind.NUMBER && !isFactor(column)
+                : rules.decisive().contains(column.line());
     }
 
     private boolean isFactor(Column column) {

@@ -72,7 +72,7 @@ final class Drawing {
         int middle = page.middle();
         pen.words(0, 0, page.name(), Look.Role.TITLE);
         pen.across(0, middle, last, budget.title(), Look.Role.ASIDE);
-        pen.atLeast(0, 24);
+        pen.atLeast(0, 22);
         pen.across(1, 0, middle - 1, page.page().question(), Look.Role.NOTE);
         Line heading = setup.heading();
         if (heading == null) {

@@ -17,9 +17,9 @@ final class Pen {
     private static final double LINE_POINTS = 12;
     private static final double MOST_POINTS = 400;
     /** How tall a line of larger letters is. */
-    private static final double LARGE_POINTS = 15;
+    private static final double LARGE_POINTS = 14.6;
     /** How tall a row of one line is. */
-    private static final double ROW_POINTS = 12.4;
+    private static final double ROW_POINTS = 12.3;
     /** Letters that the edges of a cell take. */
     private static final double MARGIN = 2.0;
     /** Parts of a character in which widths are kept. */

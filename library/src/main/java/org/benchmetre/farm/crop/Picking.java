@@ -76,7 +76,6 @@ public final class Picking {
                 MONTHLY,
                 monthOf(pattern.chosen.times(all)),
                 "shares of a year; the sum of the months is the year");
-        s.line("month_first_grade", "First grade", MONTHLY, byMonth.times(firstGrade));
         total = b.shared(Sheets.CROP, Tables.FRUIT_OF_A_YEAR)
                 .line("yield_total", "Marketable fruit", KG, all.times(pattern.together));
     }

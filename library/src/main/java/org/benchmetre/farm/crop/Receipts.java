@@ -82,7 +82,6 @@ public final class Receipts {
 
         ScheduleBuilder m = b.shared(Sheets.CROP, Tables.FRUIT_BY_MONTH);
         byMonth = m.line("month_receipts", "Receipts", MONTHLY, picking.byMonth.times(worth.byMonth));
-        m.line("month_receipts_first", "Receipts, first grade", MONTHLY, picking.byMonth.times(worth.firstByMonth()));
 
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
         total = y.line("receipts_total", "Receipts", YEARLY, fruit.times(worth.price));

@@ -124,9 +124,4 @@ public final class WorthOfKg {
     private Formula commissionByMonth() {
         return enteredCommission.times(level);
     }
-
-    /** First grade in what a marketable kilogram brings, money/kg, by month. */
-    Formula firstByMonth() {
-        return enteredFirst.times(level);
-    }
 }

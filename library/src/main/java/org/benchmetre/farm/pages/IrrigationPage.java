@@ -38,7 +38,7 @@ final class IrrigationPage {
     private static final String FAILING = "way_failed_per_year_";
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
-    private static final List<Integer> WITH_BOXES = List.of(36, 11, 12, 12, 12, 15, 15);
+    private static final List<Integer> WITH_BOXES = List.of(37, 13, 13, 13, 13, 12, 14);
     private static final List<Integer> BOXES = List.of(18, 8, 12);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
@@ -61,9 +61,11 @@ final class IrrigationPage {
                 .head(answer());
         int systems = ways.filled();
         return systems > BESIDE
-                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference(), cautions())))
+                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference())))
+                        .foot(cautions().toArray(Block[]::new))
                 : page.left(WITH_BOXES, blocks(List.of(sideBySide(), flips())))
-                        .right(BOXES, blocks(List.of(difference(), cautions())));
+                        .right(BOXES, blocks(List.of(difference())))
+                        .foot(cautions().toArray(Block[]::new));
     }
 
     private static List<Integer> widths(int systems) {
@@ -82,7 +84,6 @@ final class IrrigationPage {
                 new Sentence(line("irrigation_uniformity_missed"), Tone.WARNING),
                 new Sentence(line("irrigation_reason_evenness"), Tone.PLAIN),
                 new Sentence(line("irrigation_reason_pulses"), Tone.PLAIN),
-                new Sentence(line("irrigation_reason_clogging"), Tone.PLAIN),
                 new Sentence(line("irrigation_flips"), Tone.PLAIN)));
     }
 
@@ -127,9 +128,10 @@ final class IrrigationPage {
     /** Shares of failing outlets are small numbers and have a table of their own, so that each column keeps its digits. */
     private List<Block> flips() {
         return List.of(
-                flips("At which value of an entry the answer changes", key -> !key.startsWith(FAILING)),
-                flips("At which share of outlets failing in a year it changes", key -> key.startsWith(FAILING)),
-                new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))));
+                flips(
+                        "Where the answer changes (entries that never do are folded away)",
+                        key -> !key.startsWith(FAILING)),
+                flips("", key -> key.startsWith(FAILING)));
     }
 
     private Table flips(String title, Predicate<String> isShown) {
@@ -137,17 +139,18 @@ final class IrrigationPage {
         return Table.of(
                         title,
                         entries,
-                        Column.of("Entry", line("flip_label")),
+                        Column.of(title.isEmpty() ? "Outlets that fail in a year" : "Entry", line("flip_label")),
                         Column.of("Unit", line("flip_unit")),
                         Column.of("Now", line("flip_current")),
-                        Column.of("Usual, low", line("flip_low")),
-                        Column.of("Usual, high", line("flip_high")),
+                        Column.of("From", line("flip_low")),
+                        Column.of("To", line("flip_high")),
                         Column.of("Changes at", line("flip_value")),
                         Column.of("Then", line("flip_to")))
                 .rows(IntStream.range(0, entries.filled())
                         .filter(row -> isShown.test(entries.keys().get(row)))
                         .mapToObj(row -> TableRow.at(row).ifAny())
-                        .toList());
+                        .toList())
+                .nothingWithout(line("flip_value"));
     }
 
     /** With one system there is nothing to compare. */
@@ -177,17 +180,19 @@ final class IrrigationPage {
                         List.of(cost),
                         ways,
                         ChartLook.of(
-                                13 + ways.filled(),
+                                15 + ways.filled(),
                                 "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause.")));
     }
 
     private List<Block> cautions() {
-        return List.of(new CautionList(
-                "",
-                budget.cautions().stream()
-                        .filter(caution -> TOPICS.contains(caution.topic()))
-                        .toList(),
-                false));
+        return List.of(
+                new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))),
+                new CautionList(
+                        "",
+                        budget.cautions().stream()
+                                .filter(caution -> TOPICS.contains(caution.topic()))
+                                .toList(),
+                        false));
     }
 
     private Line line(String id) {

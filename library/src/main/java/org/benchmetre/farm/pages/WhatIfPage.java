@@ -41,7 +41,8 @@ final class WhatIfPage {
                                         + " and "
                                         + LeverList.ACROSS
                                         + " in farm.csv name them.",
-                                Tone.FAINT))
+                                Tone.FAINT),
+                        stock(budget))
                 .right(RIGHT, chart(budget), swings(budget));
     }
 
@@ -70,6 +71,21 @@ final class WhatIfPage {
     private static String within(Line line) {
         return line.label().substring(0, 1).toLowerCase(Locale.ROOT)
                 + line.label().substring(1);
+    }
+
+    /** The kinds of plant stock side by side, each as if it were the one chosen. */
+    private static Table stock(Budget budget) {
+        Line label = budget.line("stock_label");
+        return Table.of(
+                        "Plant stock side by side",
+                        label.axes().get(0),
+                        Column.of("Plant stock", label),
+                        Column.of("an established plant", budget.line("compared_established_cost")),
+                        Column.of("weeks to fruit", budget.line("compared_first_fruit")),
+                        Column.of("fruit a year", budget.line("compared_fruit")),
+                        Column.of("returns, metre", budget.line("compared_returns_per_metre")))
+                .note(
+                        "Each as if it were chosen: returns above plants and above what moves with fruit, all else alike.");
     }
 
     private static Chart chart(Budget budget) {
