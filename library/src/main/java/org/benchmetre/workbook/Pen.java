@@ -73,7 +73,9 @@ final class Pen {
     /** Spreads a cell that is written over further columns. */
     void spread(int row, int first, int last, String text, Look.Role role) {
         reserve(row, text, width(first, last), role);
-        sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
+        if (last > first) {
+            sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
+        }
     }
 
     void number(int row, int column, double number, Look look) {

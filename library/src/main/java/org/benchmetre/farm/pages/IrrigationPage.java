@@ -88,24 +88,20 @@ final class IrrigationPage {
     }
 
     private List<Across> sideBySide() {
-        List<Criterion> rows = List.of(
-                row("First cost of the line", "side_line_first_cost"),
-                again("side_line_first_cost_per_foot"),
-                row("Yearly cost of what differs", "way_differing_cost_per_metre"),
-                again("side_differing_cost_per_foot"),
-                row("Of which fruit lost to dry plants", "side_lost_fruit"),
-                row("Yearly cost, all counted", "way_yearly_cost_per_metre").total(),
-                row("Emission uniformity, new", "way_emission_uniformity").under("Evenness"),
-                row("Longest line that meets the target", "way_longest_run"),
-                again("side_longest_run_in_feet"),
-                row("Pressure at the inlet", "way_inlet_pressure"),
-                again("side_inlet_pressure_in_psi"),
-                row("Flow of a bench", "way_flow_per_bench"),
-                again("side_flow_in_gallons"),
-                row("Length of a pulse", "way_pulse_length").under("Pulses and clogging"),
-                row("Drains between pulses, of a pulse", "way_drained_share"),
-                row("Outlets in reach of a plant", "way_outlets_in_reach"),
-                row("Plants falling dry in a year", "way_dry_plants"));
+        List<Criterion> rows = new ArrayList<>(
+                both("First cost of the line", "side_line_first_cost", "side_line_first_cost_per_foot"));
+        rows.addAll(
+                both("Yearly cost of what differs", "way_differing_cost_per_metre", "side_differing_cost_per_foot"));
+        rows.add(row("Of which fruit lost to dry plants", "side_lost_fruit"));
+        rows.add(row("Yearly cost, all counted", "way_yearly_cost_per_metre").total());
+        rows.add(row("Emission uniformity, new", "way_emission_uniformity").under("Evenness"));
+        rows.addAll(both("Longest line that meets the target", "way_longest_run", "side_longest_run_in_feet"));
+        rows.addAll(both("Pressure at the inlet", "way_inlet_pressure", "side_inlet_pressure_in_psi"));
+        rows.addAll(both("Flow of a bench", "way_flow_per_bench", "side_flow_in_gallons"));
+        rows.add(row("Length of a pulse", "way_pulse_length").under("Pulses and clogging"));
+        rows.add(row("Drains between pulses, of a pulse", "way_drained_share"));
+        rows.add(row("Outlets in reach of a plant", "way_outlets_in_reach"));
+        rows.add(row("Plants falling dry in a year", "way_dry_plants"));
         return IntStream.iterate(0, from -> from < ways.filled(), from -> from + A_TABLE)
                 .mapToObj(from -> new Across(
                         from == 0 ? "Side by side" : "Side by side, continued",
@@ -120,9 +116,10 @@ final class IrrigationPage {
         return Criterion.of(label, line(id));
     }
 
-    /** The same figure in the other unit. */
-    private Criterion again(String id) {
-        return Criterion.of("", line(id));
+    /** The same figure in both units, the leading one first. */
+    private List<Criterion> both(String label, String metric, String us) {
+        List<String> ids = Lead.of(budget).pairs(List.of(metric, us));
+        return List.of(row(label, ids.get(0)), row("", ids.get(1)));
     }
 
     /** Shares of failing outlets are small numbers and have a table of their own, so that each column keeps its digits. */
@@ -180,7 +177,7 @@ final class IrrigationPage {
                         List.of(cost),
                         ways,
                         ChartLook.of(
-                                15 + ways.filled(),
+                                19 + ways.filled(),
                                 "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause.")));
     }
 
