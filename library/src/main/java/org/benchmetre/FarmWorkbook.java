@@ -33,6 +33,7 @@ public final class FarmWorkbook {
      * @return its pages, and how they are printed
      */
     public static Setup setup(Budget budget) {
-        return new Setup(FarmPages.of(budget), null, Paper.A4);
+        boolean letter = budget.given(budget.line("plan_paper")).get(0).text().equals("letter");
+        return new Setup(FarmPages.of(budget), budget.line("plan_heading"), letter ? Paper.LETTER : Paper.A4);
     }
 }

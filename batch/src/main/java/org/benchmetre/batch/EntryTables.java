@@ -3,7 +3,9 @@ package org.benchmetre.batch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
@@ -39,23 +41,38 @@ record EntryTables(EntryText entries, ShownCells cells) {
         return text.toString();
     }
 
+    /** Columns in which somebody has filled a cell, and below them what the others are called. */
     String table(EntryTable block) {
         List<Integer> rows = filled(block);
-        boolean named = block.columns().get(0).line().kind() == Kind.TEXT;
-        List<List<String>> columns = new ArrayList<>(named ? List.of() : List.of(names(block.axis(), rows)));
-        List<Column> told = block.columns().stream()
+        if (rows.isEmpty()) {
+            return "Nothing is entered.\n";
+        }
+        Map<Boolean, List<Column>> columns = block.columns().stream()
                 .filter(column -> !isSpare(column, block.axis()))
-                .toList();
-        told.forEach(column -> columns.add(column(column, block.axis(), rows)));
+                .collect(Collectors.partitioningBy(column -> isTold(column, block.axis(), rows)));
+        List<Column> told = columns.get(true);
+        boolean named = block.columns().get(0).line().kind() == Kind.TEXT;
+        List<List<String>> texts = new ArrayList<>(named ? List.of() : List.of(names(block.axis(), rows)));
+        told.forEach(column -> texts.add(column(column, block.axis(), rows)));
         TextTable text =
-                new TextTable(columns.stream().map(column -> column.get(0)).toList(), 1);
+                new TextTable(texts.stream().map(column -> column.get(0)).toList(), 1);
         IntStream.range(0, told.size())
                 .filter(i -> told.get(i).line().kind() != Kind.TEXT)
                 .forEach(i -> text.right(named ? i : i + 1));
         IntStream.rangeClosed(1, rows.size())
-                .mapToObj(row -> columns.stream().map(column -> column.get(row)).toList())
+                .mapToObj(row -> texts.stream().map(column -> column.get(row)).toList())
                 .forEach(text::row);
-        return text.toString();
+        return text + blank(columns.get(false));
+    }
+
+    private boolean isTold(Column column, Axis axis, List<Integer> rows) {
+        return rows.stream()
+                .anyMatch(row -> entries.given(column.cell(axis, row)).filled());
+    }
+
+    private static String blank(List<Column> columns) {
+        String headings = columns.stream().map(Column::heading).collect(Collectors.joining("; "));
+        return headings.isEmpty() ? "" : TextTable.wrapped("Blank: " + headings + ".");
     }
 
     /** The heading of a column, then its cells: in one unit with the same decimals, else each with its own unit. */

@@ -25,7 +25,10 @@ class LinesAndExplainTest {
         Ran ran = Ran.with("lines", Ran.SAMPLE);
 
         assertThat(ran.exit()).isZero();
-        assertThat(ran.out()).contains("House workings: House and benches", "Parts workings: Parts (each part)");
+        assertThat(ran.out())
+                .contains(
+                        "House workings: House and benches",
+                        "Parts workings: Parts: lives, hours and doubts (each part)");
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
     }
 

@@ -29,16 +29,16 @@ class OddFarmsTest {
     private static final List<String> NO_NUMBERS = List.of("NaN", "Infinity", "null");
 
     private static final String HOUSE = """
-            line,value
-            plan_title,TITLE
-            plan_currency,CURRENCY
-            bench_count,10
-            bench_length,20 m
-            house_length,24 m
-            house_width,10 m
-            plant_spacing,15 cm
-            irrigation_choice,emitter
-            stock_choice,plug
+            line,value,unit
+            plan_title,TITLE,1
+            plan_currency,CURRENCY,1
+            bench_count,10,bench
+            bench_length,20,m
+            house_length,24,m
+            house_width,10,m
+            plant_spacing,15,cm
+            irrigation_choice,emitter,1
+            stock_choice,plug,1
             """;
 
     private static final String PARTS = """
@@ -100,7 +100,7 @@ class OddFarmsTest {
         };
         String currency = odd == Odd.YEN ? "JPY" : "USD";
         String house = HOUSE.replace("TITLE", title).replace("CURRENCY", currency);
-        write("farm.csv", odd == Odd.NO_FRUIT_SOLD ? house + "yield_per_plant,0\n" : house);
+        write("farm.csv", odd == Odd.NO_FRUIT_SOLD ? house + "yield_per_plant,0,g/(plant crop)\n" : house);
         write("materials.csv", parts(odd));
         write("irrigation.csv", systems(odd));
         write("plant_stock.csv", STOCK);
@@ -230,7 +230,7 @@ class OddFarmsTest {
 
         assertThat(Ran.with("price", farm).out()).contains("One emitter a plant, the only system entered.");
         assertThat(Ran.with("irrigation", farm).out())
-                .contains("there is no other system to change to")
+                .contains("No other system is in the ranking.")
                 .doesNotContain("differ most");
     }
 

@@ -2,6 +2,7 @@ package org.benchmetre.farm;
 
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import java.util.List;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -22,6 +23,8 @@ record Rates(Line planYear, Line installWage, Line install) {
     static Rates declare(ScheduleBuilder s, FarmEntries entries, Line wageLevel) {
         Line planYear = entries.add(
                 s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
+        entries.add(s.textEntry("plan_paper", "Paper to print on").oneOf(List.of("a4", "letter")));
+        entries.add(s.textEntry("plan_units", "Units that lead").oneOf(List.of("metric", "us")));
         Line wage = entries.add(
                 s.entry("install_wage", "Installing and irrigation maintenance, wage with on-costs", MONEY_AN_HOUR)
                         .from(0, 1_000_000));

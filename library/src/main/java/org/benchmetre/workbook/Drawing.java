@@ -55,7 +55,8 @@ final class Drawing {
 
     private void page(PagePlan page) {
         GridSheet sheet = (GridSheet) workbook.createSheet(page.name());
-        Pen pen = new Pen(sheet, styles);
+        boolean entries = page.page().kind() == Page.Kind.ENTRIES;
+        Pen pen = entries ? new Pen(sheet, styles, Pen.LOW_ROW_POINTS) : new Pen(sheet, styles);
         new PageWriter(plan, page, cells, pen).write();
         head(page, pen);
         boolean first = page == plan.pages().get(0);
@@ -72,7 +73,7 @@ final class Drawing {
         int middle = page.middle();
         pen.words(0, 0, page.name(), Look.Role.TITLE);
         pen.across(0, middle, last, budget.title(), Look.Role.ASIDE);
-        pen.atLeast(0, 24);
+        pen.atLeast(0, 22);
         pen.across(1, 0, middle - 1, page.page().question(), Look.Role.NOTE);
         Line heading = setup.heading();
         if (heading == null) {

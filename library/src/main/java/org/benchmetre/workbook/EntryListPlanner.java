@@ -16,7 +16,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(48, 15, 12, 6, 8, 6, 7, 9, 49);
+    static final List<Integer> WIDTHS = List.of(46, 17, 14, 6, 8, 6, 7, 9, 47);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;

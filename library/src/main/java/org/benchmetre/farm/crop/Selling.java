@@ -51,12 +51,14 @@ public final class Selling {
         onePrice = method.is(ONE_PRICE);
         priceLevel = entries.add(s.entry("price_level", "All prices of fruit against those entered", ONE)
                 .from(0, 10));
-        single = entries.add(s.entry("fruit_price", "Price of marketable fruit, for one_price", PER_KG)
+        single = entries.add(s.entry("fruit_price", "Price of marketable fruit, where all has one price", PER_KG)
                 .from(0, 1_000_000));
-        otherCosts = entries.add(s.entry("cost_per_kg", "Other costs that move with yield, per kg", PER_KG)
-                .from(0, 1_000_000)
-                .note("Beside picking and packing, which the sheet of operations counts; with packs for one_price."));
-        commission = entries.add(s.entry("commission_share", "Commission, share of price, for one_price", ONE)
+        otherCosts = entries.add(
+                s.entry("cost_per_kg", "Other costs that move with yield, per kg", PER_KG)
+                        .from(0, 1_000_000)
+                        .note(
+                                "Beside picking and packing, which the sheet of operations counts; with packs where all fruit has one price."));
+        commission = entries.add(s.entry("commission_share", "Commission, share of price, where all fruit has one", ONE)
                 .from(0, 0.95));
     }
 

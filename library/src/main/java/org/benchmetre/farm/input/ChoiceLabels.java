@@ -16,6 +16,7 @@ final class ChoiceLabels {
             entry("crop", "crops"),
             entry("wk", "weeks"),
             entry("two_row", "Two rows"),
+            entry("us", "US"),
             entry("one", "The house, once"),
             entry("bench_count", "Benches"),
             entry("container_count", "Containers"),

@@ -157,16 +157,13 @@ public final class BudgetSentences {
 
     private void cite(Cited cited) {
         Line title = s.textLine("budget_cited", "Title of the plan", text("Cite as: " + cited.title()));
+        Line year = year(cited.year());
+        s.textLine("plan_heading", "Heading of the pages", joined(text("Prices of "), year, text(", in " + currency)));
         Line method = s.textLine("budget_method", "Method of the budget", text(METHOD));
         s.textLine(
                 "budget_citation",
                 "How to cite the budget",
-                joined(
-                        title,
-                        text(", prices of "),
-                        year(cited.year()),
-                        text(", Benchmetre " + cited.version() + ". "),
-                        method));
+                joined(title, text(", prices of "), year, text(", Benchmetre " + cited.version() + ". "), method));
     }
 
     /** The four figures of a year, which have no comma between them. */

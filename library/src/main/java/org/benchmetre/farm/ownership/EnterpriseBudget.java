@@ -149,6 +149,16 @@ public final class EnterpriseBudget {
                 "Returns above total cost, per m² of floor",
                 Unit.parse("money/(m2 a)"),
                 aboveTotal.over(g.house().houseArea));
+        sums.line(
+                "returns_above_total_per_plant",
+                "Returns above total cost, per plant",
+                Unit.parse("money/(plant a)"),
+                g.planting().each(aboveTotal));
+        sums.line(
+                "returns_above_total_per_kg",
+                "Returns above total cost, per kg of marketable fruit",
+                BreakEvens.PER_KG,
+                onlyWhen(g.fruit().isPositive(), aboveTotal.over(g.fruit()), "no yield"));
         BreakEvens even = new BreakEvens(items.moves.harvest, items.moves, g.planting());
         evensOfAll = new Evens(
                 evens.line(

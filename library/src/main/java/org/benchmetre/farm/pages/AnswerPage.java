@@ -1,7 +1,7 @@
 package org.benchmetre.farm.pages;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
@@ -23,9 +23,9 @@ import org.benchmetre.page.Tone;
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
 
-    private static final int CHART_ROWS = 12;
+    private static final int CHART_ROWS = 15;
     private static final List<Integer> LEFT = List.of(22, 26, 13);
-    private static final List<Integer> RIGHT = List.of(25, 8, 8, 8, 8, 8, 8, 8, 10);
+    private static final List<Integer> RIGHT = List.of(27, 8, 8, 8, 8, 8, 8, 8, 10);
 
     private AnswerPage() {}
 
@@ -83,19 +83,27 @@ final class AnswerPage {
                 account(accounts, "overhead"),
                 account(accounts, "costs").total(),
                 account(accounts, "returns").total());
-        return Table.of(
-                        "Cost and return, " + budget.currency(),
-                        accounts,
-                        Column.of("Per", label),
-                        Column.of("metre", budget.line("account_per_metre")),
-                        Column.of("foot", budget.line("account_per_foot")),
-                        Column.of("plant", budget.line("account_per_plant")),
-                        Column.of("m²", budget.line("account_per_area")),
-                        Column.of("ft²", budget.line("account_per_square_foot")),
-                        Column.of("kg", budget.line("account_per_kg")),
-                        Column.of("lb", budget.line("account_per_pound")),
-                        Column.of("in total", budget.line("account_total")))
+        List<Column> columns = new ArrayList<>(List.of(Column.of("Per", label)));
+        measures(budget).forEach(per -> columns.add(Column.of(per.words, budget.line(per.account))));
+        return Table.of("Cost and return, " + budget.currency(), accounts, columns.toArray(Column[]::new))
                 .rows(rows);
+    }
+
+    /** A measure: what it is called, the accounts and first cost by it; no first cost where the text is empty. */
+    private record Per(String words, String account, String firstCost) {}
+
+    private static List<Per> measures(Budget budget) {
+        List<Per> both = Lead.of(budget)
+                .pairs(List.of(
+                        new Per("metre", "account_per_metre", "first_cost_per_metre"),
+                        new Per("foot", "account_per_foot", "first_cost_per_foot"),
+                        new Per("m²", "account_per_area", "first_cost_per_area"),
+                        new Per("ft²", "account_per_square_foot", "first_cost_per_square_foot"),
+                        new Per("kg", "account_per_kg", ""),
+                        new Per("lb", "account_per_pound", "")));
+        both.add(2, new Per("plant", "account_per_plant", "first_cost_per_plant"));
+        both.add(new Per("in total", "account_total", "first_cost_total"));
+        return both;
     }
 
     private static TableRow account(Axis accounts, String key) {
@@ -104,18 +112,10 @@ final class AnswerPage {
 
     /** To build: no row of the accounts, which are of a year, and nothing for each kilogram. */
     private static TableRow firstCost(Budget budget) {
-        List<CellRef> cells = Stream.of(
-                        "",
-                        "first_cost_per_metre",
-                        "first_cost_per_foot",
-                        "first_cost_per_plant",
-                        "first_cost_per_area",
-                        "first_cost_per_square_foot",
-                        "",
-                        "",
-                        "first_cost_total")
-                .map(id -> id.isEmpty() ? null : new CellRef(budget.line(id), 0))
-                .toList();
+        List<CellRef> cells = new ArrayList<>();
+        cells.add(null);
+        measures(budget)
+                .forEach(per -> cells.add(per.firstCost.isEmpty() ? null : new CellRef(budget.line(per.firstCost), 0)));
         return TableRow.single("First cost (to build)", cells);
     }
 

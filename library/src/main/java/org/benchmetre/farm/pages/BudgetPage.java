@@ -41,14 +41,27 @@ final class BudgetPage {
     }
 
     private Page page() {
-        return Page.answer("Budget", "A year by the published method: what it takes, what it returns")
+        return Page.answer("Budget", "What does a year take, and what is left?")
                 .head(new Sentences(
                         List.of(sentence("budget_answer", Tone.LEAD), sentence("budget_yields", Tone.PLAIN))))
-                .left(WIDTHS, table())
+                .left(WIDTHS, table(), inFeetAndPounds())
                 .foot(new Sentences(List.of(
                         sentence("budget_break_even", Tone.PLAIN),
                         sentence("budget_break_even_operating", Tone.PLAIN),
                         sentence("budget_citation", Tone.FAINT))));
+    }
+
+    /** Sums for each foot, square foot and pound. */
+    private Table inFeetAndPounds() {
+        Line label = budget.line("account_label");
+        Axis accounts = label.axes().get(0);
+        return Table.of(
+                "Sums per foot, square foot and pound, " + budget.currency(),
+                accounts,
+                Column.of("", label),
+                column("Per foot", "account_per_foot"),
+                column("Per ft²", "account_per_square_foot"),
+                column("Per lb", "account_per_pound"));
     }
 
     private Sentence sentence(String id, Tone tone) {

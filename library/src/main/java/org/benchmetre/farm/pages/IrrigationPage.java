@@ -38,7 +38,7 @@ final class IrrigationPage {
     private static final String FAILING = "way_failed_per_year_";
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
-    private static final List<Integer> WITH_BOXES = List.of(36, 11, 12, 12, 12, 15, 15);
+    private static final List<Integer> WITH_BOXES = List.of(35, 13, 13, 13, 13, 12, 17);
     private static final List<Integer> BOXES = List.of(18, 8, 12);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
@@ -57,13 +57,14 @@ final class IrrigationPage {
     }
 
     private Page page() {
-        Page page = Page.answer("Irrigation", "Emitters or drip tape: which irrigation system, and how sure?")
-                .head(answer());
+        Page page = Page.answer("Irrigation", "Emitters or drip tape?").head(answer());
         int systems = ways.filled();
         return systems > BESIDE
-                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference(), cautions())))
+                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference())))
+                        .foot(cautions().toArray(Block[]::new))
                 : page.left(WITH_BOXES, blocks(List.of(sideBySide(), flips())))
-                        .right(BOXES, blocks(List.of(difference(), cautions())));
+                        .right(BOXES, blocks(List.of(difference())))
+                        .foot(cautions().toArray(Block[]::new));
     }
 
     private static List<Integer> widths(int systems) {
@@ -82,29 +83,24 @@ final class IrrigationPage {
                 new Sentence(line("irrigation_uniformity_missed"), Tone.WARNING),
                 new Sentence(line("irrigation_reason_evenness"), Tone.PLAIN),
                 new Sentence(line("irrigation_reason_pulses"), Tone.PLAIN),
-                new Sentence(line("irrigation_reason_clogging"), Tone.PLAIN),
                 new Sentence(line("irrigation_flips"), Tone.PLAIN)));
     }
 
     private List<Across> sideBySide() {
-        List<Criterion> rows = List.of(
-                row("First cost of the line", "side_line_first_cost"),
-                again("side_line_first_cost_per_foot"),
-                row("Yearly cost of what differs", "way_differing_cost_per_metre"),
-                again("side_differing_cost_per_foot"),
-                row("Of which fruit lost to dry plants", "side_lost_fruit"),
-                row("Yearly cost, all counted", "way_yearly_cost_per_metre").total(),
-                row("Emission uniformity, new", "way_emission_uniformity").under("Evenness"),
-                row("Longest line that meets the target", "way_longest_run"),
-                again("side_longest_run_in_feet"),
-                row("Pressure at the inlet", "way_inlet_pressure"),
-                again("side_inlet_pressure_in_psi"),
-                row("Flow of a bench", "way_flow_per_bench"),
-                again("side_flow_in_gallons"),
-                row("Length of a pulse", "way_pulse_length").under("Pulses and clogging"),
-                row("Drains between pulses, of a pulse", "way_drained_share"),
-                row("Outlets in reach of a plant", "way_outlets_in_reach"),
-                row("Plants falling dry in a year", "way_dry_plants"));
+        List<Criterion> rows = new ArrayList<>(
+                both("First cost of the line", "side_line_first_cost", "side_line_first_cost_per_foot"));
+        rows.addAll(
+                both("Yearly cost of what differs", "way_differing_cost_per_metre", "side_differing_cost_per_foot"));
+        rows.add(row("Of which fruit lost to dry plants", "side_lost_fruit"));
+        rows.add(row("Yearly cost, all counted", "way_yearly_cost_per_metre").total());
+        rows.add(row("Emission uniformity, new", "way_emission_uniformity").under("Evenness"));
+        rows.addAll(both("Longest line that meets the target", "way_longest_run", "side_longest_run_in_feet"));
+        rows.addAll(both("Pressure at the inlet", "way_inlet_pressure", "side_inlet_pressure_in_psi"));
+        rows.addAll(both("Flow of a bench", "way_flow_per_bench", "side_flow_in_gallons"));
+        rows.add(row("Length of a pulse", "way_pulse_length").under("Pulses and clogging"));
+        rows.add(row("Drains between pulses, of a pulse", "way_drained_share"));
+        rows.add(row("Outlets in reach of a plant", "way_outlets_in_reach"));
+        rows.add(row("Plants falling dry in a year", "way_dry_plants"));
         return IntStream.iterate(0, from -> from < ways.filled(), from -> from + A_TABLE)
                 .mapToObj(from -> new Across(
                         from == 0 ? "Side by side" : "Side by side, continued",
@@ -119,9 +115,10 @@ final class IrrigationPage {
         return Criterion.of(label, line(id));
     }
 
-    /** The same figure in the other unit. */
-    private Criterion again(String id) {
-        return Criterion.of("", line(id));
+    /** The same figure in both units, the leading one first. */
+    private List<Criterion> both(String label, String metric, String us) {
+        List<String> ids = Lead.of(budget).pairs(List.of(metric, us));
+        return List.of(row(label, ids.get(0)), row("", ids.get(1)));
     }
 
     /** Shares of failing outlets are small numbers and have a table of their own, so that each column keeps its digits. */
@@ -130,8 +127,7 @@ final class IrrigationPage {
                 flips(
                         "Where the answer changes (entries that never do are folded away)",
                         key -> !key.startsWith(FAILING)),
-                flips("Where it changes by outlets that fail in a year", key -> key.startsWith(FAILING)),
-                new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))));
+                flips("", key -> key.startsWith(FAILING)));
     }
 
     private Table flips(String title, Predicate<String> isShown) {
@@ -139,11 +135,11 @@ final class IrrigationPage {
         return Table.of(
                         title,
                         entries,
-                        Column.of("Entry", line("flip_label")),
+                        Column.of(title.isEmpty() ? "Outlets that fail in a year" : "Entry", line("flip_label")),
                         Column.of("Unit", line("flip_unit")),
                         Column.of("Now", line("flip_current")),
-                        Column.of("Usual, low", line("flip_low")),
-                        Column.of("Usual, high", line("flip_high")),
+                        Column.of("From", line("flip_low")),
+                        Column.of("To", line("flip_high")),
                         Column.of("Changes at", line("flip_value")),
                         Column.of("Then", line("flip_to")))
                 .rows(IntStream.range(0, entries.filled())
@@ -180,17 +176,19 @@ final class IrrigationPage {
                         List.of(cost),
                         ways,
                         ChartLook.of(
-                                13 + ways.filled(),
+                                19 + ways.filled(),
                                 "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause.")));
     }
 
     private List<Block> cautions() {
-        return List.of(new CautionList(
-                "",
-                budget.cautions().stream()
-                        .filter(caution -> TOPICS.contains(caution.topic()))
-                        .toList(),
-                false));
+        return List.of(
+                new Sentences(List.of(new Sentence(line("flip_note"), Tone.FAINT))),
+                new CautionList(
+                        "",
+                        budget.cautions().stream()
+                                .filter(caution -> TOPICS.contains(caution.topic()))
+                                .toList(),
+                        false));
     }
 
     private Line line(String id) {

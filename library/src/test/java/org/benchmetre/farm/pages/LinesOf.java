@@ -77,6 +77,7 @@ final class LinesOf implements BlockVisitor<Stream<Line>> {
     public Stream<Line> chart(Chart block) {
         List<Line> lines = new ArrayList<>(block.values());
         lines.add(block.sentence());
+        block.look().largestFirst().ifPresent(lines::add);
         return lines.stream();
     }
 
