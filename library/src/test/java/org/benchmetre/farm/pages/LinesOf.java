@@ -77,7 +77,7 @@ final class LinesOf implements BlockVisitor<Stream<Line>> {
     public Stream<Line> chart(Chart block) {
         List<Line> lines = new ArrayList<>(block.values());
         lines.add(block.sentence());
-        block.largestFirst().ifPresent(lines::add);
+        block.look().largestFirst().ifPresent(lines::add);
         return lines.stream();
     }
 
