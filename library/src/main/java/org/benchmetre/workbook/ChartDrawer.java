@@ -43,7 +43,7 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties
 final class ChartDrawer {
 
     private static final int TITLE_SIZE = 1000;
-    private static final int AXIS_SIZE = 900;
+    private static final int AXIS_SIZE = 1000;
     /** From here on the labels of the axis need no decimals. */
     private static final double WHOLE_LABELS = 10;
 

@@ -55,7 +55,8 @@ final class Drawing {
 
     private void page(PagePlan page) {
         GridSheet sheet = (GridSheet) workbook.createSheet(page.name());
-        Pen pen = new Pen(sheet, styles);
+        boolean entries = page.page().kind() == Page.Kind.ENTRIES;
+        Pen pen = entries ? new Pen(sheet, styles, Pen.LOW_ROW_POINTS) : new Pen(sheet, styles);
         new PageWriter(plan, page, cells, pen).write();
         head(page, pen);
         boolean first = page == plan.pages().get(0);

@@ -16,7 +16,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(48, 15, 12, 6, 8, 6, 7, 9, 49);
+    static final List<Integer> WIDTHS = List.of(46, 16, 13, 7, 6, 6, 7, 9, 50);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;
@@ -50,7 +50,7 @@ final class EntryListPlanner {
 
     private void heads(int row) {
         List<String> heads =
-                List.of("Entry", "Value", "Unit", "Counts as", "Unit", "From", "To", "Mark", "Source and notes");
+                List.of("Entry", "Value", "Unit", "Is", "Unit", "From", "To", "Mark", "Source and notes");
         for (int i = 0; i < heads.size(); i++) {
             boolean number = i == VALUE || i == COUNTS_AS || i == LOW || i == HIGH;
             words(row, i, heads.get(i), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD);

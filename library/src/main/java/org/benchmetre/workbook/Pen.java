@@ -20,6 +20,8 @@ final class Pen {
     private static final double LARGE_POINTS = 14.6;
     /** How tall a row of one line is. */
     private static final double ROW_POINTS = 12.3;
+    /** The same on pages of entries, which are long. */
+    static final double LOW_ROW_POINTS = 11.7;
     /** Letters that the edges of a cell take. */
     private static final double MARGIN = 2.0;
     /** Parts of a character in which widths are kept. */
@@ -28,16 +30,23 @@ final class Pen {
     private final GridSheet sheet;
     private final Grid grid;
     private final Styles styles;
+    private final double rowPoints;
     private final Map<Integer, Double> widths = new HashMap<>();
     private final Map<Integer, Integer> linesOfRow = new TreeMap<>();
     private boolean isSpread;
     private final Map<Integer, Double> points = new TreeMap<>();
 
     Pen(GridSheet sheet, Styles styles) {
+        this(sheet, styles, ROW_POINTS);
+    }
+
+    /** A pen for rows of so many points. */
+    Pen(GridSheet sheet, Styles styles, double rowPoints) {
         this.sheet = sheet;
         this.grid = sheet.grid();
         this.styles = styles;
-        sheet.setDefaultRowHeightInPoints((float) ROW_POINTS);
+        this.rowPoints = rowPoints;
+        sheet.setDefaultRowHeightInPoints((float) rowPoints);
     }
 
     /** The name of its sheet. */
@@ -184,7 +193,7 @@ final class Pen {
     /** How tall a row is. */
     double pointsOf(int row) {
         double set = grid.height(row);
-        return Double.isNaN(set) ? ROW_POINTS : set;
+        return Double.isNaN(set) ? rowPoints : set;
     }
 
     /** Sets the heights of the rows that need more than one line, and makes sure that no cell was merged twice. */

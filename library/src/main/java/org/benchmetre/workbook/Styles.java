@@ -104,7 +104,11 @@ final class Styles {
             }
             case SECTION -> style.setVerticalAlignment(VerticalAlignment.BOTTOM);
             case LABEL, UNIT -> words(style);
-            case LINK, ASIDE_LEFT -> align(style, HorizontalAlignment.LEFT);
+            case LINK -> align(style, HorizontalAlignment.LEFT);
+            case ASIDE_LEFT -> {
+                style.setWrapText(true);
+                align(style, HorizontalAlignment.LEFT);
+            }
             case ASIDE -> {
                 style.setWrapText(true);
                 align(style, HorizontalAlignment.RIGHT);

@@ -168,7 +168,7 @@ public final class Yield {
     }
 
     private static Line yearShare(ScheduleBuilder s, FarmEntries entries, String id, String label) {
-        return entries.add(s.entry(id, label, ONE).from(0, 2).note("Moves yearly cash. The budget is of a full year."));
+        return entries.add(s.entry(id, label, ONE).from(0, 2).note("Moves yearly cash alone."));
     }
 
     private static Line densityFactor(ScheduleBuilder s, FarmEntries entries, Line density) {

@@ -23,9 +23,9 @@ import org.benchmetre.page.Tone;
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
 
-    private static final int CHART_ROWS = 12;
+    private static final int CHART_ROWS = 15;
     private static final List<Integer> LEFT = List.of(22, 26, 13);
-    private static final List<Integer> RIGHT = List.of(25, 8, 8, 8, 8, 8, 8, 8, 10);
+    private static final List<Integer> RIGHT = List.of(27, 8, 8, 8, 8, 8, 8, 8, 10);
 
     private AnswerPage() {}
 

@@ -41,7 +41,7 @@ final class BudgetPage {
     }
 
     private Page page() {
-        return Page.answer("Budget", "A year by the published method: what it takes, what it returns")
+        return Page.answer("Budget", "What does a year take, and what is left?")
                 .head(new Sentences(
                         List.of(sentence("budget_answer", Tone.LEAD), sentence("budget_yields", Tone.PLAIN))))
                 .left(WIDTHS, table(), inFeetAndPounds())

@@ -31,7 +31,7 @@ final class CalendarPage {
     private CalendarPage() {}
 
     static Page of(Budget budget) {
-        return Page.answer("Calendar", "When do fruit, labour, water, heat and cash come?")
+        return Page.answer("Calendar", "When do fruit, work and cash come?")
                 .head(new Sentences(List.of(
                         sentence(budget, "calendar_year", Tone.LEAD),
                         sentence(budget, "calendar_lowest", Tone.PLAIN),

@@ -17,7 +17,6 @@ final class EntriesPage {
         Block[] lists = Subjects.of(budget).entrySet().stream()
                 .map(subject -> new EntryList(subject.getKey(), subject.getValue()))
                 .toArray(Block[]::new);
-        return Page.entries("Entries", "What is this plan made of? Change the framed cells.")
-                .left(WIDTHS, lists);
+        return Page.entries("Entries", "What is entered? Change framed cells.").left(WIDTHS, lists);
     }
 }

@@ -23,7 +23,7 @@ final class WhatIfPage {
 
     private static final List<Integer> LEFT = List.of(18, 10, 10, 10, 10, 10);
     private static final List<Integer> RIGHT = List.of(24, 30, 12, 12);
-    private static final int CHART_ROWS = 23;
+    private static final int CHART_ROWS = 21;
 
     private WhatIfPage() {}
 
