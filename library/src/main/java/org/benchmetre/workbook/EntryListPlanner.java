@@ -49,8 +49,7 @@ final class EntryListPlanner {
     }
 
     private void heads(int row) {
-        List<String> heads =
-                List.of("Entry", "Value", "Unit", "Is", "Unit", "From", "To", "Mark", "Source and notes");
+        List<String> heads = List.of("Entry", "Value", "Unit", "Is", "Unit", "From", "To", "Mark", "Source and notes");
         for (int i = 0; i < heads.size(); i++) {
             boolean number = i == VALUE || i == COUNTS_AS || i == LOW || i == HIGH;
             words(row, i, heads.get(i), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD);
