@@ -16,7 +16,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(46, 17, 14, 6, 8, 6, 7, 9, 47);
+    static final List<Integer> WIDTHS = List.of(46, 17, 14, 7, 8, 7, 9, 9, 46);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;

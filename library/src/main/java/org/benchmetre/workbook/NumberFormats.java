@@ -1,5 +1,8 @@
 package org.benchmetre.workbook;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +28,10 @@ final class NumberFormats {
     private static final int MOST_TYPED = 4;
 
     private static final double WIDEST = 1e9;
+    /** Below this a number that stands alone takes an exponent. */
+    private static final double LEAST_ALONE = 0.001;
+
+    private static final MathContext THREE_FIGURES = new MathContext(3, RoundingMode.HALF_UP);
     /** Below this a figure is what rounding left of a difference. */
     static final double NOISE = 1e-11;
 
@@ -112,13 +119,21 @@ final class NumberFormats {
         return line.kind() == Kind.TEXT ? format : format + ";-" + format + ";;@";
     }
 
-    /** For a number that stands alone, such as a usual bound. */
+    /**
+     * For a number that stands alone, such as a usual bound: three significant figures, but all digits before the point and four
+     * behind it at the most.
+     */
     static String ofNumber(double number) {
         double size = Math.abs(number);
-        if (number == Math.rint(number) && size < WIDEST) {
-            return size >= 10_000 ? "#,##0" : "0";
+        if (size >= WIDEST || size > 0 && size < LEAST_ALONE) {
+            return "0.0E+00";
         }
-        return size < WIDEST && size >= 0.001 ? "#,##0.00##" : "0.00E+00";
+        int decimals = BigDecimal.valueOf(size)
+                .round(THREE_FIGURES)
+                .setScale(MOST_TYPED, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .scale();
+        return (size >= 10_000 ? "#,##0" : "0") + (decimals <= 0 ? "" : "." + "0".repeat(decimals));
     }
 
     private String money(Line line, double least, double most) {
