@@ -1,8 +1,5 @@
 package org.benchmetre.workbook;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,11 +24,9 @@ final class NumberFormats {
     /** Decimals of what is typed that are shown; the cell holds all. */
     private static final int MOST_TYPED = 4;
 
+    private static final double HUNDRED = 100;
+    private static final double TEN = 10;
     private static final double WIDEST = 1e9;
-    /** Below this a number that stands alone takes an exponent. */
-    private static final double LEAST_ALONE = 0.001;
-
-    private static final MathContext THREE_FIGURES = new MathContext(3, RoundingMode.HALF_UP);
     /** Below this a figure is what rounding left of a difference. */
     static final double NOISE = 1e-11;
 
@@ -119,21 +114,22 @@ final class NumberFormats {
         return line.kind() == Kind.TEXT ? format : format + ";-" + format + ";;@";
     }
 
-    /**
-     * For a number that stands alone, such as a usual bound: three significant figures, but all digits before the point and four
-     * behind it at the most.
-     */
+    /** For a number that stands alone, such as a usual bound. */
     static String ofNumber(double number) {
         double size = Math.abs(number);
-        if (size >= WIDEST || size > 0 && size < LEAST_ALONE) {
-            return "0.0E+00";
+        if (number == Math.rint(number) && size < WIDEST) {
+            return size >= 10_000 ? "#,##0" : "0";
         }
-        int decimals = BigDecimal.valueOf(size)
-                .round(THREE_FIGURES)
-                .setScale(MOST_TYPED, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .scale();
-        return (size >= 10_000 ? "#,##0" : "0") + (decimals <= 0 ? "" : "." + "0".repeat(decimals));
+        return size < WIDEST && size >= 0.001 ? "#,##0.00##" : "0.00E+00";
+    }
+
+    /** For a usual bound: three figures that count, no zeros behind the point. */
+    static String ofBound(double bound) {
+        double size = Math.abs(bound);
+        if (bound == Math.rint(bound) || size >= HUNDRED) {
+            return size >= 10_000 ? "#,##0" : "0";
+        }
+        return size >= TEN ? "0.0" : size >= 1 ? "0.0#" : "0.0##";
     }
 
     private String money(Line line, double least, double most) {

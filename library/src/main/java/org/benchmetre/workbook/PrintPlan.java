@@ -25,7 +25,7 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
     private static final double SAFE_HEIGHT = 0.995;
 
     private static final double MOST_WASTED = 0.55;
-    private static final double LITTLE_WASTED = 0.1;
+    private static final double LITTLE_WASTED = 0.03;
 
     /**
      * Rows and columns of a page.
