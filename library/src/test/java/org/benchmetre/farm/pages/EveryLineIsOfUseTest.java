@@ -44,7 +44,13 @@ class EveryLineIsOfUseTest {
                     "yearly_cost_per_plant",
                     "yearly_cost_per_area"),
             "a comparison of scenarios takes it over",
-            List.of("irrigation_label", "stock_label_chosen"),
+            List.of(
+                    "irrigation_label",
+                    "stock_label_chosen",
+                    "returns_above_total_per_plant",
+                    "returns_above_total_per_kg"),
+            "stands at the head of every page",
+            List.of("plan_heading"),
             "what a plan is worth, until lenders have pages of their own",
             List.of("net_present_value", "internal_rate_of_return", "payback_years"),
             "says what stands in a row of a table",
@@ -78,6 +84,7 @@ class EveryLineIsOfUseTest {
                     "way_pump_hours"),
             "what clogging and drain take, by cause",
             List.of(
+                    "irrigation_reason_clogging",
                     "way_standing_reserve",
                     "way_plants_set_back",
                     "way_dry_loss",
