@@ -49,7 +49,7 @@ class EveryLineIsOfUseTest {
                     "stock_label_chosen",
                     "returns_above_total_per_plant",
                     "returns_above_total_per_kg"),
-            "stands at the head of every page",
+            "stands at the head of every sheet of pages",
             List.of("plan_heading"),
             "what a plan is worth, until lenders have pages of their own",
             List.of("net_present_value", "internal_rate_of_return", "payback_years"),
@@ -84,7 +84,6 @@ class EveryLineIsOfUseTest {
                     "way_pump_hours"),
             "what clogging and drain take, by cause",
             List.of(
-                    "irrigation_reason_clogging",
                     "way_standing_reserve",
                     "way_plants_set_back",
                     "way_dry_loss",
