@@ -60,7 +60,7 @@ final class Drawing {
         new PageWriter(plan, page, cells, pen).write();
         head(page, pen);
         boolean first = page == plan.pages().get(0);
-        int end = first ? contents(page, pen) : page.end();
+        int end = first ? contents(page, pen) : page.seenEnd();
         pen.finish();
         charts.draw(page);
         double[] points = IntStream.range(0, end).mapToDouble(pen::pointsOf).toArray();

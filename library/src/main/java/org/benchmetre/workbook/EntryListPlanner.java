@@ -17,7 +17,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(46, 16, 13, 7, 8, 6, 7, 9, 48);
+    static final List<Integer> WIDTHS = List.of(46, 16, 13, 8, 8, 7, 9, 9, 47);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;

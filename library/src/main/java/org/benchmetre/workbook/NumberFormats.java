@@ -25,6 +25,9 @@ final class NumberFormats {
 
     private static final double HUNDRED = 100;
     private static final double TEN = 10;
+    /** Below this three decimals show less than two figures of a bound. */
+    private static final double LEAST_BOUND = 0.01;
+
     private static final double WIDEST = 1e9;
     /** Below this a figure is what rounding left of a difference. */
     static final double NOISE = 1e-11;
@@ -106,11 +109,14 @@ final class NumberFormats {
         return size < WIDEST && size >= 0.001 ? "#,##0.00##" : "0.00E+00";
     }
 
-    /** For a usual bound: three figures that count, no zeros behind the point. */
+    /** For a usual bound: three figures that count, two of a small one, no zeros behind the point. */
     static String ofBound(double bound) {
         double size = Math.abs(bound);
         if (bound == Math.rint(bound) || size >= HUNDRED) {
             return size >= 10_000 ? "#,##0" : "0";
+        }
+        if (size < LEAST_BOUND) {
+            return size < LEAST_BOUND / TEN ? "0.0E+00" : "0.0###";
         }
         return size >= TEN ? "0.0" : size >= 1 ? "0.0#" : "0.0##";
     }

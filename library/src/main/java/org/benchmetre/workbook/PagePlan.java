@@ -185,6 +185,13 @@ final class PagePlan {
         return end;
     }
 
+    /** The first row below all that is seen. */
+    int seenEnd() {
+        int written = cells.stream().mapToInt(PageCell::row).max().orElse(0);
+        int drawn = charts.stream().mapToInt(PlacedChart::end).max().orElse(0);
+        return Math.max(written + 1, drawn);
+    }
+
     int lastColumn() {
         return widths.size() - 1;
     }
