@@ -61,7 +61,7 @@ final class PageText implements BlockVisitor<String> {
         return new PageText(figures, cautionsInFull, true);
     }
 
-    /** A page from its name and question to its last block. */
+    /** A page from its name and question to its last block; the sentence of a chart only where it is not said already. */
     String of(Page page) {
         StringBuilder text = new StringBuilder();
         text.append(TextTable.wrapped(page.name() + ": " + page.question()));
@@ -72,7 +72,7 @@ final class PageText implements BlockVisitor<String> {
             String drawn = block.show(this);
             if (tight && isWords(block) && !(block instanceof Chart)) {
                 words.append(drawn.replace('\n', ' '));
-            } else if (!drawn.isEmpty()) {
+            } else if (!drawn.isEmpty() && !(block instanceof Chart && text.indexOf(drawn) >= 0)) {
                 text.append(tight || afterWords && isWords(block) ? "" : "\n").append(drawn);
                 afterWords = isWords(block);
             }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Ends;
 import org.benchmetre.budget.Entry;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Plausible;
@@ -16,7 +17,7 @@ import org.benchmetre.page.EntryList;
 final class EntryListPlanner {
 
     /** Widths of the columns in letters. */
-    static final List<Integer> WIDTHS = List.of(46, 16, 13, 7, 6, 6, 7, 9, 50);
+    static final List<Integer> WIDTHS = List.of(46, 16, 13, 7, 8, 6, 7, 9, 48);
 
     private static final int VALUE = 1;
     private static final int UNIT = 2;
@@ -49,8 +50,7 @@ final class EntryListPlanner {
     }
 
     private void heads(int row) {
-        List<String> heads =
-                List.of("Entry", "Value", "Unit", "Is", "Unit", "From", "To", "Mark", "Source and notes");
+        List<String> heads = List.of("Entry", "Value", "Unit", "Is", "Unit", "From", "To", "Mark", "Source and notes");
         for (int i = 0; i < heads.size(); i++) {
             boolean number = i == VALUE || i == COUNTS_AS || i == LOW || i == HIGH;
             words(row, i, heads.get(i), number ? Look.Role.HEAD_NUMBER : Look.Role.HEAD);
@@ -67,8 +67,8 @@ final class EntryListPlanner {
         boolean elsewhere = plan.isHomedElsewhere(line);
         plan.add(PageCell.of(row, columns.get(0), new PageCell.Plain(line.label()), Look.Role.LABEL)
                 .to(line));
-        PageCell.Content typed = elsewhere ? new PageCell.Shown(ref) : new PageCell.Typed(ref);
-        plan.add(PageCell.of(row, columns.get(VALUE), typed, elsewhere ? Look.Role.NUMBER : Look.Role.ENTRY));
+        PageCell.Content typed = elsewhere ? new PageCell.Repeated(ref) : new PageCell.Typed(ref);
+        plan.add(PageCell.of(row, columns.get(VALUE), typed, elsewhere ? repeated(line) : Look.Role.ENTRY));
         if (!elsewhere) {
             plan.home(line, row, columns.get(VALUE));
         }
@@ -83,6 +83,10 @@ final class EntryListPlanner {
         Entry entry = plan.entry(line);
         words(row, SOURCE, ListWriter.remarks(ListWriter.source(given, entry), line.note()), Look.Role.WORDS);
         plan.watched(row, columns.get(VALUE), columns.get(LOW), columns.get(HIGH), usual);
+    }
+
+    private static Look.Role repeated(Line line) {
+        return line.kind() == Kind.TEXT ? Look.Role.LABEL : Look.Role.NUMBER;
     }
 
     private void countsAs(Line line, int row) {
@@ -101,7 +105,7 @@ final class EntryListPlanner {
             plan.home(entry, row, columns.get(place));
         } else if (Double.isFinite(bound)) {
             plan.add(PageCell.of(row, columns.get(place), new PageCell.Bound(bound), Look.Role.USUAL)
-                    .as(NumberFormats.ofNumber(bound)));
+                    .as(NumberFormats.ofBound(bound)));
         }
     }
 }

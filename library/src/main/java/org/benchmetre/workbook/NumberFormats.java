@@ -24,6 +24,8 @@ final class NumberFormats {
     /** Decimals of what is typed that are shown; the cell holds all. */
     private static final int MOST_TYPED = 4;
 
+    private static final double HUNDRED = 100;
+    private static final double TEN = 10;
     private static final double WIDEST = 1e9;
     /** Below this a figure is what rounding left of a difference. */
     static final double NOISE = 1e-11;
@@ -119,6 +121,15 @@ final class NumberFormats {
             return size >= 10_000 ? "#,##0" : "0";
         }
         return size < WIDEST && size >= 0.001 ? "#,##0.00##" : "0.00E+00";
+    }
+
+    /** For a usual bound: three figures that count, no zeros behind the point. */
+    static String ofBound(double bound) {
+        double size = Math.abs(bound);
+        if (bound == Math.rint(bound) || size >= HUNDRED) {
+            return size >= 10_000 ? "#,##0" : "0";
+        }
+        return size >= TEN ? "0.0" : size >= 1 ? "0.0#" : "0.0##";
     }
 
     private String money(Line line, double least, double most) {

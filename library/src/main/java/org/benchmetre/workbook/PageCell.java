@@ -25,7 +25,7 @@ record PageCell(int row, Span span, Content content, Look.Role role, String form
     record Span(int first, int last) {}
 
     /** What stands in a cell of a page. */
-    sealed interface Content permits Plain, Shown, Typed, Named, Bound {}
+    sealed interface Content permits Plain, Shown, Repeated, Typed, Named, Bound {}
 
     /**
      * Words.
@@ -40,6 +40,13 @@ record PageCell(int row, Span span, Content content, Look.Role role, String form
      * @param ref the cell of a line
      */
     record Shown(CellRef ref) implements Content {}
+
+    /**
+     * An entry that is typed elsewhere, as it is typed there.
+     *
+     * @param ref the cell of an entry
+     */
+    record Repeated(CellRef ref) implements Content {}
 
     /**
      * An entry that has its home here.

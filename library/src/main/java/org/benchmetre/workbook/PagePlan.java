@@ -359,7 +359,12 @@ final class PagePlan {
 
     /** The format of a cell in a column of so many decimals. */
     String format(Line line, Decimals decimals) {
-        return line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH ? formats.of(line) : NumberFormats.of(decimals);
+        if (line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH) {
+            return formats.of(line);
+        }
+        return budget.entry(line).isPresent() && !line.axes().isEmpty()
+                ? formats.typed(line)
+                : NumberFormats.of(decimals);
     }
 
     /** Keeps where the columns of a sorted table stand, for a chart of the same order. */

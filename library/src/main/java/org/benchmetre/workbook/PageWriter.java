@@ -5,7 +5,7 @@ import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
 import org.benchmetre.budget.CellRef;
-import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Kind;
 
 /** Writes the cells of one page. */
 final class PageWriter {
@@ -56,6 +56,8 @@ final class PageWriter {
             pen.words(spot.row(), spot.column(), plain.text(), cell.role());
         } else if (content instanceof PageCell.Shown shown) {
             shown(cell, spot, shown.ref());
+        } else if (content instanceof PageCell.Repeated repeated) {
+            cells.repeated(pen, spot, repeated.ref(), cell.role());
         } else if (content instanceof PageCell.Typed typed) {
             cells.typed(pen, typed.ref());
         } else if (content instanceof PageCell.Named named) {
@@ -65,9 +67,9 @@ final class PageWriter {
         }
     }
 
+    /** A figure by reference; a choice as it is typed, by its label. */
     private void shown(PageCell cell, Spot spot, CellRef ref) {
-        Line line = ref.line();
-        if (plan.homes().has(line)) {
+        if (ref.line().kind() == Kind.TEXT && plan.homes().has(ref.line())) {
             cells.repeated(pen, spot, ref, cell.role());
         } else {
             cells.shown(pen, spot, ref, cell.role(), cell.format());
