@@ -101,7 +101,6 @@ class RankingOfWaysTest {
         assertThat(f.text("irrigation_verdict"))
                 .contains("the only system entered")
                 .doesNotContain("The entries still choose");
-        assertThat(f.text("irrigation_reason_clogging")).isEqualTo("No other system is in the ranking.");
         assertThat(texts(f, "flip_value")).contains("only one system").containsOnly("only one system", "");
         assertThat(texts(f, "flip_to")).contains("–").containsOnly("–", "");
         assertThat(f.number("partial_net")).isZero();
@@ -127,7 +126,7 @@ class RankingOfWaysTest {
         assertThat(f.text("recommended_way")).isEqualTo("mist");
         assertThat(f.text("irrigation_verdict")).startsWith("Irrigation: Mist");
         assertThat(f.text("next_way")).isEqualTo("tape");
-        assertThat(f.text("irrigation_reason_clogging")).endsWith("than with: Two strips of drip tape.");
+        assertThat(f.text("irrigation_next")).isEqualTo("Two strips of drip tape");
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Decimals;
 import org.benchmetre.page.EvidenceCount;
+import org.benchmetre.page.Page;
 import org.benchmetre.page.shown.ShownCells;
 
 /**
@@ -46,7 +47,7 @@ record EntryText(Figures figures) {
 
     /** The unit it was typed in; empty for texts and plain numbers. */
     String unit(CellRef cell) {
-        return new ShownCells(figures).unit(given(cell).typedIn());
+        return new ShownCells(figures, Page.Kind.ENTRIES).unit(given(cell).typedIn());
     }
 
     /** The usual range in the unit the entry was typed in, with a mark where the value lies outside; empty where none is known. */

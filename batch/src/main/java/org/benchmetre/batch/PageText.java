@@ -44,13 +44,13 @@ final class PageText implements BlockVisitor<String> {
     private final boolean tight;
 
     PageText(Figures figures, boolean cautionsInFull) {
-        this(figures, cautionsInFull, false);
+        this(figures, Page.Kind.ANSWER, cautionsInFull, false);
     }
 
-    private PageText(Figures figures, boolean cautionsInFull, boolean tight) {
+    private PageText(Figures figures, Page.Kind kind, boolean cautionsInFull, boolean tight) {
         this.figures = figures;
         this.budget = figures.budget();
-        this.cells = new ShownCells(figures);
+        this.cells = new ShownCells(figures, kind);
         this.entries = new EntryText(figures);
         this.cautionsInFull = cautionsInFull;
         this.tight = tight;
@@ -58,7 +58,7 @@ final class PageText implements BlockVisitor<String> {
 
     /** The same in as few lines as it takes: no empty ones, titles of tables among their headings, last words in one paragraph. */
     PageText tight() {
-        return new PageText(figures, cautionsInFull, true);
+        return new PageText(figures, cells.kind(), cautionsInFull, true);
     }
 
     /** A page from its name and question to its last block; the sentence of a chart only where it is not said already. */
@@ -68,8 +68,9 @@ final class PageText implements BlockVisitor<String> {
         text.append(TextTable.wrapped(budget.title() + "; " + prices()));
         boolean afterWords = false;
         StringBuilder words = new StringBuilder();
+        PageText drawer = new PageText(figures, page.kind(), cautionsInFull, tight);
         for (Block block : page.blocks()) {
-            String drawn = block.show(this);
+            String drawn = block.show(drawer);
             if (tight && isWords(block) && !(block instanceof Chart)) {
                 words.append(drawn.replace('\n', ' '));
             } else if (!drawn.isEmpty() && !(block instanceof Chart && text.indexOf(drawn) >= 0)) {

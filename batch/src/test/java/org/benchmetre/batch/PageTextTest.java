@@ -243,7 +243,7 @@ class PageTextTest {
 
     @Test
     void a_unit_that_the_words_say_is_not_said_again() {
-        ShownCells cells = new ShownCells(farm.figures());
+        ShownCells cells = new ShownCells(farm.figures(), Page.Kind.ANSWER);
 
         assertThat(cells.withUnit("Packs", Unit.parse("pack"))).isEqualTo("Packs");
         assertThat(cells.withUnit("Length", SmallFarm.METRE)).isEqualTo("Length, m");

@@ -22,6 +22,8 @@ import org.benchmetre.budget.unit.Unit;
  *   <li>what is typed in, by {@link #exact}: as many as the longest needs
  * </ul>
  *
+ * <p>On a page of what is paid, amounts keep the currency's decimals whatever their size, so that a sum is the sum of what is printed.
+ *
  * <p>Zero counts nowhere, and is shown as a dash; nor do numbers that are not finite. It is not a format of any program: whoever draws
  * makes one of the three answers.
  *
@@ -63,6 +65,20 @@ public record Decimals(int count, boolean thousands, boolean percent) {
         }
         int count = unit.hasMoney() ? ofPrices(largest, currencyDecimals) : ofQuantities(sizes);
         return new Decimals(count, !unit.isPure(), false);
+    }
+
+    /**
+     * Decimals of the numbers of one column of what is paid.
+     *
+     * @param unit of all of them
+     * @param values as written
+     * @param currencyDecimals of the plan's currency
+     * @return as {@link #of}, but amounts of money to the coin
+     */
+    public static Decimals ofPayments(Unit unit, double[] values, int currencyDecimals) {
+        return AMOUNTS.contains(unit)
+                ? new Decimals(currencyDecimals, true, false)
+                : of(unit, values, currencyDecimals);
     }
 
     /**

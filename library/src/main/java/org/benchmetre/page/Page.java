@@ -21,6 +21,8 @@ public record Page(String name, String question, Kind kind, List<Block> head, Pa
     public enum Kind {
         /** It answers a question. */
         ANSWER,
+        /** It answers what is paid: money to the last coin. */
+        PAYMENT,
         /** It holds what is entered. */
         ENTRIES
     }
@@ -40,6 +42,17 @@ public record Page(String name, String question, Kind kind, List<Block> head, Pa
      */
     public static Page answer(String name, String question) {
         return new Page(name, question, Kind.ANSWER, List.of(), Panels.NONE, List.of());
+    }
+
+    /**
+     * A page that answers what is paid.
+     *
+     * @param name of its sheet
+     * @param question that it answers
+     * @return an empty page, to be filled by the methods below
+     */
+    public static Page payment(String name, String question) {
+        return new Page(name, question, Kind.PAYMENT, List.of(), Panels.NONE, List.of());
     }
 
     /**

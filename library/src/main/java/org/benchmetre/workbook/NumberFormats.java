@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.benchmetre.budget.Budget;
-import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -58,22 +57,6 @@ final class NumberFormats {
         return budget.entry(line).map(Entry::bounds).filter(Bounds::whole).isPresent()
                 ? whole(line.unit())
                 : measured(line);
-    }
-
-    /** One format for several cells of one unit: one number of decimals, zero as a dash. */
-    String of(List<CellRef> refs) {
-        if (refs.isEmpty()) {
-            return Look.GENERAL;
-        }
-        Line first = refs.get(0).line();
-        if (first.kind() == Kind.TRUTH || first.kind() == Kind.TEXT) {
-            return of(first);
-        }
-        double[] values = refs.stream()
-                .filter(ref -> !figures.hasReason(ref.line(), ref.cell()))
-                .mapToDouble(ref -> figures.number(ref.line(), ref.cell()))
-                .toArray();
-        return of(Decimals.of(first.unit(), values, MinorUnit.decimals(budget.currency())));
     }
 
     /** One format for an entry as it is typed: no digit of it is lost. */

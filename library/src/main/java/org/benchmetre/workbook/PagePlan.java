@@ -58,6 +58,7 @@ final class PagePlan {
     private final Figures figures;
     private final Budget budget;
     private final NumberFormats formats;
+    private final ShownCells shown;
     private final List<PageCell> cells = new ArrayList<>();
     private final List<PlacedChart> charts = new ArrayList<>();
     private final List<Integer> widths = new ArrayList<>();
@@ -97,6 +98,7 @@ final class PagePlan {
         this.figures = figures;
         this.budget = figures.budget();
         this.formats = formats;
+        this.shown = new ShownCells(figures, page.kind());
         place();
     }
 
@@ -337,9 +339,7 @@ final class PagePlan {
 
     /** A heading with the unit of its column. */
     String headed(String heading, Line line) {
-        return line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH
-                ? heading
-                : new ShownCells(figures).withUnit(heading, line.unit());
+        return isNumber(line) ? shown.withUnit(heading, line.unit()) : heading;
     }
 
     List<CellRef> cells(Line line) {
@@ -349,22 +349,30 @@ final class PagePlan {
     }
 
     String format(List<CellRef> refs) {
-        return formats.of(refs);
+        if (refs.isEmpty()) {
+            return Look.GENERAL;
+        }
+        Line first = refs.get(0).line();
+        return isNumber(first) ? NumberFormats.of(shown.decimals(refs)) : formats.of(first);
     }
 
     /** A table as it is shown. */
     ShownTable shown(Table block) {
-        return new ShownTable(new ShownCells(figures), block);
+        return new ShownTable(shown, block);
     }
 
     /** The format of a cell in a column of so many decimals. */
     String format(Line line, Decimals decimals) {
-        if (line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH) {
+        if (!isNumber(line)) {
             return formats.of(line);
         }
         return budget.entry(line).isPresent() && !line.axes().isEmpty()
                 ? formats.typed(line)
                 : NumberFormats.of(decimals);
+    }
+
+    private static boolean isNumber(Line line) {
+        return line.kind() != Kind.TEXT && line.kind() != Kind.TRUTH;
     }
 
     /** Keeps where the columns of a sorted table stand, for a chart of the same order. */

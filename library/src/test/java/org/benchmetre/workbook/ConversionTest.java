@@ -65,12 +65,4 @@ class ConversionTest {
         assertThat(Conversion.of("x_entry", Unit.parse("degC"), Unit.parse("K")))
                 .isEqualTo("(x_entry+273.15)");
     }
-
-    @Test
-    void rows_are_made_tall_enough_for_whole_words() {
-        assertThat(Letters.lines("", 10)).isEqualTo(1);
-        assertThat(Letters.lines("four five", 9)).isEqualTo(1);
-        assertThat(Letters.lines("four five", 8)).isEqualTo(2);
-        assertThat(Letters.lines("abcdefghijklmno", 5)).isEqualTo(3);
-    }
 }

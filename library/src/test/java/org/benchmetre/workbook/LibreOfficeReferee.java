@@ -180,7 +180,11 @@ public final class LibreOfficeReferee {
 
         /** What a cell of a line shows in a case. */
         Object shown(int i, String id, int cell) {
-            Spot spot = of.plan().spot(of.budget().line(id), cell);
+            return shown(i, of.plan().spot(of.budget().line(id), cell));
+        }
+
+        /** What a cell shows in a case. */
+        Object shown(int i, Spot spot) {
             return value(sheet(i, spot.sheet()), spot);
         }
 

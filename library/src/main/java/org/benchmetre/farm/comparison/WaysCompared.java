@@ -83,11 +83,8 @@ public final class WaysCompared {
                 s.water().hydraulics().targetUniformity);
         Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
         Line lost = s.water().clogging().loss().fruitLostValue;
-        Recommendation first = new Recommendation(
-                b,
-                pages.answer(),
-                rank,
-                new Recommendation.Grounds(lost, s.water().hydraulics().drainedShare));
+        Recommendation first =
+                new Recommendation(b, pages.answer(), rank, s.water().hydraulics().drainedShare);
         Causes causes = new Causes(b, pages.causes(), ways, pair, new Causes.Sums(causes(s), s.benchMetres()));
         new SideBySide(
                 pages.side(),

@@ -35,7 +35,7 @@ final class ToBuyPage {
         PartRows rows = new PartRows(budget, parts);
         int groups = budget.line("buy_group_label").size();
         boolean below = rows.height() >= SUM_ROWS + groups;
-        Page page = Page.answer("To buy", "What has to be ordered now?")
+        Page page = Page.payment("To buy", "What has to be ordered now?")
                 .head(new Sentences(List.of(
                         new Sentence(budget.line("order_now"), Tone.LEAD),
                         new Sentence(budget.line("order_plants_by"), Tone.PLAIN))))

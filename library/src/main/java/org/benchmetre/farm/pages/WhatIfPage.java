@@ -36,11 +36,8 @@ final class WhatIfPage {
                         second(budget),
                         new FixedWords(
                                 "",
-                                "Two entries move at once here, all others stay. The second table is of any two entries: "
-                                        + LeverList.DOWN
-                                        + " and "
-                                        + LeverList.ACROSS
-                                        + " in farm.csv name them.",
+                                "Two entries move at once here, all others stay. The second table is of any two entries, "
+                                        + "which farm.csv names.",
                                 Tone.FAINT),
                         stock(budget))
                 .right(RIGHT, chart(budget), swings(budget));

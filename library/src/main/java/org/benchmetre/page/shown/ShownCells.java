@@ -14,13 +14,15 @@ import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Decimals;
+import org.benchmetre.page.Page;
 
 /**
  * What the cells of a page show: numbers with the decimals of their column, texts, and reasons in place of numbers.
  *
  * @param figures the budget, computed
+ * @param kind of the page
  */
-public record ShownCells(Figures figures) {
+public record ShownCells(Figures figures, Page.Kind kind) {
 
     /** Words alone, each longer than a symbol: what is counted, or so much of one for another. */
     private static final Pattern COUNTS = Pattern.compile("[a-zA-Z]{4,}(/[a-zA-Z]{4,})*");
@@ -121,6 +123,9 @@ public record ShownCells(Figures figures) {
 
     private Decimals decimals(Unit unit, List<Double> numbers) {
         double[] values = numbers.stream().mapToDouble(Double::doubleValue).toArray();
-        return Decimals.of(unit, values, MinorUnit.decimals(figures.budget().currency()));
+        int currency = MinorUnit.decimals(figures.budget().currency());
+        return kind == Page.Kind.PAYMENT
+                ? Decimals.ofPayments(unit, values, currency)
+                : Decimals.of(unit, values, currency);
     }
 }

@@ -282,7 +282,6 @@ class VerdictTest {
                     "irrigation_uniformity_missed",
                     "irrigation_reason_evenness",
                     "irrigation_reason_pulses",
-                    "irrigation_reason_clogging",
                     "partial_title",
                     "cause_title",
                     "flip_note")) {
