@@ -34,7 +34,7 @@ import org.benchmetre.page.shown.ShownCells;
 final class PageText implements BlockVisitor<String> {
 
     private static final String PLAN_YEAR = "plan_year";
-    private static final Decimals COUNT = new Decimals(0, true, false);
+    private static final Decimals COUNT = new Decimals(0, true);
 
     private final Budget budget;
     private final Figures figures;

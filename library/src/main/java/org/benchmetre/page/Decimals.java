@@ -16,7 +16,6 @@ import org.benchmetre.budget.unit.Unit;
  *   <li>amounts of money, of the whole farm and of a year, month or crop: whole money; where all are below 10, the currency's decimals
  *   <li>money for a unit: the currency's decimals; 4 where all are below 0.10, 6 where all are below 0.001; a currency without decimals,
  *       such as the yen, keeps 2 where all are below 10
- *   <li>plain shares, by {@link #ofShares}: per cent, three significant figures
  *   <li>all else: none where all are whole numbers; else three significant figures of the typical value, the middle one in
  *       size, of two the smaller, and at most six of the largest
  *   <li>what is typed in, by {@link #exact}: as many as the longest needs
@@ -29,10 +28,8 @@ import org.benchmetre.budget.unit.Unit;
  *
  * @param count digits behind the point, 0 or more
  * @param thousands whether thousands are parted by commas
- * @param percent whether the number is a plain share that is shown times 100 with a sign of per cent; false for a number whose unit is
- *     {@code %}, which is shown as it is, its unit beside it
  */
-public record Decimals(int count, boolean thousands, boolean percent) {
+public record Decimals(int count, boolean thousands) {
 
     /** What stands in place of zero. */
     public static final String DASH = "–";
@@ -61,10 +58,10 @@ public record Decimals(int count, boolean thousands, boolean percent) {
         double[] sizes = sizes(values);
         double largest = sizes.length == 0 ? 0 : sizes[sizes.length - 1];
         if (AMOUNTS.contains(unit)) {
-            return new Decimals(largest < FEW && largest > 0 ? currencyDecimals : 0, true, false);
+            return new Decimals(largest < FEW && largest > 0 ? currencyDecimals : 0, true);
         }
         int count = unit.hasMoney() ? ofPrices(largest, currencyDecimals) : ofQuantities(sizes);
-        return new Decimals(count, !unit.isPure(), false);
+        return new Decimals(count, !unit.isPure());
     }
 
     /**
@@ -76,20 +73,7 @@ public record Decimals(int count, boolean thousands, boolean percent) {
      * @return as {@link #of}, but amounts of money to the coin
      */
     public static Decimals ofPayments(Unit unit, double[] values, int currencyDecimals) {
-        return AMOUNTS.contains(unit)
-                ? new Decimals(currencyDecimals, true, false)
-                : of(unit, values, currencyDecimals);
-    }
-
-    /**
-     * Decimals of plain shares that are shown as per cent.
-     *
-     * @param shares 0.05 is 5 %
-     * @return the same for all of them
-     */
-    public static Decimals ofShares(double[] shares) {
-        double[] hundredfold = Arrays.stream(shares).map(share -> share * 100).toArray();
-        return new Decimals(ofQuantities(sizes(hundredfold)), false, true);
+        return AMOUNTS.contains(unit) ? new Decimals(currencyDecimals, true) : of(unit, values, currencyDecimals);
     }
 
     /**
@@ -101,14 +85,14 @@ public record Decimals(int count, boolean thousands, boolean percent) {
      */
     public static Decimals exact(Unit unit, double[] typed) {
         int count = Arrays.stream(sizes(typed)).mapToInt(Decimals::needed).max().orElse(0);
-        return new Decimals(Math.min(count, MOST_TYPED), !unit.isPure(), false);
+        return new Decimals(Math.min(count, MOST_TYPED), !unit.isPure());
     }
 
     /**
      * A number as a reader sees it, a dash for zero.
      *
      * @param number finite
-     * @return for example {@code 1,234.50}, {@code 5.0 %} or {@code -0.12}; never a minus before nothing but zeros
+     * @return for example {@code 1,234.50} or {@code -0.12}; never a minus before nothing but zeros
      */
     public String shown(double number) {
         return number == 0 ? DASH : written(number);
@@ -121,11 +105,11 @@ public record Decimals(int count, boolean thousands, boolean percent) {
      * @return for example {@code 0}
      */
     public String written(double number) {
-        BigDecimal exact = new BigDecimal(Double.toString(percent ? number * 100 : number));
+        BigDecimal exact = new BigDecimal(Double.toString(number));
         BigDecimal rounded = exact.setScale(count, RoundingMode.HALF_UP);
         String digits = rounded.abs().toPlainString();
         String sign = rounded.signum() < 0 ? "-" : "";
-        return sign + (thousands ? parted(digits) : digits) + (percent ? " %" : "");
+        return sign + (thousands ? parted(digits) : digits);
     }
 
     private static int ofPrices(double largest, int currencyDecimals) {

@@ -80,14 +80,13 @@ final class NumberFormats {
         Decimals exact =
                 Decimals.exact(unit, givens.stream().mapToDouble(Given::typed).toArray());
         int least = unit.hasMoney() ? MinorUnit.decimals(budget.currency()) : 0;
-        return new Decimals(Math.max(least, Math.min(MOST_TYPED, exact.count())), exact.thousands(), false);
+        return new Decimals(Math.max(least, Math.min(MOST_TYPED, exact.count())), exact.thousands());
     }
 
     /** A format of a number of decimals. */
     static String of(Decimals decimals) {
         String digits = (decimals.thousands() ? "#,##0" : "0")
-                + (decimals.count() == 0 ? "" : "." + "0".repeat(decimals.count()))
-                + (decimals.percent() ? "%" : "");
+                + (decimals.count() == 0 ? "" : "." + "0".repeat(decimals.count()));
         return digits + ";-" + digits + ";\"" + Decimals.DASH + "\";@";
     }
 

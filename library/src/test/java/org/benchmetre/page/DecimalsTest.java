@@ -60,10 +60,14 @@ class DecimalsTest {
         assertThat(shown("plant", 2, 0, 0)).containsExactly("–", "–");
     }
 
+    /** A sum of what is paid is the sum of what is printed; what is not paid is shown as anywhere. */
     @Test
-    void shares_are_per_cent() {
-        assertThat(Decimals.ofShares(new double[] {0.05, 0.9}).shown(0.05)).isEqualTo("5 %");
-        assertThat(Decimals.ofShares(new double[] {0.0525}).shown(0.0525)).isEqualTo("5.25 %");
+    void payments_keep_their_coins() {
+        double[] values = {8190.19, 858.31, 1231.05};
+        assertThat(Decimals.ofPayments(Unit.parse("money"), values, 2)).isEqualTo(new Decimals(2, true));
+        assertThat(Decimals.ofPayments(Unit.parse("money"), values, 0)).isEqualTo(new Decimals(0, true));
+        assertThat(Decimals.of(Unit.parse("money"), values, 2)).isEqualTo(new Decimals(0, true));
+        assertThat(Decimals.ofPayments(Unit.parse("m"), values, 2)).isEqualTo(Decimals.of(Unit.parse("m"), values, 2));
     }
 
     @ParameterizedTest
@@ -79,9 +83,9 @@ class DecimalsTest {
     void what_is_not_finite_counts_nowhere_and_rounded_nothing_has_no_minus() {
         double[] values = {Double.NaN, 12.34, Double.POSITIVE_INFINITY};
 
-        assertThat(Decimals.of(Unit.parse("m"), values, 2)).isEqualTo(new Decimals(1, true, false));
-        assertThat(new Decimals(2, true, false).shown(-0.001)).isEqualTo("0.00");
-        assertThat(new Decimals(2, true, false).shown(1.005)).isEqualTo("1.01");
-        assertThat(new Decimals(2, true, false).written(0)).isEqualTo("0.00");
+        assertThat(Decimals.of(Unit.parse("m"), values, 2)).isEqualTo(new Decimals(1, true));
+        assertThat(new Decimals(2, true).shown(-0.001)).isEqualTo("0.00");
+        assertThat(new Decimals(2, true).shown(1.005)).isEqualTo("1.01");
+        assertThat(new Decimals(2, true).written(0)).isEqualTo("0.00");
     }
 }

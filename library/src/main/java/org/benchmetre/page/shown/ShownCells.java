@@ -120,7 +120,7 @@ public record ShownCells(Figures figures, Page.Kind kind) {
                 .max(byVotes.thenComparing(Unit::hasMoney)
                         .thenComparing(unit -> decimals(unit, byUnit.get(unit)).count()))
                 .map(unit -> decimals(unit, byUnit.get(unit)))
-                .orElse(new Decimals(0, true, false));
+                .orElse(new Decimals(0, true));
     }
 
     private Decimals decimals(Unit unit, List<Double> numbers) {

@@ -70,10 +70,10 @@ public final class ShownTable {
     public Decimals decimals(TableRow row, int column) {
         boolean multiplied = digits != null && row.index() >= 0;
         if (multiplied && column == quantity) {
-            return new Decimals(digits.quantity(), true, false);
+            return new Decimals(digits.quantity(), true);
         }
         if (multiplied && column == price) {
-            return new Decimals(digits.prices().get(row.index()), true, false);
+            return new Decimals(digits.prices().get(row.index()), true);
         }
         return decimals.get(column);
     }
