@@ -140,8 +140,9 @@ class ToBuyTest {
         assertThat(f.number("plants_ordered")).isEqualTo(Math.ceil(needed)).isEqualTo(1347);
         assertThat(f.number("plants_order_cost")).isEqualTo(858.31).isGreaterThan(1347 * 0.59 * 1.08);
         assertThat(f.text("order_now"))
-                .isEqualTo("Order 539 packs of parts for 8,190 USD and 1,347 plants for 858 USD; with 1,231 USD of "
-                        + "installing labour start-up takes 10,280 USD.");
+                .isEqualTo(
+                        "Order 539 packs of parts for 8,190.19 USD and 1,347 plants for 858.31 USD; with 1,231.05 USD of "
+                                + "installing labour start-up takes 10,279.55 USD.");
     }
 
     @Test
@@ -160,7 +161,7 @@ class ToBuyTest {
     void houseAndContingencyAreSaidWhereTheyAreEntered() {
         Figures f = Figures.of(Sample.with(SAMPLE, "house_cost_per_area=10 money/m2", "parts_price_level=1.1 1"));
         assertThat(f.text("order_now"))
-                .contains(" of installing labour and 2,304 USD for house and contingency start-up");
+                .contains(" of installing labour and 2,304.00 USD for house and contingency start-up");
         assertThat(f.text("order_price_level"))
                 .isEqualTo("Prices of parts are counted 1.10 times those listed; freight and tax too.");
         assertThat(Figures.of(SAMPLE).text("order_price_level")).isEmpty();

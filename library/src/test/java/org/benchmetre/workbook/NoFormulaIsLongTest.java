@@ -25,6 +25,9 @@ class NoFormulaIsLongTest {
     /** What a reader takes in without losing the thread: some four lines of a formula bar. A choice of this project. */
     private static final int LONGEST = 300;
 
+    /** A farm has more cells with a formula than this, or hardly any was looked at. */
+    private static final int MOST_OF_A_FARM = 10_000;
+
     @ParameterizedTest
     @ValueSource(strings = {"trough-house", "container-house"})
     void no_formula_of_a_sample_is_long(String sample) throws ScenarioException {
@@ -46,6 +49,7 @@ class NoFormulaIsLongTest {
     private static List<String> tooLong(Budget budget) {
         WorkbookPlan plan = Written.of(budget, FarmWorkbook.setup(budget)).plan();
         List<String> found = new ArrayList<>();
+        int seen = 0;
         for (Line line : budget.lines()) {
             Formula formula = budget.formula(line).orElse(null);
             if (formula == null) {
@@ -55,12 +59,14 @@ class NoFormulaIsLongTest {
             String longest = "";
             for (int cell = 0; cell < line.size(); cell++) {
                 String text = FormulaText.of(line, formula, cell, places);
+                seen++;
                 longest = text.length() > longest.length() ? text : longest;
             }
             if (longest.length() > LONGEST) {
                 found.add(line + ", " + longest.length() + " characters: " + longest);
             }
         }
+        assertThat(seen).as("cells with a formula").isGreaterThan(MOST_OF_A_FARM);
         return found;
     }
 }

@@ -12,6 +12,7 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.ChosenStock;
@@ -27,6 +28,7 @@ public final class OrderWords {
 
     private final ScheduleBuilder s;
     private final Formula currency;
+    private final int coins;
 
     /**
      * Declares lines and sentences.
@@ -42,6 +44,7 @@ public final class OrderWords {
             BudgetBuilder b, TakeOff takeOff, ChosenStock stock, PlantOrder plants, StartUp startUp, CropYear year) {
         s = b.schedule(Sheets.CASH_FLOW, "What to order, in words");
         currency = text(" " + b.structure().currency());
+        coins = MinorUnit.decimals(b.structure().currency());
         Formula packs = joined(shown(takeOff.packCount, 0), text(" packs of parts for "), money(takeOff.purchase));
         Formula set = joined(shown(plants.plants, 0), text(" plants for "), money(plants.cost));
         Line start = startUp(startUp);
@@ -77,7 +80,7 @@ public final class OrderWords {
     }
 
     private Formula money(Formula amount) {
-        return joined(shown(amount, 0), currency);
+        return joined(shown(amount, coins), currency);
     }
 
     /** Until when plants are ordered: so many whole months before the one of planting. */

@@ -38,7 +38,8 @@ final class ToBuyPage {
         Page page = Page.payment("To buy", "What has to be ordered now?")
                 .head(new Sentences(List.of(
                         new Sentence(budget.line("order_now"), Tone.LEAD),
-                        new Sentence(budget.line("order_plants_by"), Tone.PLAIN))))
+                        new Sentence(budget.line("order_plants_by"), Tone.PLAIN),
+                        new Sentence(budget.line("order_price_level"), Tone.WARNING))))
                 .left(PARTS, needed(budget, parts, below ? rows.all() : rows.needed()))
                 .right(
                         SUMS,
@@ -47,8 +48,7 @@ final class ToBuyPage {
                         startUp(budget),
                         leftOver(budget),
                         new FixedWords("", "Packs × price + freight and tax = money.", Tone.FAINT));
-        Sentences level = new Sentences(List.of(new Sentence(budget.line("order_price_level"), Tone.WARNING)));
-        return below || rows.ofOthers().isEmpty() ? page.foot(level) : page.foot(level, ofOthers(budget, parts, rows));
+        return below || rows.ofOthers().isEmpty() ? page : page.foot(ofOthers(budget, parts, rows));
     }
 
     private static Table needed(Budget budget, Axis parts, List<TableRow> rows) {

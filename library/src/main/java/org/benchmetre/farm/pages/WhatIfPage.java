@@ -77,12 +77,12 @@ final class WhatIfPage {
                         "Plant stock side by side",
                         label.axes().get(0),
                         Column.of("Plant stock", label),
-                        Column.of("an established plant", budget.line("compared_established_cost")),
-                        Column.of("weeks to fruit", budget.line("compared_first_fruit")),
-                        Column.of("fruit a year", budget.line("compared_fruit")),
-                        Column.of("returns, metre", budget.line("compared_returns_per_metre")))
+                        Column.of("Cost a plant", budget.line("compared_established_cost")),
+                        Column.of("First fruit", budget.line("compared_first_fruit")),
+                        Column.of("Fruit", budget.line("compared_fruit")),
+                        Column.of("Returns", budget.line("compared_returns_per_metre")))
                 .note(
-                        "Each as if it were chosen: returns above plants and above what moves with fruit, all else alike.");
+                        "Each as if it were chosen: what an established plant costs, weeks until it fruits, and returns above plants and above what moves with fruit.");
     }
 
     private static Chart chart(Budget budget) {

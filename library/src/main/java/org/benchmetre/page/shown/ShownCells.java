@@ -27,6 +27,8 @@ public record ShownCells(Figures figures, Page.Kind kind) {
     /** Words alone, each longer than a symbol: what is counted, or so much of one for another. */
     private static final Pattern COUNTS = Pattern.compile("[a-zA-Z]{4,}(/[a-zA-Z]{4,})*");
 
+    private static final Unit ITEM = Unit.parse("item");
+
     /**
      * A cell with the decimals of its column.
      *
@@ -80,7 +82,7 @@ public record ShownCells(Figures figures, Page.Kind kind) {
 
     /**
      * Words with the unit behind them, where there is one that they do not say already, as {@code Packs} does of {@code pack} and a
-     * heading <i>Pack size</i> of {@code item/pack}.
+     * heading <i>Pack size</i> of {@code item/pack}. An item is whatever its row counts and is not told.
      *
      * @param words words
      * @param unit a unit
@@ -90,7 +92,7 @@ public record ShownCells(Figures figures, Page.Kind kind) {
         String shown = unit(unit);
         boolean said = COUNTS.matcher(shown).matches()
                 && (shown.contains("/") || words.toLowerCase(Locale.ROOT).contains(shown.toLowerCase(Locale.ROOT)));
-        if (said || shown.isEmpty() || words.endsWith(", " + shown)) {
+        if (said || shown.isEmpty() || unit.equals(ITEM) || words.endsWith(", " + shown)) {
             return words;
         }
         return words.isEmpty() ? shown : words + ", " + shown;
