@@ -1,6 +1,7 @@
 package org.benchmetre.farm.levers;
 
 import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.text;
 
@@ -18,6 +19,8 @@ import org.benchmetre.budget.unit.Unit;
  */
 record Lever(LeverList.Named named, Line entry, Formula low, Formula high) {
 
+    private static final double HUNDRED = 100;
+
     /** What a reader calls it. */
     String label() {
         return named.label();
@@ -29,8 +32,12 @@ record Lever(LeverList.Named named, Line entry, Formula low, Formula high) {
 
     /** Its usual range in words, with its unit. */
     Formula range(String currency) {
-        Formula from = shown(low.counting(Unit.ONE), named.decimals());
-        return joined(from, text(" to "), shown(high.counting(Unit.ONE), named.decimals()), text(" " + unit(currency)));
+        return joined(end(low), text(" to "), end(high), text(" " + unit(currency)));
+    }
+
+    private Formula end(Formula bound) {
+        Formula plain = bound.counting(Unit.ONE);
+        return shown(named.isPercent() ? plain.times(number(HUNDRED, Unit.ONE)) : plain, named.decimals());
     }
 
     /** Its name, by which one chooses it. */

@@ -102,14 +102,20 @@ public final class LeverList {
      * @param decimals of its range
      * @param unit its unit in words; empty for that of the entry
      */
-    record Named(String label, int decimals, String unit) {}
+    record Named(String label, int decimals, String unit) {
+
+        /** Whether it is told in hundredths, as its unit says. */
+        boolean isPercent() {
+            return unit.startsWith("%");
+        }
+    }
 
     /** What a reader sees of each, by its name. */
     static Map<String, Named> named() {
         Map<String, Named> all = new LinkedHashMap<>();
         all.put("price_level", new Named("Price of fruit", 2, TIMES));
         all.put("yield_per_plant", new Named("Fruit per plant", 0, ""));
-        all.put("marketable_share", new Named("Marketable share", 2, "share"));
+        all.put("marketable_share", new Named("Marketable share", 0, "%"));
         all.put("picking_rate", new Named("Picking rate", 1, ""));
         all.put("wage_level", new Named("Wages", 2, TIMES));
         all.put("plant_price_level", new Named("Price of plants", 2, TIMES));
@@ -117,7 +123,7 @@ public final class LeverList {
         all.put("set_point_shift", new Named("Heating set points", 1, "K warmer"));
         all.put(FUEL, new Named("Price of fuel", 2, ""));
         all.put("electricity_price", new Named("Price of electricity", 2, ""));
-        all.put("recovery_rate", new Named("Real rate of interest", 3, "a year"));
+        all.put("recovery_rate", new Named("Real rate of interest", 1, "% a year"));
         return all;
     }
 }
