@@ -92,23 +92,21 @@ final class BlockPlanner implements BlockVisitor<Void> {
         }
     }
 
+    /** What says nothing as written, below no sentence that leads, has no ground. */
     @Override
     public Void sentences(Sentences block) {
+        boolean leads = block.rows().get(0).tone() == Tone.LEAD;
         for (Sentence sentence : block.rows()) {
+            boolean isUnsaid = !leads && plan.isEmpty(sentence.text());
             plan.add(PageCell.of(
                             row++,
                             column(0),
                             new PageCell.Shown(new CellRef(sentence.text(), 0)),
-                            said(sentence.tone()))
+                            isUnsaid ? Look.Role.UNSAID : said(sentence.tone()))
                     .until(lastColumn()));
         }
         row++;
         return null;
-    }
-
-    /** A sentence that says nothing as written has no ground. */
-    private Look.Role said(Sentence sentence) {
-        return plan.isEmpty(sentence.text()) ? Look.Role.UNSAID : said(sentence.tone());
     }
 
     private static Look.Role said(Tone tone) {

@@ -172,7 +172,8 @@ public final class ShownTable {
      * @return false for texts alone
      */
     public boolean isOfNumbers(int column) {
-        return shown().map(row -> cell(row, column))
+        return rows.stream()
+                .map(row -> cell(row, column))
                 .anyMatch(cell -> cell != null && cell.line().kind() != Kind.TEXT);
     }
 
