@@ -2,8 +2,10 @@ package org.benchmetre.workbook;
 
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
+import org.apache.poi.xssf.usermodel.XSSFFontFormatting;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Kind;
 
@@ -111,8 +113,13 @@ final class PageWriter {
         borders.setBorderRight(BorderStyle.THIN);
     }
 
+    /** A first colour is written with three bytes, which the schema forbids; one that takes the place of another with its four. */
     private static Consumer<XSSFConditionalFormattingRule> ink(int colour) {
-        return rule -> rule.createFontFormatting().setFontColor(Styles.colour(colour));
+        return rule -> {
+            XSSFFontFormatting letters = rule.createFontFormatting();
+            letters.setFontColorIndex(IndexedColors.AUTOMATIC.getIndex());
+            letters.setFontColor(Styles.colour(colour));
+        };
     }
 
     /** A value outside its usual range stands in bold slanted figures. */
