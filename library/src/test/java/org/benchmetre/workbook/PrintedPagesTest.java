@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -86,13 +87,29 @@ class PrintedPagesTest {
             OpenedBook book = OpenedBook.of(Sample.TROUGH_HOUSE, paper);
             for (PagePlan page : book.plan().pages()) {
                 XSSFSheet sheet = book.sheet(page);
-                sheets.put(page.name(), (sheet.getRowBreaks().length + 1) * (sheet.getColumnBreaks().length + 1));
+                sheets.put(page.name(), sheets(sheet));
             }
             sheets.remove(SOURCES);
             assertThat(sheets.values().stream().mapToInt(Integer::intValue).sum())
                     .as("%s: %s", paper, sheets)
                     .isLessThanOrEqualTo(MOST_SHEETS.get(paper));
         }
+    }
+
+    private static int sheets(XSSFSheet sheet) {
+        return (sheet.getRowBreaks().length + 1) * (sheet.getColumnBreaks().length + 1);
+    }
+
+    @ParameterizedTest
+    @MethodSource("books")
+    void what_is_decided_at_a_glance_prints_on_one_sheet(OpenedBook book) {
+        Set<String> names = Set.of("Answer", "Irrigation", "To buy", "Calendar", "What if");
+        List<PagePlan> pages = book.plan().pages().stream()
+                .filter(page -> names.contains(page.name()))
+                .toList();
+        assertThat(pages).hasSameSizeAs(names);
+        pages.forEach(
+                page -> assertThat(sheets(book.sheet(page))).as(page.name()).isEqualTo(1));
     }
 
     @ParameterizedTest

@@ -37,8 +37,8 @@ final class PairWords {
                 "Partial budget",
                 when(
                         isAlone,
-                        text("Partial budget: there is no other system to change to."),
-                        joined(text("Partial budget: from "), chosen, text(" to "), rival)));
+                        text("There is no other system to change to."),
+                        joined(text("From "), chosen, text(" to "), rival)));
         Line size = b.shared(Sheets.IRRIGATION, Tables.CAUSES)
                 .line("cause_apart", "Without its sign", causes.cost.unit(), causes.more.plus(causes.less));
         ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.VERDICT);

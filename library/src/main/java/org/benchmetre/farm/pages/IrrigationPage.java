@@ -38,8 +38,13 @@ final class IrrigationPage {
     private static final String FAILING = "way_failed_per_year_";
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
+    private static final int PAIR = 2;
     private static final List<Integer> WITH_BOXES = List.of(35, 13, 13, 13, 13, 12, 17);
-    private static final List<Integer> BOXES = List.of(18, 8, 12);
+
+    /** Two systems leave room for their names, and the page stays one sheet of paper. */
+    private static final List<Integer> PAIR_WITH_BOXES = List.of(39, 12, 13, 13, 9, 12, 24);
+
+    private static final List<Integer> BOXES = List.of(19, 8, 12);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
     private static final int SYSTEM = 13;
@@ -62,7 +67,7 @@ final class IrrigationPage {
         return systems > BESIDE
                 ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference())))
                         .foot(cautions().toArray(Block[]::new))
-                : page.left(WITH_BOXES, blocks(List.of(sideBySide(), flips())))
+                : page.left(systems > PAIR ? WITH_BOXES : PAIR_WITH_BOXES, blocks(List.of(sideBySide(), flips())))
                         .right(BOXES, blocks(List.of(difference())))
                         .foot(cautions().toArray(Block[]::new));
     }
@@ -158,7 +163,7 @@ final class IrrigationPage {
         return List.of(
                 new Sentences(List.of(new Sentence(line("partial_title"), Tone.FAINT))),
                 new FigureList(
-                        "What is better",
+                        "Partial budget: what is better",
                         List.of(
                                 FigureRow.of("Added returns", line("partial_added_returns")),
                                 FigureRow.of("Reduced costs", line("partial_reduced_costs")),

@@ -222,7 +222,7 @@ class VerdictTest {
         Figures f = Figures.of(one);
         assertThat(f.text("irrigation_verdict")).isEqualTo("Irrigation: One emitter a plant, the only system entered.");
         assertThat(f.text("irrigation_flips")).isEmpty();
-        assertThat(f.text("partial_title")).isEqualTo("Partial budget: there is no other system to change to.");
+        assertThat(f.text("partial_title")).isEqualTo("There is no other system to change to.");
         assertThat(f.text("cause_title")).startsWith("Yearly cost by cause");
     }
 
