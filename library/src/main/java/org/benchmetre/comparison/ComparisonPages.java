@@ -29,7 +29,8 @@ final class ComparisonPages {
 
     private static final int LABEL_WIDTH = 44;
     private static final int NUMBER_WIDTH = 14;
-    private static final String SIGN = "Costs carry a minus sign, so that a plus in a difference means higher returns.";
+    private static final String SIGN = "Costs carry a minus sign, so that a plus in a difference means higher returns. "
+            + "Only what a scenario lists is counted: its own Answer tells what is missing.";
 
     private static final List<String> FACTS = List.of(
             "scenario_title",

@@ -85,10 +85,10 @@ final class IrrigationPage {
     private Sentences answer() {
         return new Sentences(List.of(
                 new Sentence(line("irrigation_verdict"), Tone.LEAD),
-                new Sentence(line("irrigation_uniformity_missed"), Tone.WARNING),
                 new Sentence(line("irrigation_reason_evenness"), Tone.PLAIN),
                 new Sentence(line("irrigation_reason_pulses"), Tone.PLAIN),
-                new Sentence(line("irrigation_flips"), Tone.PLAIN)));
+                new Sentence(line("irrigation_flips"), Tone.PLAIN),
+                new Sentence(line("irrigation_uniformity_missed"), Tone.WARNING)));
     }
 
     private List<Across> sideBySide() {
