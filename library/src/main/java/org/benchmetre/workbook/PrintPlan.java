@@ -24,6 +24,7 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
 
     private static final double SAFE_HEIGHT = 0.995;
 
+    private static final int LAST_TOGETHER = 6;
     private static final double MOST_WASTED = 0.55;
     private static final double LITTLE_WASTED = 0.03;
 
@@ -113,11 +114,20 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
         if (between > start && kept >= room * (1 - extent.mostWasted())) {
             return between;
         }
-        int whole = row;
+        int whole = tail(extent, start, row);
         while (whole > start && isInside(extent, whole, true)) {
             whole--;
         }
         return whole > start ? whole : row;
+    }
+
+    /** A row at which a block that is cut leaves no fewer than its last rows, which hold its sums, for the next sheet of paper. */
+    private static int tail(Extent extent, int start, int row) {
+        return extent.spans.stream()
+                .filter(span -> !span.whole && span.first < row && row < span.end)
+                .mapToInt(span -> Math.min(row, Math.max(start + 1, span.end - LAST_TOGETHER)))
+                .min()
+                .orElse(row);
     }
 
     private static boolean isInside(Extent extent, int row, boolean wholeOnly) {
