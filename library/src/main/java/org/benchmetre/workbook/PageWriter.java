@@ -1,6 +1,5 @@
 package org.benchmetre.workbook;
 
-import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -11,8 +10,6 @@ import org.benchmetre.budget.Kind;
 
 /** Writes the cells of one page. */
 final class PageWriter {
-
-    private static final int MINUS_INK = 0x9A3412;
 
     private final WorkbookPlan plan;
     private final PagePlan page;
@@ -101,7 +98,7 @@ final class PageWriter {
                         + across.relative().replaceFirst("(\\d+)$", "\\$$1") + "-"
                         + table.block().nowAcross().id() + ",6)=0)";
         pen.mark(area, base, PageWriter::box);
-        pen.mark(area, first.relative() + "<0", ink(MINUS_INK));
+        pen.mark(area, first.relative() + "<0", PageWriter::alert);
     }
 
     private static void box(XSSFConditionalFormattingRule rule) {
@@ -114,12 +111,10 @@ final class PageWriter {
     }
 
     /** A first colour is written with three bytes, which the schema forbids; one that takes the place of another with its four. */
-    private static Consumer<XSSFConditionalFormattingRule> ink(int colour) {
-        return rule -> {
-            XSSFFontFormatting letters = rule.createFontFormatting();
-            letters.setFontColorIndex(IndexedColors.AUTOMATIC.getIndex());
-            letters.setFontColor(Styles.colour(colour));
-        };
+    private static void alert(XSSFConditionalFormattingRule rule) {
+        XSSFFontFormatting letters = rule.createFontFormatting();
+        letters.setFontColorIndex(IndexedColors.AUTOMATIC.getIndex());
+        letters.setFontColor(Styles.colour(Styles.ALERT_INK));
     }
 
     /** A value outside its usual range stands in bold slanted figures. */

@@ -23,7 +23,7 @@ final class Styles {
     private static final int HEAD_FILL = 0xE6ECEC;
     private static final int HAIRLINE = 0xD8DEDF;
     private static final int PANEL_FILL = 0xEEF3F2;
-    private static final int ALERT_INK = 0x9A3412;
+    static final int ALERT_INK = 0x9A3412;
     private static final int LINK_INK = 0x245A8D;
     private static final String FACE = "Arial";
 
