@@ -1,7 +1,6 @@
 package org.benchmetre.farm.levers;
 
 import static org.benchmetre.budget.Formulas.joined;
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.text;
 
@@ -19,7 +18,7 @@ import org.benchmetre.budget.unit.Unit;
  */
 record Lever(LeverList.Named named, Line entry, Formula low, Formula high) {
 
-    private static final double HUNDRED = 100;
+    private static final Unit PERCENT = Unit.parse("%");
 
     /** What a reader calls it. */
     String label() {
@@ -37,7 +36,7 @@ record Lever(LeverList.Named named, Line entry, Formula low, Formula high) {
 
     private Formula end(Formula bound) {
         Formula plain = bound.counting(Unit.ONE);
-        return shown(named.isPercent() ? plain.times(number(HUNDRED, Unit.ONE)) : plain, named.decimals());
+        return shown(named.isPercent() ? plain.in(PERCENT) : plain, named.decimals());
     }
 
     /** Its name, by which one chooses it. */
