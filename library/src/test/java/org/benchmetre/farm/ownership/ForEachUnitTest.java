@@ -36,11 +36,13 @@ class ForEachUnitTest {
     }
 
     @Test
-    void returns_are_shared_among_metres_and_floor() {
+    void returns_are_shared_among_metres_plants_floor_and_fruit() {
         Figures f = Figures.of(sample);
         double returns = f.number("returns_above_total");
         near(f.number("returns_above_total_per_metre") * f.number("bench_metres"), returns);
+        near(f.number("returns_above_total_per_plant") * f.number("plant_count"), returns);
         near(f.number("returns_above_total_per_area") * f.number("house_area"), returns);
+        near(f.number("returns_above_total_per_kg") * f.number("yield_total"), returns);
     }
 
     @ParameterizedTest
