@@ -108,7 +108,7 @@ public final class Materials {
         pack = c.numbers("pack", "material_pack", "Pack size", ITEM.over(PACK), Columns.POSITIVE, 1);
         Unit perPack = Unit.parse("money/pack");
         Meaning asked = Meaning.price("material_price_year", "material_source");
-        price = c.prices("price", "material_price", "Price of a pack", perPack, asked);
+        price = c.prices("price", "material_price", "Price of a pack", perPack, Columns.PRICE_OF_A_PART, asked);
         c.years("price_year", "material_price_year", "Price year", price);
         freight = c.numbers("freight", "material_freight", "Freight, share", ONE, SHARE, 0);
         salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
