@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CompareCommandTest {
 
-    private static final Path CONTAINERS = Path.of("..", "samples", "container-house");
+    private static final Path CONTAINERS = Ran.CONTAINERS;
     private static final String TROUGH = "trough-house";
     private static final String CONTAINER = "container-house";
 
