@@ -156,12 +156,12 @@ public final class Crops {
                 rows.whereFilled(when(isLast, rows.benchShare, none(ONE))));
         clearings = s.line("crop_clearings", "Cleared out, a year", TIMES, eachLife(cleared));
         if (FarmTable.CROPS.hasRows(b.structure())) {
-            watch(b, before, crops);
+            watch(b, before, crops, here);
         }
     }
 
     /** Plants that stay, but for a crop that cannot have them. */
-    private void watch(BudgetBuilder b, Line before, Line crops) {
+    private void watch(BudgetBuilder b, Line before, Line crops, Line inUse) {
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CROPS);
         Formula sameStock = lookup(stock, key, before).is(stock);
         s.warning(
@@ -180,7 +180,7 @@ public final class Crops {
                 .warning(
                         "stock_stays_warning",
                         "Plants that stay",
-                        and(kinds.lifeUnit.is("crop"), staying.exceeds(kinds.life)),
+                        and(inUse.isPositive(), kinds.lifeUnit.is("crop"), staying.exceeds(kinds.life)),
                         "These plants stay for more crops than they live: raise life in plant_stock.csv, or leave plants_of blank.");
     }
 
