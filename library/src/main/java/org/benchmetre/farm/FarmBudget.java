@@ -64,6 +64,8 @@ import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.Overhead;
 import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
+import org.benchmetre.farm.ownership.PlantsYearly;
+import org.benchmetre.farm.ownership.UsedUp;
 import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.ownership.YieldRange;
@@ -152,6 +154,7 @@ public final class FarmBudget {
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
         YearlyCost.Owned owning = new YearlyCost.Owned(
                 owned,
+                new PlantsYearly(b, rates, stock, stockChoice, growth.cropsPerYear),
                 new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
                 new Contingency(b, entries, takeOff, owned));
         FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
@@ -184,7 +187,8 @@ public final class FarmBudget {
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
-        RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
+        RunningCosts running =
+                new RunningCosts(b, entries, ways, wayChoice, owners, new UsedUp(owned, owning.plants()));
         YearlyCost yearlyCost = new YearlyCost(
                 b,
                 yearly,
@@ -193,7 +197,7 @@ public final class FarmBudget {
                 harvest,
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
-        crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
+        crop.compare(b, moves.workPerKg, yearlyCost.plants.byStock, house.benchMetres);
         BudgetContents.Needs needs = new BudgetContents.Needs(
                 first, yearlyCost, crop.chosen.bought(), operations.groups, operations.labour.paidAndNot);
         YieldRange yields = new YieldRange(b, entries, crop.yieldPerPlant);
@@ -281,7 +285,7 @@ public final class FarmBudget {
                                 first.ofWay(watering.givenByMonth),
                                 first.ofWay(watering.given),
                                 first.ofWay(watering.cost.running))),
-                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
+                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plants.life),
                 running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
         SeasonCash season =
                 new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);

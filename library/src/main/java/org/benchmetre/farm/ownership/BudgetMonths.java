@@ -91,7 +91,7 @@ public final class BudgetMonths {
         year.note("Before loans and tax. Parts that wear out stand with the cash of the years of the plan.");
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and cash costs by month");
         s.note(
-                "Irrigation maintenance, replanting, repairs, insurance, property tax and overhead have no month: evenly.");
+                "Irrigation maintenance, replanting, what is used up, repairs, insurance, property tax and overhead have no month: evenly.");
         plantsOfYear = year.line(
                 "plants_cash_year",
                 "Plants of a year",

@@ -1,6 +1,5 @@
 package org.benchmetre.farm.ownership;
 
-import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
 
@@ -11,15 +10,14 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
-import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.FirstCost;
 
 /**
- * Yearly cost: what it takes to own and to run. Parts, installing and charges come from {@link PartsYearly}; plants recover over
- * their life; what it takes to run follows, group by group. Each amount reaches the total along one path.
+ * Yearly cost: what it takes to own and to run. Parts, installing and charges come from {@link PartsYearly}, plants from
+ * {@link PlantsYearly}; what it takes to run follows, group by group. Each amount reaches the total along one path.
  */
 public final class YearlyCost {
 
@@ -31,16 +29,12 @@ public final class YearlyCost {
     public final Line perKg;
     /** Yearly cost by group, for the chosen way, money/a. */
     public final Line byGroup;
-    /** Plants of each kind of plant stock, recovered over their life, money/a. */
-    public final Line byStock;
     /** Yearly cost by irrigation system, lost fruit counted, money/a. */
     public final Line way;
     /** The same per metre of bench, money/(m a). */
     public final Line wayPerMetre;
-    /** Plants of the chosen stock, recovered over their life, money/a. */
-    public final Line plants;
-    /** Life of the chosen plants, in years. */
-    public final Line plantsLife;
+    /** What plants cost in a year. */
+    public final PlantsYearly plants;
     /** What parts cost in a year. */
     public final PartsYearly owned;
     /** The house by area. */
@@ -49,13 +43,14 @@ public final class YearlyCost {
     public final Contingency contingency;
 
     /**
-     * What is owned beside the plants.
+     * What is owned, and what is used up.
      *
      * @param parts what parts cost in a year
+     * @param plants what plants cost in a year
      * @param house the house by area
      * @param contingency contingency on parts
      */
-    public record Owned(PartsYearly parts, HouseByArea house, Contingency contingency) {}
+    public record Owned(PartsYearly parts, PlantsYearly plants, HouseByArea house, Contingency contingency) {}
 
     /**
      * What it takes to run.
@@ -71,41 +66,21 @@ public final class YearlyCost {
      * @param b where schedules are added
      * @param s the schedule of results for a reader
      * @param first first cost, what it is made of and what was chosen
-     * @param all what is owned beside the plants
+     * @param all what is owned, and what is used up
      * @param harvest crops a year and fruit
      * @param running what it takes to run
      */
     public YearlyCost(
             BudgetBuilder b, ScheduleBuilder s, FirstCost first, Owned all, Harvest harvest, Running running) {
         owned = all.parts();
+        plants = all.plants();
         house = all.house();
         contingency = all.contingency();
         FirstCost.Parts p = first.parts;
-        FirstCost.Choices chosen = first.chosen;
         CostGroups groups = first.groups;
         ScheduleBuilder groupTable =
                 b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen irrigation system");
         ScheduleBuilder ways = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_COSTS);
-        Line stockLife = years(b, p.stock(), harvest);
-        byStock = b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
-                .line(
-                        "stock_yearly_cost",
-                        "Recovered over their life",
-                        YEARLY,
-                        p.stock().firstCost.times(owned.rates.ofCost(stockLife)),
-                        OwnershipRates.RECOVERED);
-        ScheduleBuilder plantYears = b.shared(Sheets.CROP, Tables.PLANTS);
-        plantsLife = plantYears.line(
-                "plants_life_years",
-                "Life of the chosen stock",
-                Unit.parse("a"),
-                lookup(stockLife, p.stock().key, chosen.stock()));
-        plants = plantYears.line(
-                "plants_yearly_cost",
-                "Plants, recovered over their life",
-                YEARLY,
-                lookup(byStock, p.stock().key, chosen.stock()));
-
         Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and irrigation system")
                 .line(
                         "group_way_yearly_cost",
@@ -114,7 +89,7 @@ public final class YearlyCost {
                         groups.rows(
                                 owned.wayParts,
                                 List.of(
-                                        p.ways().whereFilled(plants),
+                                        p.ways().whereFilled(plants.all),
                                         owned.wayLabour,
                                         p.ways().whereFilled(house.recovery),
                                         contingency.wayRecovery,
@@ -144,16 +119,6 @@ public final class YearlyCost {
         groupTable.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, byGroup.over(metres));
         total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
         perKg = results(s, p, harvest);
-    }
-
-    private static Line years(BudgetBuilder b, PlantStock stock, Harvest harvest) {
-        return b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
-                .line(
-                        "stock_life_years",
-                        "Life",
-                        Unit.parse("a"),
-                        OwnershipRates.years(stock.life, stock.lifeUnit, harvest.cropsPerYear),
-                        OwnershipRates.LIFE);
     }
 
     private Line results(ScheduleBuilder s, FirstCost.Parts p, Harvest harvest) {
