@@ -207,7 +207,8 @@ public final class FarmBudget {
                 BudgetContents.items(owners, running, needs, structure.currency()),
                 new EnterpriseBudget.Grounds(house, planting, harvest.yield),
                 yields);
-        LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
+        LeftOut leftOut =
+                new LeftOut(b, entries, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
         Accounts accounts = new Accounts(
                 b,
                 new Accounts.Year(

@@ -179,13 +179,15 @@ public final class BudgetItems {
     /**
      * Overhead.
      *
-     * @param o management, office, land, house
+     * @param o management, office, land, vehicles, licences, house
      * @return this
      */
     public BudgetItems overhead(Overhead o) {
         overhead(BudgetRow.lump("management", text("Management"), o.management).inCash(o.managementCash));
         overhead(BudgetRow.lump("office", text("Office"), o.office));
         overhead(BudgetRow.of("land", "Land", "m²", o.floor, o.land).inCash(o.landCash));
+        overhead(BudgetRow.lump("vehicles", text("Vehicles"), o.vehicles));
+        overhead(BudgetRow.lump("licences", text("Licences"), o.licences));
         overhead(BudgetRow.lump("house_charge", text("House by bench and week"), o.houseCharge)
                 .inCash(o.houseCash));
         return this;

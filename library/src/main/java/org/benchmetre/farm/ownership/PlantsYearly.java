@@ -6,6 +6,7 @@ import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
 
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -57,18 +58,19 @@ public final class PlantsYearly {
         ScheduleBuilder chosen = b.shared(Sheets.CROP, Tables.PLANTS);
         life = chosen.line(
                 "plants_life_years", "Life of the chosen stock", YEARS, lookup(stockLife, stock.key, choice));
-        all = chosen.line("plants_yearly_cost", "Plants, a year", YEARLY, lookup(byStock, stock.key, choice));
+        Formula first = lookup(stock.firstCost, stock.key, choice);
         usedUp = chosen.line(
                 "plants_used_up",
                 "Plants used up within a year",
                 YEARLY,
-                when(life.exceeds(UsedUp.YEAR), none(YEARLY), all),
+                when(life.exceeds(UsedUp.YEAR), none(YEARLY), first.over(life)),
                 UsedUp.RULE);
         recovery = chosen.line(
                 "plants_recovery",
                 "Plants that last, recovered over their life",
                 YEARLY,
-                when(life.exceeds(UsedUp.YEAR), all, none(YEARLY)),
+                when(life.exceeds(UsedUp.YEAR), first.times(rates.ofCost(life)), none(YEARLY)),
                 OwnershipRates.RECOVERED);
+        all = chosen.line("plants_yearly_cost", "Plants, a year", YEARLY, usedUp.plus(recovery));
     }
 }

@@ -28,7 +28,7 @@ public final class Materials {
     public static final String FILE = FarmTable.MATERIALS.file();
 
     private static final Bounds SHARE = new Bounds(0, true, 10, false);
-    private static final Bounds RESALE = new Bounds(0, true, 1, true);
+    private static final Bounds RESALE = new Bounds(0, true, 1, false);
     private static final List<String> LIFE_UNITS = List.of("a", "crop");
 
     /** One row for each part. */
