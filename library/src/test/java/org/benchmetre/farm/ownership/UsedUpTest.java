@@ -119,6 +119,15 @@ class UsedUpTest {
         assertThat(chosen.number("parts_used_up_total"))
                 .isCloseTo(f.number("way_used_up_yearly", "tape"), within(NEAR));
         assertThat(chosen.number("budget_value", "used_up_irrigation_line")).isCloseTo(tape, within(NEAR));
+        assertThat(chosen.number("yearly_cost_total"))
+                .isCloseTo(f.number("way_yearly_cost_before_losses", "tape"), within(1e-8));
+        assertThat(f.number("way_differing_cost_per_metre", "tape")
+                        - f.number("way_differing_cost_per_metre", "emitter"))
+                .as("the causes of the difference")
+                .isCloseTo(
+                        f.number("way_yearly_cost_per_metre", "tape")
+                                - f.number("way_yearly_cost_per_metre", "emitter"),
+                        within(1e-8));
     }
 
     @ParameterizedTest
