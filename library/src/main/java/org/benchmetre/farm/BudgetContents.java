@@ -13,6 +13,7 @@ import org.benchmetre.farm.ownership.BudgetItems;
 import org.benchmetre.farm.ownership.BudgetRow;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.ownership.YieldBends;
 import org.benchmetre.farm.takeoff.FirstCost;
 
 /**
@@ -31,7 +32,7 @@ final class BudgetContents {
         this.o = o;
         this.running = running;
         this.n = n;
-        items = new BudgetItems(o.moves(), currency);
+        items = new BudgetItems(o.moves(), n.bends(), currency);
         work();
         growing();
         energyAndRepairs();
@@ -71,8 +72,15 @@ final class BudgetContents {
      * @param plants plants to buy for one crop of the house
      * @param groups work by group, hired and of the family
      * @param work hired work and work of the family
+     * @param bends what full channels make of low and high yield
      */
-    record Needs(FirstCost first, YearlyCost yearly, Formula plants, OperationGroups groups, PaidWork work) {
+    record Needs(
+            FirstCost first,
+            YearlyCost yearly,
+            Formula plants,
+            OperationGroups groups,
+            PaidWork work,
+            YieldBends bends) {
 
         Formula chosen(Line byWay) {
             return first.ofWay(byWay);

@@ -66,6 +66,7 @@ import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.ownership.YieldBends;
 import org.benchmetre.farm.ownership.YieldRange;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.takeoff.CostGroups;
@@ -192,11 +193,16 @@ public final class FarmBudget {
                 owning,
                 harvest,
                 new YearlyCost.Running(
-                        running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
+                        running.groups(), clogging.dry().fruitLost.times(harvest.furtherPrice)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        BudgetContents.Needs needs = new BudgetContents.Needs(
-                first, yearlyCost, crop.chosen.bought(), operations.groups, operations.labour.paidAndNot);
         YieldRange yields = new YieldRange(b, entries, crop.yieldPerPlant);
+        BudgetContents.Needs needs = new BudgetContents.Needs(
+                first,
+                yearlyCost,
+                crop.chosen.bought(),
+                operations.groups,
+                operations.labour.paidAndNot,
+                new YieldBends(b, crop.priceLevel, harvest, yields));
         EnterpriseBudget page = new EnterpriseBudget(
                 b,
                 budgetPage,

@@ -47,24 +47,27 @@ public final class WhatIfTables {
      *
      * @param fruit fruit per plant, an entry
      * @param level level of fruit prices, an entry
-     * @param price average price of fruit, a single figure that the level alone moves
+     * @param price average price of fruit of the plan, which moves with the level in proportion
      */
     public void first(Line fruit, Line level, Line price) {
         ScheduleBuilder result = b.schedule(Sheets.WHAT_IF, "Returns over fruit per plant and price");
         result.note("The steps are shares of what is entered; change them as you like.");
-        WhatIf.Steps down = shares("yield", "whatif_yield", "Fruit per plant, steps", fruit, FRUIT);
-        WhatIf.Steps across = shares("price", "whatif_price_level", "Price of fruit, steps", level, PRICE);
-        WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, down, across);
+        Shares down = shares("yield", "whatif_yield", "Fruit per plant, steps", fruit, FRUIT);
+        Shares across = shares("price", "whatif_price_level", "Price of fruit, steps", level, PRICE);
+        Formula table = WhatIf.table(b, Sheets.CASES, target, down.steps(), across.steps());
         b.schedule(Sheets.WHAT_IF, "Price of fruit at each step")
                 .line(
                         "whatif_price",
                         "Average price of fruit",
                         price.unit(),
-                        table.standIns().get(price));
-        result.line("whatif_returns", target.label(), target.unit(), table.values());
+                        across.share().times(price));
+        result.line("whatif_returns", target.label(), target.unit(), table);
     }
 
-    private WhatIf.Steps shares(String name, String id, String title, Line entry, double... shares) {
+    /** Steps of an entry, and the shares of it that they are. */
+    private record Shares(WhatIf.Steps steps, Line share) {}
+
+    private Shares shares(String name, String id, String title, Line entry, double... shares) {
         Axis axis = steps(id, title);
         ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, title);
         List<Given> given = new ArrayList<>();
@@ -74,7 +77,8 @@ public final class WhatIfTables {
         Line share = s.entry(id + "_share", "Share of what is entered", ONE, axis)
                 .from(0, 100)
                 .given(given);
-        return new WhatIf.Steps(entry, name, axis, s.line(id, entry.label(), entry.unit(), share.times(entry)));
+        Line value = s.line(id, entry.label(), entry.unit(), share.times(entry));
+        return new Shares(new WhatIf.Steps(entry, name, axis, value), share);
     }
 
     private void second(LeverList levers) {
@@ -82,8 +86,8 @@ public final class WhatIfTables {
         Lever across = levers.named(b.structure().choices().getOrDefault(LeverList.ACROSS, LeverList.USUAL_ACROSS));
         ScheduleBuilder result =
                 b.schedule(Sheets.WHAT_IF, "Returns over two levers: " + down.label() + " and " + across.label());
-        WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, range("down", down), range("across", across));
-        result.line("second_returns", target.label(), target.unit(), table.values());
+        Formula table = WhatIf.table(b, Sheets.CASES, target, range("down", down), range("across", across));
+        result.line("second_returns", target.label(), target.unit(), table);
     }
 
     private WhatIf.Steps range(String name, Lever lever) {
