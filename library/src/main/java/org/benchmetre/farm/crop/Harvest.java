@@ -15,6 +15,8 @@ public final class Harvest {
     public final Line monthShare;
     /** Share of the plan's yield per plant that becomes marketable fruit, but for dry plants. */
     public final Line yieldShare;
+    /** Fruit picked for each marketable kilogram. */
+    public final Line pickedPerKg;
     /** Share of marketable fruit that dry plants leave. */
     public final Line kept;
     /** What a marketable kilogram brings, on average, money/kg. */
@@ -81,6 +83,7 @@ public final class Harvest {
         monthYield = picking.byMonth;
         monthShare = pattern.chosen;
         yieldShare = y.share;
+        pickedPerKg = y.pickedPerKg;
         kept = picking.kept;
         pricePerKg = r.pricePerKg;
         perKg = r.perKg;

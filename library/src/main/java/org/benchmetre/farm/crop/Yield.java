@@ -28,11 +28,11 @@ import org.benchmetre.farm.profile.Documented;
  * Yield of each kind of plant stock.
  *
  * <pre>
- * g = g0 f (D / D0)^-e     G = g P n     Y = G (1 - h) m
+ * g = g0 f (D / D0)^-e     G = g P n     Y = G (1 - x) (1 - h) m
  * g0, g  fruit per plant and crop, of the plan and of the kind, g/(plant crop)     f  factor of the kind
  * D, D0  plants on a square metre of floor, of the plan and the reference, plant/m2     e  response to density, 0 to 1
- * P  plants     n  crops in a year, crop/a     G  fruit grown, kg/a     h  share missed at harvest
- * m  marketable share     Y  marketable fruit, kg/a
+ * P  plants     n  crops in a year, crop/a     G  fruit grown, kg/a     x  share lost before it is ripe
+ * h  share missed at harvest     m  marketable share     Y  marketable fruit, kg/a
  * </pre>
  *
  * With a response between 0 and 1 grams per plant fall and kilograms per square metre rise as plants stand closer. The profile of the
@@ -51,6 +51,8 @@ public final class Yield {
     public final Line marketable;
     /** Marketable fruit for each gram of the plan's yield per plant, before fruit lost to dry plants, chosen kind. */
     public final Line share;
+    /** Fruit picked for each marketable kilogram, graded-out fruit with it; none where nothing is marketable. */
+    public final Line pickedPerKg;
     /** Yield of the first year against a full one. */
     public final Line firstYear;
     /** Yield of the second year against a full one. */
@@ -80,6 +82,8 @@ public final class Yield {
                 s.entry("yield_per_plant", "Fruit per plant and crop", GRAMS).from(0, 10_000));
         Line missed = entries.add(s.entry("harvest_losses", "Ripe fruit missed or dropped, share", ONE)
                 .from(0, 1));
+        Line lost = entries.add(s.entry("expected_loss", "Fruit lost to frost, pests and disease, share", ONE)
+                .from(0, 1));
         marketableShare =
                 entries.add(s.entry("marketable_share", "Marketable share", ONE).from(0, 1));
         firstYear = yearShare(s, entries, "year_1_share", "Yield of the first year, share of a full one");
@@ -93,6 +97,7 @@ public final class Yield {
                 ONE,
                 stock.whereFilled(growth.yieldFactor
                         .times(density)
+                        .times(one().minus(lost))
                         .times(one().minus(missed))
                         .times(marketableShare)));
         Formula ofPlan = perPlant.times(planting.plantCount).times(growth.cropsPerYear);
@@ -116,13 +121,24 @@ public final class Yield {
                         .times(planting.plantCount)
                         .times(growth.cropsPerYear)
                         .in(KG));
-        Line left = one.line("fruit_missed", "Missed at harvest", KG, all.times(missed));
+        Line gone = one.line("fruit_expected_lost", "Lost to frost, pests and disease", KG, all.times(lost));
+        Line left = one.line(
+                "fruit_missed", "Missed at harvest", KG, all.minus(gone).times(missed));
         marketable = one.line(
                 "fruit_marketable",
                 "Marketable, before dry plants",
                 KG,
                 ofPlan.times(share).in(KG));
-        one.line("fruit_graded_out", "Graded out", KG, all.minus(left).times(one().minus(marketableShare)));
+        one.line(
+                "fruit_graded_out",
+                "Graded out",
+                KG,
+                all.minus(gone).minus(left).times(one().minus(marketableShare)));
+        pickedPerKg = one.line(
+                "fruit_picked_per_kg",
+                "Fruit picked for each marketable kg, graded-out fruit with it",
+                ONE,
+                when(marketableShare.isPositive(), one().over(marketableShare), none(ONE)));
         one.line(
                 "fruit_grown_per_area",
                 "Fruit grown per plant, times plants per m² of floor",
