@@ -53,9 +53,11 @@ import org.benchmetre.farm.levers.FirstDoubt;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
+import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.BudgetSentences;
+import org.benchmetre.farm.ownership.ChangingParts;
 import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.HouseByArea;
@@ -182,6 +184,15 @@ public final class FarmBudget {
         MovesWithYield moves = new MovesWithYield(
                 b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
+        AllWork work = new AllWork(
+                b,
+                entries,
+                operations.labour,
+                new AllWork.Elsewhere(
+                        first.ofWay(clogging.care().careHours)
+                                .plus(first.ofWay(clogging.dry().killed).times(clogging.dry().replantHours)),
+                        new ChangingParts(b, materials, takeOff, owned.life).hours),
+                cropYear);
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
@@ -289,9 +300,8 @@ public final class FarmBudget {
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
                 running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
-        SeasonCash season =
-                new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
-        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
+        SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy.heating().heat);
+        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
         new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
         LeverList levers = new LeverList(b, entries);

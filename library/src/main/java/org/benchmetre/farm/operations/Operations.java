@@ -18,7 +18,7 @@ public final class Operations {
     public final PickingWork fruit;
     /** Work and inputs by group. */
     public final OperationGroups groups;
-    /** Work by month and in a year. */
+    /** Tasks, picking and packing by month and in a year. */
     public final Labour labour;
 
     /**
@@ -56,6 +56,6 @@ public final class Operations {
                 "Labour",
                 "Bending, lifting and heat wear people out: plan breaks, water and carts, and keep people out after a treatment "
                         + "for as long as its label says. Hours, wages, housing and labour of minors are under local law.");
-        labour = new Labour(b, entries, groups, wages, months);
+        labour = new Labour(b, groups, wages);
     }
 }
