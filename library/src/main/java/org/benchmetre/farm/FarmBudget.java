@@ -11,6 +11,7 @@ import org.benchmetre.budget.Structure;
 import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
+import org.benchmetre.farm.comparison.MulchFilm;
 import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
@@ -285,6 +286,17 @@ public final class FarmBudget {
                         .ofWays(clogging.failed(), slopes)
                         .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
+        new MulchFilm(
+                b,
+                entries,
+                new MulchFilm.Parts(materials, takeOff, owned, wage, owning.contingency().share),
+                new MulchFilm.Bench(
+                        house.benchMetres,
+                        trough.mulchMetres,
+                        operations.labour.tasksOf(trough.mulchMetres.id()),
+                        operations.labour.hour,
+                        operations.fruit.pickingMoves),
+                moves);
         CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
         BudgetMonths cash = new BudgetMonths(
                 b,

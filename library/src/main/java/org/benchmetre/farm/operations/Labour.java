@@ -8,6 +8,7 @@ import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 
+import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
@@ -48,6 +49,8 @@ public final class Labour {
     /** Work and inputs of the tasks that are counted by fruit, for a kilogram, money/kg. */
     public final Formula tasksPerKg;
 
+    /** What an hour of hired general labour costs, money/h. */
+    public final Line hour;
     /** Hired work and work of the family, apart. */
     public final PaidWork paidAndNot;
 
@@ -55,6 +58,8 @@ public final class Labour {
     private final PickingWork fruit;
     private final Wages wages;
     private final Axis drivers;
+    /** Hours of each wage class and inputs, for one of each driver. */
+    private final List<Line> byDriver;
 
     /**
      * Declares entries and lines.
@@ -119,12 +124,9 @@ public final class Labour {
                 sumWhere(work.inputsADriver, work.tasks.driver, work.drivers.key, work.tasks.axis));
         inputs =
                 y.line("inputs_cost_total", "Inputs", MONEY_A_YEAR, sumProduct(inputsOf, work.drivers.amount, drivers));
-        tasksPerKg = ofFruit(general.driver)
-                .times(wages.generalRate)
-                .plus(ofFruit(skilled.driver).times(wages.skilledRate))
-                .plus(ofFruit(family.driver).times(wages.familyRate))
-                .plus(ofFruit(inputsOf))
-                .counting(MONEY_A_KG);
+        byDriver = List.of(general.driver, skilled.driver, family.driver, inputsOf);
+        hour = wages.generalRate;
+        tasksPerKg = tasksOf(TaskDrivers.YIELD).counting(MONEY_A_KG);
         paidAndNot = new PaidWork(b, groups, wages, new PaidWork.Family(family.year, ofFamily));
     }
 
@@ -170,7 +172,20 @@ public final class Labour {
         return when(fruit.wageClass().is(named.wageClass), hours, none(hours.unit()));
     }
 
-    private Formula ofFruit(Line byDriver) {
-        return new Element(byDriver, drivers, drivers.indexOf(TaskDrivers.YIELD));
+    /**
+     * Work and inputs of the tasks that are counted by a driver, for one of it.
+     *
+     * @param driver a name of {@link TaskDrivers}
+     * @return money/(driver a)
+     */
+    public Formula tasksOf(String driver) {
+        List<Formula> each = byDriver.stream()
+                .<Formula>map(line -> new Element(line, drivers, drivers.indexOf(driver)))
+                .toList();
+        return each.get(0)
+                .times(wages.generalRate)
+                .plus(each.get(1).times(wages.skilledRate))
+                .plus(each.get(2).times(wages.familyRate))
+                .plus(each.get(3));
     }
 }
