@@ -48,7 +48,7 @@ final class MulchWords {
         s.textLine(
                 "mulch_sentence",
                 "What mulch film earns",
-                when(laid, joined(earns, from), text("No part is counted by mulch_metres: no mulch film is laid.")));
+                when(laid, joined(earns, from), text("No part is counted by metres of mulch film: none is laid.")));
         s.textLine(
                 "mulch_doubt",
                 "What it earns over the usual range of soiled fruit",

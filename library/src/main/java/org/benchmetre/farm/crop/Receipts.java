@@ -78,7 +78,7 @@ public final class Receipts {
         moved = overflow.at("", "", picking.byMonth);
         WorthOfKg worth = new WorthOfKg(b, selling, sales, pattern, moved.money(), picking);
         further = new FurtherKg(b, selling, worth, overflow, moved, picking);
-        new OverflowWords(b, c, moved.over());
+        new OverflowWords(b, c, moved.over(), pattern.months);
         priceLevel = selling.priceLevel;
         pricePerKg = worth.price;
         perKg = worth.costs;

@@ -91,7 +91,7 @@ class MulchFilmTest {
     @Test
     void withoutAPartThereIsNothingToCompare() {
         Figures f = Figures.of(Sample.containerHouse());
-        assertThat(f.text("mulch_sentence")).isEqualTo("No part is counted by mulch_metres: no mulch film is laid.");
+        assertThat(f.text("mulch_sentence")).isEqualTo("No part is counted by metres of mulch film: none is laid.");
         for (String box : new String[] {"added_returns", "reduced_costs", "reduced_returns", "added_costs", "net"}) {
             assertThat(f.number("mulch_" + box)).isZero();
         }

@@ -46,6 +46,7 @@ class OverflowTest {
         assertThat(f.number("passed_on_1", "apr")).isCloseTo(14, NEAR);
         assertThat(f.number("passed_on_1", "feb")).isZero();
         assertThat(f.number("channel_kg", "wholesale")).isCloseTo(0.4 * 1300 - 28, NEAR);
+        assertThat(f.number("channel_passed_on", "wholesale")).isCloseTo(28, NEAR);
         assertThat(f.number("channel_kg", "direct")).isCloseTo(0.6 * 1300 + 28, NEAR);
         double direct = 13.5 * 0.95;
         double march = 8.2 * 0.98;
@@ -68,7 +69,7 @@ class OverflowTest {
         assertThat(one.number("receipts_total") - f.number("receipts_total")).isCloseTo(10 * 13.5 * 0.95, NEAR);
         assertThat(f.number("fruit_unsold") - one.number("fruit_unsold")).isCloseTo(10 - 10 * 0.05, NEAR);
         assertThat(new Watch(f).remarks().toString())
-                .contains("(Wholesale, mar)")
+                .contains("Channels are full in some months.", "(Wholesale, mar)")
                 .contains("14.0 kg is more than it takes and goes on to Direct to eaters.")
                 .contains("(Direct to eaters, apr)")
                 .contains("5.0 kg is more than it takes and is not sold");
