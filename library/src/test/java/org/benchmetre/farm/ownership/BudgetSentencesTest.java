@@ -45,7 +45,7 @@ class BudgetSentencesTest {
                         "Break-even over costs as listed: 9.77 USD/kg (4.43 USD/lb); or 1,021 g (2.25 lb) a plant and crop.");
         assertThat(with().text("budget_break_even_operating"))
                 .isEqualTo(
-                        "Break-even over operating costs: 8.53 USD/kg (3.87 USD/lb); or 855 g (1.88 lb) a plant and crop.");
+                        "Break-even over operating costs: 8.58 USD/kg (3.89 USD/lb); or 861 g (1.90 lb) a plant and crop.");
     }
 
     @ParameterizedTest
