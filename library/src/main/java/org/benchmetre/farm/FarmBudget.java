@@ -27,6 +27,9 @@ import org.benchmetre.farm.energy.Fuel;
 import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
+import org.benchmetre.farm.energy.InsideTemperature;
+import org.benchmetre.farm.energy.MadeUpByHeat;
+import org.benchmetre.farm.energy.SetPoints;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
@@ -283,8 +286,7 @@ public final class FarmBudget {
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
                 running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
-        SeasonCash season =
-                new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
+        SeasonCash season = new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
         new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
@@ -300,12 +302,15 @@ public final class FarmBudget {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
         Climate climate = new Climate(b, entries, months);
+        SetPoints set = new SetPoints(b, entries, climate);
         Fuel fuel = new Fuel(b, entries);
         new DesignNight(b, entries, loss, climate, fuel);
-        Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
+        MadeUpByHeat made = new MadeUpByHeat(b, entries, loss, climate, set, house.houseArea);
+        InsideTemperature inside = new InsideTemperature(b, entries, made);
+        Heating heating = new Heating(b, entries.profile(), loss, made, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
-        return new HouseEnergy(cost, heating, electricity);
+        return new HouseEnergy(cost, heating, electricity, inside);
     }
 
     private static String firstKey(Axis axis) {

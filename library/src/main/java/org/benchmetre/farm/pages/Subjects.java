@@ -72,6 +72,8 @@ final class Subjects {
                     "fuel_name",
                     "design_temperature",
                     "solar_transmission",
+                    "temperature_spread",
+                    "vent_set",
                     "fan_power",
                     "heating_use",
                     "electricity_price"),
