@@ -2,6 +2,8 @@ package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
@@ -16,8 +18,11 @@ import org.benchmetre.farm.crop.Crop;
 import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.CropStands;
 import org.benchmetre.farm.crop.CropYear;
+import org.benchmetre.farm.crop.FirstFruit;
 import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.crop.Indoors;
 import org.benchmetre.farm.crop.PlantStock;
+import org.benchmetre.farm.crop.RipeByHeat;
 import org.benchmetre.farm.energy.Climate;
 import org.benchmetre.farm.energy.DesignNight;
 import org.benchmetre.farm.energy.Electricity;
@@ -83,20 +88,21 @@ import org.benchmetre.farm.whole.AnswerSentences;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
+import org.benchmetre.scenario.WordChoice;
 
 /** Puts the sections together into one budget. */
 public final class FarmBudget {
 
     private static final String USUAL_CROP = "strawberry";
 
+    private static final List<WordChoice> CHOICES = Stream.concat(
+                    Stream.of(RipeByHeat.WORDS),
+                    LeverList.CHOICES.stream().map(choice -> choice.without(RipeByHeat.MOVED)))
+            .toList();
+
     /** Reads scenarios of a farm. */
     public static final ScenarioReader READER = new ScenarioReader(
-            FarmTables.FORMS,
-            FarmBudget::of,
-            FarmTable.MATERIALS.file(),
-            USUAL_CROP,
-            CropProfile::exists,
-            LeverList.CHOICES);
+            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists, CHOICES);
 
     private FarmBudget() {}
 
@@ -165,13 +171,15 @@ public final class FarmBudget {
         FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
+        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
+        InsideTemperature inside = energy.inside();
         Crop crop = new Crop(
                 b,
                 entries,
                 months,
                 planting,
-                grown,
-                stands,
+                new FirstFruit(
+                        b, entries, months, grown, stands, new Indoors(inside.night, inside.mean, inside.unknown)),
                 fruit -> first.ofWay(clogging.fruitLost(
                         new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost),
                         fruit,
@@ -187,7 +195,6 @@ public final class FarmBudget {
         MovesWithYield moves = new MovesWithYield(
                 b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
-        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
@@ -293,7 +300,7 @@ public final class FarmBudget {
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
         new OrderWords(b, takeOff, grown, first.order, flow.startUp);
-        LeverList levers = new LeverList(b, entries);
+        LeverList levers = new LeverList(b, entries, name -> !RipeByHeat.moves(b, name));
         new WhatIfTables(b, levers, page.aboveTotalPerArea)
                 .first(crop.fruitEntry, crop.priceLevel, harvest.planned, harvest.pricePerKg);
         new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));

@@ -1,5 +1,6 @@
 package org.benchmetre.farm.energy;
 
+import static org.benchmetre.budget.Formulas.countPositive;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.lesser;
@@ -8,6 +9,7 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.farm.energy.EnergyUnits.CELSIUS;
 import static org.benchmetre.farm.energy.EnergyUnits.HOURS_A_DAY;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -42,6 +44,9 @@ public final class InsideTemperature {
     /** Mean of day and night, degC, by month; a text where there is no climate. */
     public final Line mean;
 
+    /** Months without a climate, a count. */
+    public final Line unknown;
+
     private final Climate climate;
 
     /**
@@ -73,6 +78,12 @@ public final class InsideTemperature {
                 BALANCE);
         Formula hours = part(day, climate.light).plus(part(night, heat.dark)).over(number(24, HOURS_A_DAY));
         mean = s.line("inside_mean", "Inside, mean", CELSIUS, known(hours), "by hours of light and of dark");
+        unknown = single.line(
+                "months_without_temperature",
+                "Months without a climate",
+                ONE,
+                number(12, ONE).minus(countPositive(climate.light, climate.months.axis)),
+                "twelve months less those with hours of light");
         Line most = single.line(
                 "day_held_most", "Warmest set point by day", CELSIUS, greatest(heat.set.byDay, climate.months.axis));
         single.warning(

@@ -46,6 +46,7 @@ final class CalendarPage {
                 .right(
                         CASH,
                         cash(budget),
+                        firstFruit(budget),
                         new FixedWords("", "Before loans and tax. Worn parts: see the plan's years.", Tone.FAINT),
                         chart(
                                 budget,
@@ -93,6 +94,16 @@ final class CalendarPage {
                 Column.of("Cash so far", budget.line("season_cash_so_far")));
         return table.rows(
                 Placed.with(table.rows(), TableRow.single("Total", total).total()));
+    }
+
+    private static Table firstFruit(Budget budget) {
+        Line crop = budget.line("crop_label");
+        return Table.of(
+                "First ripe fruit, by the warmth of the house",
+                crop.axes().get(0),
+                Column.of("Crop", crop),
+                Column.of("Planted", budget.line("crop_planting")),
+                Column.of("First", budget.line("crop_first_fruit")));
     }
 
     private static FigureList cash(Budget budget) {

@@ -36,6 +36,7 @@ final class Subjects {
                     "crops_per_year",
                     "yield_per_plant",
                     "first_grade_share",
+                    "fruit_mean_least",
                     "bent_root_loss",
                     "raising_density"),
             new Subject(

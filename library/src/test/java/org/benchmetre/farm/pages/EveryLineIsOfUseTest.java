@@ -121,6 +121,7 @@ class EveryLineIsOfUseTest {
                     "heat_energy_per_area",
                     "night_heat_compared",
                     "gas_compared",
+                    "flower_to_ripe_days",
                     "fruit_grown_per_area",
                     "space_rate",
                     "space_rate_per_metre",
