@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.run.Explanation;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.Sample;
 import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.SettingSyntaxException;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class BenchmetreTest {
 
-    private static final Path SAMPLE = Path.of("..", "samples", "trough-house");
+    private static final Path SAMPLE = Sample.TROUGH_HOUSE;
 
     @TempDir
     Path folder;
@@ -205,7 +206,7 @@ class BenchmetreTest {
         assertThat(with("bench_length=0.5", "material_price_year[tape]=2000").doubts())
                 .extracting(doubt -> doubt.message())
                 .containsExactly(
-                        "setting bench_length=0.5, bench_length: Length of one bench is 0.5 m, usually from 5 to 60 m"
+                        "setting bench_length=0.5, bench_length: Length of one bench is 0.5 m, usually from 5 to 120 m"
                                 + " (invented for the demo).",
                         "setting material_price_year[tape]=2000, material_price_year[tape]: the price is of 2000 and the"
                                 + " plan of 2026; no price is indexed.");

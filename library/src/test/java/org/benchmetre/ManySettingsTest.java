@@ -7,11 +7,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.benchmetre.farm.Sample;
 import org.junit.jupiter.api.Test;
 
 class ManySettingsTest {
 
-    private static final Path SAMPLE = Path.of("..", "samples", "trough-house");
+    private static final Path SAMPLE = Sample.TROUGH_HOUSE;
 
     private static final int COUNT = 10_000;
 

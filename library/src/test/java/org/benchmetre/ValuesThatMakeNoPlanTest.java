@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.benchmetre.farm.Sample;
 import org.benchmetre.scenario.Fault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Values that no season, rate or calendar has are refused with the bounds they broke; the bounds themselves are taken. */
 class ValuesThatMakeNoPlanTest {
 
-    private static final Path SAMPLE = Path.of("..", "samples", "trough-house");
+    private static final Path SAMPLE = Sample.TROUGH_HOUSE;
 
     @ParameterizedTest
     @CsvSource({

@@ -12,7 +12,14 @@ import java.util.stream.Stream;
 /** One run of the command, as a user sees it. */
 record Ran(int exit, String out, String err) {
 
-    static final Path SAMPLE = Path.of("..", "samples", "trough-house");
+    private static final Path HOUSES =
+            Path.of("..", "library", "src", "test", "resources", "org", "benchmetre", "houses");
+
+    /** A plain house of the tests, on which what a test quotes rests. */
+    static final Path SAMPLE = HOUSES.resolve("trough-house");
+
+    /** Another one. */
+    static final Path CONTAINERS = HOUSES.resolve("container-house");
 
     static Ran with(Object... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();

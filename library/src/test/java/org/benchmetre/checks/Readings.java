@@ -39,6 +39,7 @@ final class Readings {
             case "pump_power" -> WaterChecks.power(sample, inputs, unit);
             case "ion_mass", "salt_rate" -> ofFeed(sample, reads, inputs.split("; of="));
             case "no_outlet_left" -> figures(sample, inputs).number("way_no_outlet_left", "emitter");
+            case "season_index" -> SeasonPrices.index(inputs.split("; ")[0], inputs.split("; ")[1]);
             case "partial_budget" -> FourBoxes.figures(inputs, unit).number("partial_net");
             case "npv" -> Flows.of(inputs).figures().number("the_answer");
             case "irr" -> in(unit, Flows.of(inputs).figures(), "the_answer");

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import org.benchmetre.Benchmetre;
 import org.benchmetre.ScenarioException;
+import org.benchmetre.farm.Sample;
 
 /** The sample houses, compared. */
 final class Sampled {
 
-    static final Path TROUGHS = Path.of("..", "samples", "trough-house");
-    static final Path CONTAINERS = Path.of("..", "samples", "container-house");
+    static final Path TROUGHS = Sample.TROUGH_HOUSE;
+    static final Path CONTAINERS = Sample.CONTAINER_HOUSE;
 
     private Sampled() {}
 

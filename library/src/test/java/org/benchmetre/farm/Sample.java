@@ -17,14 +17,27 @@ import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.ScenarioFolder;
 import org.benchmetre.scenario.ScenarioReader;
 
-/** The sample scenarios, for tests, and a short way to change their single entries. */
+/**
+ * The two plain houses of the tests, one with troughs and one with containers, and a short way to change their single entries. What a
+ * test works out by hand rests on them, so that the samples which a reader gets may be made richer without it.
+ */
 public final class Sample {
 
+    private static final Path HOUSES =
+            Path.of("..", "library", "src", "test", "resources", "org", "benchmetre", "houses");
+
     /** Folder of the trough house. */
-    public static final Path TROUGH_HOUSE = Path.of("..", "samples", "trough-house");
+    public static final Path TROUGH_HOUSE = HOUSES.resolve("trough-house");
 
     /** Folder of the container house. */
-    public static final Path CONTAINER_HOUSE = Path.of("..", "samples", "container-house");
+    public static final Path CONTAINER_HOUSE = HOUSES.resolve("container-house");
+
+    /** Folder of the starter. */
+    public static final Path STARTER = Path.of("..", "templates", "starter");
+
+    /** Folders of what a reader gets: the samples and the starter. */
+    public static final List<Path> GIVEN =
+            List.of(Path.of("..", "samples", "trough-house"), Path.of("..", "samples", "container-house"), STARTER);
 
     /**
      * Read once and shared, since a budget does not change. A mutation run asks for {@code fresh} ones: a mutant in the code that

@@ -6,13 +6,14 @@ import java.nio.file.Path;
 import org.benchmetre.Benchmetre;
 import org.benchmetre.Plan;
 import org.benchmetre.ScenarioException;
+import org.benchmetre.farm.Sample;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class EvidenceCountTest {
 
-    private static final Path SAMPLE = Path.of("..", "samples", "trough-house");
+    private static final Path SAMPLE = Sample.TROUGH_HOUSE;
 
     @ParameterizedTest
     @CsvSource(

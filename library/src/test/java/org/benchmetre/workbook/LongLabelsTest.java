@@ -14,13 +14,14 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.FormulaText;
 import org.benchmetre.budget.Line;
+import org.benchmetre.farm.Sample;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The limits on texts keep cells and formulas within what spreadsheet programs take. */
 class LongLabelsTest {
 
-    private static final Path SAMPLE = Path.of("..", "samples", "trough-house");
+    private static final Path SAMPLE = Sample.TROUGH_HOUSE;
 
     /** The longest formula of the common spreadsheet programs. */
     private static final int LONGEST_FORMULA = 8_192;

@@ -3,6 +3,7 @@ package org.benchmetre.workbook;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,16 +35,17 @@ record OpenedBook(String name, Written written, XSSFWorkbook workbook) {
 
     private static final Map<String, OpenedBook> OPENED = new ConcurrentHashMap<>();
 
-    /** Both samples and the starter on A4. */
+    /** The samples and the starter on A4. */
     static List<OpenedBook> all() throws IOException, ScenarioException {
-        return List.of(
-                of(Sample.TROUGH_HOUSE, Paper.A4),
-                of(Sample.CONTAINER_HOUSE, Paper.A4),
-                of(Path.of("..", "templates", "starter"), Paper.A4));
+        List<OpenedBook> all = new ArrayList<>();
+        for (Path scenario : Sample.GIVEN) {
+            all.add(of(scenario, Paper.A4));
+        }
+        return all;
     }
 
     static OpenedBook of(Path scenario, Paper paper) throws IOException, ScenarioException {
-        String name = scenario.getFileName() + ", " + paper;
+        String name = scenario + ", " + paper;
         OpenedBook known = OPENED.get(name);
         if (known == null) {
             Budget budget = Benchmetre.read(scenario).budget();

@@ -6,6 +6,7 @@ import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
@@ -18,6 +19,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
@@ -78,6 +80,7 @@ public final class Crops {
 
     final CropRows rows;
     private final PlantStock kinds;
+    private final Line times;
 
     /**
      * Declares entries and lines.
@@ -89,6 +92,7 @@ public final class Crops {
     Crops(BudgetBuilder b, Months months, CropRows.Plan plan) {
         rows = CropRows.of(b, months, plan);
         kinds = plan.stock();
+        times = plan.growth().cropsPerYear;
         axis = rows.axis;
         key = rows.key;
         label = rows.label;
@@ -97,7 +101,6 @@ public final class Crops {
         plantingNumber = rows.plantingNumber;
         clearOutNumber = rows.clearOutNumber;
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CROPS);
-        Line times = plan.growth().cropsPerYear;
         planting = s.textLine("crop_planting", "Planted", nameOf(plan.year(), plantingNumber));
         clearOut = s.textLine("crop_cleared", "Cleared", nameOf(plan.year(), clearOutNumber));
         perYear = s.line(
@@ -152,6 +155,33 @@ public final class Crops {
                 ONE,
                 rows.whereFilled(when(isLast, rows.benchShare, none(ONE))));
         clearings = s.line("crop_clearings", "Cleared out, a year", TIMES, eachLife(cleared));
+        if (FarmTable.CROPS.hasRows(b.structure())) {
+            watch(b, before, crops, here);
+        }
+    }
+
+    /** Plants that stay, but for a crop that cannot have them. */
+    private void watch(BudgetBuilder b, Line before, Line crops, Line inUse) {
+        ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CROPS);
+        Formula sameStock = lookup(stock, key, before).is(stock);
+        s.warning(
+                "crop_plants_of_warning",
+                "On the plants of",
+                and(before.isFilled(), or(before.is(key), not(sameStock))),
+                "The plants of the crop before can stay only for another crop of the same plant stock: change plants_of or stock.");
+        Line staying = b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
+                .line(
+                        "stock_crops_in_turn",
+                        "Crops that one setting of plants bears in a turn",
+                        ONE,
+                        when(kinds.key.isFilled(), crops.over(times), none(ONE)),
+                        "plain counting");
+        b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
+                .warning(
+                        "stock_stays_warning",
+                        "Plants that stay",
+                        and(inUse.isPositive(), kinds.lifeUnit.is("crop"), staying.exceeds(kinds.life)),
+                        "These plants stay for more crops than they live: raise life in plant_stock.csv, or leave plants_of blank.");
     }
 
     /** Benches over the life of what stands on them. */

@@ -160,6 +160,20 @@ public final class FruitWarmth {
                 "Months with fruit before plants can have it",
                 year.turned(share).isPositive());
         Line all = s.line("crop_early_share", "Fruit before plants can have it", ONE, sum(share, pattern.months));
+        Line heat = s.textLine(
+                "crop_heat_told",
+                "Heat to first fruit, in words",
+                when(
+                        crops.key.isFilled(),
+                        joined(
+                                shown(first.need, 0),
+                                text(" degree-days above "),
+                                shown(first.base, 1),
+                                text(" °C ("),
+                                first.source,
+                                text(")")),
+                        text("")));
+        Formula since = when(first.isNever(), text(" within a year"), joined(text(" before "), first.month));
         s.warning(
                 "crop_early_warning",
                 "Fruit before plants can have it",
@@ -169,17 +183,11 @@ public final class FruitWarmth {
                         names,
                         text(", but plants set in "),
                         crops.planting,
-                        when(
-                                first.isNever(),
-                                text(" have none within a year"),
-                                joined(text(" have none before "), first.month)),
+                        text(" have none"),
+                        since,
                         text(" as warm as the house is: they take "),
-                        shown(first.need, 0),
-                        text(" degree-days above "),
-                        shown(first.base, 1),
-                        text(" °C ("),
-                        first.source,
-                        text("). Plant earlier, heat more, or leave those months without fruit.")));
+                        heat,
+                        text(". Plant earlier, heat more, or leave those months without fruit.")));
         return all;
     }
 
@@ -233,7 +241,7 @@ public final class FruitWarmth {
                         names,
                         text(" comes from flowers of the month before, which is warmer than "),
                         shown(limit, 0),
-                        text(" °C on the mean: above that these plants flower by the length of the day alone ("),
+                        text(" °C on the mean: above that these plants go by the length of the day ("),
                         lookup(types.limitSource, types.key, crops.plantType),
                         text("). Cool or shade, or count on less fruit.")));
     }
@@ -258,6 +266,13 @@ public final class FruitWarmth {
                 "frost_fruit_names",
                 "Months with fruit and frost",
                 calendar.of(months, "frost_fruit_months", "Months with fruit and frost", isFrost));
+        Line told = single.textLine(
+                "blossom_frost_told",
+                "What frost does to open blossom",
+                joined(
+                        text(": open blossom is hurt, and considerably below "),
+                        shown(lost, 1),
+                        text(" °C (" + some.source() + "). ")));
         single.warning(
                 "frost_fruit_warning",
                 "Blossom and frost",
@@ -267,9 +282,8 @@ public final class FruitWarmth {
                         names,
                         text(" are below "),
                         shown(hurt, 1),
-                        text(" °C inside on the mean: open blossom is hurt, and considerably below "),
-                        shown(lost, 1),
-                        text(" °C (" + some.source()
-                                + "). Keep the house free of frost, or leave those months without fruit.")));
+                        text(" °C inside on the mean"),
+                        told,
+                        text("Keep the house free of frost, or leave those months without fruit.")));
     }
 }

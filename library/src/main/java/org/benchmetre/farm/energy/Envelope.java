@@ -72,7 +72,7 @@ public final class Envelope {
         rule = entries.add(
                 entered.textEntry("envelope_areas", "Areas of the house").oneOf(List.of(FROM_HOUSE, MEASURED)));
         Line eave = entries.add(
-                entered.entry("eave_height", "Height of the side walls", METRE).above(0, 20));
+                entered.entry("eave_height", "Height of the side walls", METRE).from(0, 20));
         Line pitch = entries.add(entered.entry("roof_pitch", "Pitch of the roof, rise over run", ONE)
                 .from(0, 3));
         Line spans = entries.add(entered.entry("span_count", "Spans side by side", ONE)

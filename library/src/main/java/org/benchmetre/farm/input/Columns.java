@@ -38,6 +38,9 @@ public final class Columns {
     /** Bounds of prices of one unit. */
     public static final Bounds PRICE = new Bounds(0, true, HIGHEST_PRICE, false);
 
+    /** Bounds of prices of a part: a house that is one part costs tens of millions of yen. */
+    public static final Bounds PRICE_OF_A_PART = new Bounds(0, true, 1000 * HIGHEST_PRICE, false);
+
     /** Bounds of lives, packs and the like. */
     public static final Bounds POSITIVE = new Bounds(0, false, Double.POSITIVE_INFINITY, false);
     /** Bounds of calendar years. */
@@ -273,7 +276,22 @@ public final class Columns {
      * @return the line
      */
     public Line prices(String column, String id, String label, Unit unit, Meaning meaning) {
-        return bounded(column, id, label, unit, PRICE)
+        return prices(column, id, label, unit, PRICE, meaning);
+    }
+
+    /**
+     * The same with bounds of its own.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param unit unit of the column
+     * @param bounds what a price may be
+     * @param meaning the entries that hold its year and its source
+     * @return the line
+     */
+    public Line prices(String column, String id, String label, Unit unit, Bounds bounds, Meaning meaning) {
+        return bounded(column, id, label, unit, bounds)
                 .meaning(meaning)
                 .whenBlank(Blank.REFUSED)
                 .given(List.of());

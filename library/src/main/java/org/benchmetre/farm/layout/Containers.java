@@ -1,6 +1,9 @@
 package org.benchmetre.farm.layout;
 
+import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -47,7 +50,7 @@ public final class Containers {
                 .from(1, 20)
                 .whole());
         volume = entries.add(s.entry("container_volume", "Substrate in a container", Unit.parse("L/container"))
-                .above(0, 1000));
+                .from(0, 1000));
         plants = entries.add(s.entry("container_plants", "Plants in a container", Unit.parse("plant/container"))
                 .from(1, 1000)
                 .whole());
@@ -69,6 +72,11 @@ public final class Containers {
     /** Plants on a bench: those of its containers, or those of the trough. */
     Formula plantsOr(Formula inTrough) {
         return when(pitch.isPositive(), perBench.times(plants), inTrough);
+    }
+
+    /** Whether something holds substrate: the containers, or the trough. */
+    Formula holdsOr(Formula inTrough) {
+        return or(and(pitch.isPositive(), volume.isPositive()), and(not(pitch.isPositive()), inTrough));
     }
 
     /** Substrate per metre of bench: that of its containers, or that of the trough. */

@@ -19,7 +19,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * House and benches: how many, how long, how much floor. Bench metres are count times length; the floor is length times width.
- * Plain geometry.
+ * A bench is a row of whatever carries plants; a row of hanging pots has no width. Plain geometry.
  */
 public final class House {
 
@@ -59,7 +59,7 @@ public final class House {
         Line margin = entries.add(s.entry("end_margin", "Free length at each end of a bench", METRE)
                 .from(0, 5));
         Line benchWidth =
-                entries.add(s.entry("bench_width", "Width of one bench", METRE).above(0, 10));
+                entries.add(s.entry("bench_width", "Width of one bench", METRE).from(0, 10));
         length = entries.add(
                 s.entry("house_length", "Length of the house", METRE).above(0, 2000));
         width = entries.add(s.entry("house_width", "Width of the house", METRE).above(0, 1000));

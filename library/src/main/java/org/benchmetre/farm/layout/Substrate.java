@@ -71,8 +71,8 @@ public final class Substrate {
                 "all_parts_warning",
                 "Parts of the blend",
                 and(looseVolume.isPositive(), not(all.isPositive())),
-                "The root zone holds substrate and the blend has no parts, so none is bought: enter the parts, or a root zone of no "
-                        + "height where there is no substrate.");
+                "The root zone holds substrate and the blend has no parts, so none is bought: enter the parts, or a trough_depth of 0 "
+                        + "where there is no substrate.");
         coir = volume(s, "coir_volume", "Coir, loose volume", coirParts, all);
         peat = volume(s, "peat_volume", "Peat, loose volume", peatParts, all);
         perlite = volume(s, "perlite_volume", "Perlite, loose volume", perliteParts, all);

@@ -4,6 +4,7 @@ import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.LITRE;
 import static org.benchmetre.farm.input.TradeUnits.METRE;
@@ -23,7 +24,8 @@ import org.benchmetre.farm.profile.Fact;
 /**
  * Trough section. The sides slope evenly from bottom to top width; the root zone lies between the air-gap grid below and the
  * freeboard above, so it is a trapezoid: half the sum of its two widths times its height. Plain geometry. The mulch film covers
- * the top width and both laps and is cut from a stock width in whole strips.
+ * the top width and both laps and is cut from a stock width in whole strips. A trough without depth is a bare gutter, which holds no
+ * substrate.
  */
 public final class Trough {
 
@@ -47,17 +49,17 @@ public final class Trough {
      */
     public Trough(BudgetBuilder b, FarmEntries entries, House house, Containers containers, Planting planting) {
         ScheduleBuilder s = b.schedule(Sheets.ENTRIES, "Trough section and mulch");
-        Line top = width(entries, s, "trough_top_width", "Top width inside");
-        Line bottom = width(entries, s, "trough_bottom_width", "Bottom width inside");
-        Line depth = width(entries, s, "trough_depth", "Depth inside");
-        Line freeboard = free(entries, s, "trough_freeboard", "Freeboard above the substrate");
-        Line gap = free(entries, s, "air_gap", "Air gap under the grid");
+        Line top = size(entries, s, "trough_top_width", "Top width inside");
+        Line bottom = size(entries, s, "trough_bottom_width", "Bottom width inside");
+        Line depth = size(entries, s, "trough_depth", "Depth inside");
+        Line freeboard = size(entries, s, "trough_freeboard", "Freeboard above the substrate");
+        Line gap = size(entries, s, "air_gap", "Air gap under the grid");
         Line height = s.line(
                 "root_zone_height",
                 "Height of the root zone",
                 MILLIMETRE,
                 greater(depth.minus(freeboard).minus(gap), none(MILLIMETRE)));
-        Formula slope = top.minus(bottom).over(depth);
+        Formula slope = when(depth.isPositive(), top.minus(bottom).over(depth), none(ONE));
         Line section = s.line(
                 "root_zone_section",
                 "Section of the root zone",
@@ -82,14 +84,17 @@ public final class Trough {
                 known.source());
         Line least = s.line(
                 "litres_per_plant_least",
-                "Least substrate per plant that is usual",
+                "Least substrate per plant that is usual, 0 where none is held",
                 litres,
-                number(known.in(litres), litres),
+                when(
+                        and(planted, containers.holdsOr(depth.isPositive())),
+                        number(known.in(litres), litres),
+                        none(litres)),
                 known.source());
         s.warning(
                 "litres_per_plant_warning",
                 "Substrate for each plant",
-                and(planted, least.exceeds(each)),
+                least.exceeds(each),
                 "A plant has less than " + Numbers.shown(known.in(litres)) + " L, the least that is usual ("
                         + known.source() + "): plant wider, or take a larger section.");
         substrateVolume =
@@ -98,11 +103,7 @@ public final class Trough {
         mulchMetres = mulch(entries, s, house, top);
     }
 
-    private static Line width(FarmEntries entries, ScheduleBuilder s, String id, String label) {
-        return entries.add(s.entry(id, label, MILLIMETRE).above(0, ROOM));
-    }
-
-    private static Line free(FarmEntries entries, ScheduleBuilder s, String id, String label) {
+    private static Line size(FarmEntries entries, ScheduleBuilder s, String id, String label) {
         return entries.add(s.entry(id, label, MILLIMETRE).from(0, ROOM));
     }
 
@@ -132,7 +133,7 @@ public final class Trough {
                 "mulch_strips",
                 "Mulch film, strips from one width",
                 ONE,
-                greater(stock.over(cut).wholeDown(), number(1, ONE)),
+                when(cut.isPositive(), greater(stock.over(cut).wholeDown(), one()), one()),
                 "whole strips; a strip wider than the stock takes one whole width and is to be pieced");
         s.warning(
                 "mulch_width_warning",
