@@ -162,6 +162,16 @@ public final class Formulas {
     }
 
     /**
+     * Natural exponential: {@code EXP(x)}. Of what may be large hand in the negative, which no program takes for an error.
+     *
+     * @param exponent a plain number
+     * @return e to that power
+     */
+    public static Formula exponential(Formula exponent) {
+        return Call.of(Function.EXP, exponent);
+    }
+
+    /**
      * Yearly amount that recovers a cost over its life with interest, less what its salvage is worth then: cost r/(1-q) less
      * salvage r q/(1-q) with q = (1+r)^-n. American Agricultural Economics Association, Commodity Costs and Returns Estimation
      * Handbook, 2000, chapter on capital recovery; any text of engineering economy.

@@ -2,6 +2,8 @@ package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
@@ -17,9 +19,12 @@ import org.benchmetre.farm.crop.Crop;
 import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.CropStands;
 import org.benchmetre.farm.crop.CropYear;
+import org.benchmetre.farm.crop.FirstFruit;
 import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.crop.Indoors;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.crop.PlantStock;
+import org.benchmetre.farm.crop.RipeByHeat;
 import org.benchmetre.farm.energy.Climate;
 import org.benchmetre.farm.energy.DesignNight;
 import org.benchmetre.farm.energy.Electricity;
@@ -29,6 +34,9 @@ import org.benchmetre.farm.energy.Fuel;
 import org.benchmetre.farm.energy.HeatLoss;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
+import org.benchmetre.farm.energy.InsideTemperature;
+import org.benchmetre.farm.energy.MadeUpByHeat;
+import org.benchmetre.farm.energy.SetPoints;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
@@ -87,20 +95,21 @@ import org.benchmetre.farm.whole.AnswerSentences;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
+import org.benchmetre.scenario.WordChoice;
 
 /** Puts the sections together into one budget. */
 public final class FarmBudget {
 
     private static final String USUAL_CROP = "strawberry";
 
+    private static final List<WordChoice> CHOICES = Stream.concat(
+                    Stream.of(RipeByHeat.WORDS),
+                    LeverList.CHOICES.stream().map(choice -> choice.without(RipeByHeat.MOVED)))
+            .toList();
+
     /** Reads scenarios of a farm. */
     public static final ScenarioReader READER = new ScenarioReader(
-            FarmTables.FORMS,
-            FarmBudget::of,
-            FarmTable.MATERIALS.file(),
-            USUAL_CROP,
-            CropProfile::exists,
-            LeverList.CHOICES);
+            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists, CHOICES);
 
     private FarmBudget() {}
 
@@ -171,13 +180,15 @@ public final class FarmBudget {
         FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(b, entries, hydraulics, wage);
+        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
+        InsideTemperature inside = energy.inside();
         Crop crop = new Crop(
                 b,
                 entries,
                 months,
                 planting,
-                grown,
-                stands,
+                new FirstFruit(
+                        b, entries, months, grown, stands, new Indoors(inside.night, inside.mean, inside.unknown)),
                 fruit -> first.ofWay(clogging.fruitLost(
                         new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost),
                         fruit,
@@ -202,7 +213,6 @@ public final class FarmBudget {
                                 .plus(first.ofWay(clogging.dry().killed).times(clogging.dry().replantHours)),
                         new ChangingParts(b, materials, takeOff, owned.life).hours),
                 operations.plantingShare);
-        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running =
@@ -321,11 +331,11 @@ public final class FarmBudget {
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plants.life),
                 running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
-        SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy.heating().heat);
+        SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
         new OrderWords(b, takeOff, grown, first.order, flow.startUp);
-        LeverList levers = new LeverList(b, entries);
+        LeverList levers = new LeverList(b, entries, name -> !RipeByHeat.moves(b, name));
         new WhatIfTables(b, levers, page.aboveTotalPerArea)
                 .first(crop.fruitEntry, crop.priceLevel, harvest.planned, harvest.pricePerKg);
         new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));
@@ -337,12 +347,15 @@ public final class FarmBudget {
         Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
         HeatLoss loss = new HeatLoss(b, entries, skin);
         Climate climate = new Climate(b, entries, months);
+        SetPoints set = new SetPoints(b, entries, climate);
         Fuel fuel = new Fuel(b, entries);
         new DesignNight(b, entries, loss, climate, fuel);
-        Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
+        MadeUpByHeat made = new MadeUpByHeat(b, entries, loss, climate, set, house.houseArea);
+        InsideTemperature inside = new InsideTemperature(b, entries, made);
+        Heating heating = new Heating(b, entries.profile(), loss, made, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
-        return new HouseEnergy(cost, heating, electricity);
+        return new HouseEnergy(cost, heating, electricity, inside);
     }
 
     private static String firstKey(Axis axis) {

@@ -159,6 +159,7 @@ class EnergyLawsTest {
         warm = Energy.with(warm, "night_temperature", month -> 24);
         warm = Energy.with(warm, "day_set", month -> 20);
         warm = Energy.with(warm, "night_set", month -> 12);
+        warm = Sample.with(warm, "temperature_spread=0 K", "house_regime=own");
         Figures f = Figures.of(warm);
         assertThat(f.troubles()).isEmpty();
         assertThat(Energy.months(f, "heat_energy")).containsOnly(0);

@@ -34,6 +34,8 @@ class ExplainedToEntriesTest {
             "acid_protons",
             "fuel_table_heat",
             "plant_type_share",
+            "regime_day_set",
+            "regime_night_set",
             "driver_amount[one]",
             "task_driver_amount[one]");
 
@@ -97,7 +99,7 @@ class ExplainedToEntriesTest {
         }
     }
 
-    /** A number that reads no figure is the calendar, chemistry, the heat of a fuel, or the one thing that is counted once. */
+    /** A number that reads no figure is the calendar, chemistry, the heat of a fuel, a regime, or the one thing that is counted once. */
     private static void onlyFixedFiguresReadNothing(Budget sample, Line line) {
         Deque<CellRef> open = new ArrayDeque<>(List.of(new CellRef(line, 0)));
         Set<CellRef> seen = new HashSet<>(open);
@@ -109,7 +111,7 @@ class ExplainedToEntriesTest {
                 if (reads.isEmpty() && ref.line().kind() != Kind.TEXT) {
                     bare.add(ref.toString()
                             .replaceAll(
-                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat|plant_type_share)\\[.*",
+                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat|plant_type_share|regime_(day|night)_set)\\[.*",
                                     "$1"));
                 }
                 reads.stream().filter(seen::add).forEach(open::push);

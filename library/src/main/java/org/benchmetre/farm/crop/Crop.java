@@ -1,5 +1,6 @@
 package org.benchmetre.farm.crop;
 
+import java.util.Optional;
 import java.util.function.Function;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -37,8 +38,7 @@ public final class Crop {
      * @param entries gives entries their values
      * @param months the months
      * @param planting plants
-     * @param chosen the plants of the crops
-     * @param stands months in which each crop stands
+     * @param first first month with ripe fruit, and the crops
      * @param lostDry what dry plants lose in kg/a, given the line of marketable fruit before that
      */
     public Crop(
@@ -46,12 +46,13 @@ public final class Crop {
             FarmEntries entries,
             Months months,
             Planting planting,
-            CropPlants chosen,
-            CropStands stands,
+            FirstFruit first,
             Function<Line, Formula> lostDry) {
-        this.chosen = chosen;
-        yield = new Yield(b, entries, planting, chosen);
-        pattern = new MonthPattern(b, months, chosen, yield, stands);
+        chosen = first.grown;
+        Optional<RipeByHeat> heat = RipeByHeat.of(b, entries, months, first);
+        yield = new Yield(b, entries, planting, chosen, heat);
+        pattern = new MonthPattern(b, months, chosen, yield, first.stands, heat);
+        new FruitWarmth(b, entries, first, pattern);
         picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
         receipts = new Receipts(b, entries, months, pattern, picking);
         priceLevel = receipts.priceLevel;

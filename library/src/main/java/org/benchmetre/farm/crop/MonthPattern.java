@@ -29,7 +29,7 @@ import org.benchmetre.farm.input.Tables;
 /**
  * How fruit spreads over the months: shares that add up to one. A crop takes its own shares in {@code crops.csv}, else those of its plant
  * stock in {@code months.csv} (its own column {@code share_<stock>}, else the common column {@code share}), else what is usual for its
- * type of plant.
+ * type of plant. Where months of fruit are made from warmth, those of {@link RipeByHeat} go before all of them.
  */
 public final class MonthPattern {
 
@@ -50,6 +50,7 @@ public final class MonthPattern {
     private final CropPlants grown;
     private final Optional<Line> own;
     private final Optional<Line> weight;
+    private final boolean byHeat;
 
     /**
      * Declares entries and lines.
@@ -59,8 +60,16 @@ public final class MonthPattern {
      * @param grown the plants of the crops
      * @param yield fruit of each crop
      * @param stands months in which each crop stands
+     * @param heat shares made from warmth, where that is chosen
      */
-    public MonthPattern(BudgetBuilder b, Months months, CropPlants grown, Yield yield, CropStands stands) {
+    public MonthPattern(
+            BudgetBuilder b,
+            Months months,
+            CropPlants grown,
+            Yield yield,
+            CropStands stands,
+            Optional<RipeByHeat> heat) {
+        byHeat = heat.isPresent();
         this.months = months.axis;
         this.grown = grown;
         own = grown.crops().rows.monthShare;
@@ -82,7 +91,11 @@ public final class MonthPattern {
                 and(ofStock.isPositive(), or(ofStock.exceeds(one()), one().exceeds(ofStock))),
                 "The shares of the months do not add up to 1: change them until they do.");
         byCrop = b.schedule(Sheets.CROP, "Crops: share of the fruit by month")
-                .line("crop_month_share", "Share of the crop's fruit", ONE, crops.rows.whereFilled(ofCrop(b, crops)));
+                .line(
+                        "crop_month_share",
+                        "Share of the crop's fruit",
+                        ONE,
+                        crops.rows.whereFilled(heat.map(ripe -> ripe.share).orElseGet(() -> ofCrop(b, crops))));
         watch(b, crops, stands);
         weight = FarmTable.CROPS.hasRows(b.structure()) ? Optional.of(weight(b, crops, yield)) : Optional.empty();
         Formula all = new Element(byCrop, crops.axis, 0);
@@ -165,6 +178,9 @@ public final class MonthPattern {
      * @return along the kinds of plant stock, in its unit
      */
     Formula averageByStock(BudgetBuilder b, Line byMonth) {
+        if (byHeat) {
+            return grown.stock().whereFilled(average(byMonth));
+        }
         PlantTypes types = grown.types();
         Line usual = b.schedule(Sheets.CROP, "Plant types: a further kg at their usual months")
                 .line(

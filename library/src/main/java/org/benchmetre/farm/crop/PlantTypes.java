@@ -53,6 +53,10 @@ public final class PlantTypes {
     final Line spread;
     /** Where usual fruit comes from. */
     public final Line source;
+    /** Where heat to first fruit comes from. */
+    final Line heatSource;
+    /** Where the limit of flowering comes from. */
+    final Line limitSource;
 
     /** A type by its key or label. */
     final TextForm form;
@@ -111,6 +115,8 @@ public final class PlantTypes {
                 numbers("flower_limit", DEGREE),
                 sources("limit_source"));
         source = s.textLine("plant_type_source", "Source of usual fruit", each(r -> text(r.text("grams_source"))));
+        heatSource = s.textLine("plant_type_heat_source", "Source of heat", each(r -> text(r.text("heat_source"))));
+        limitSource = s.textLine("plant_type_limit_source", "Source of limit", each(r -> text(r.text("limit_source"))));
         spread = b.schedule(Sheets.CROP, "Plant types: usual share of a crop's fruit by month")
                 .line(
                         "plant_type_share",

@@ -41,6 +41,10 @@ public final class StockGrowth {
     public final Line benchWeeks;
     /** Weeks from planting to first ripe fruit, wk; 0 where unknown. */
     public final Line weeksToFruit;
+    /** Heat sum from planting to first ripe fruit, as entered, K d; 0 for that of the type of plant. */
+    final Line heatSum;
+    /** That heat counts above, degC. */
+    final Line heatBase;
     /** Weeks from order to delivery, wk. */
     public final Line leadWeeks;
     /** What to think of yields by stock. */
@@ -69,22 +73,22 @@ public final class StockGrowth {
                         .from(-10, 40));
 
         doubt = entries.profile().fact("yield_by_stock").source();
-        String heatSum = entries.profile().fact("heat_sum_to_fruit").source();
+        String published = entries.profile().fact("heat_sum_to_fruit").source();
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.STOCK_GROWTH);
         s.note("A blank yield counts as 1: no kind is taken to yield more or earlier than another, since " + doubt
-                + ". Heat sum: " + heatSum + ".");
+                + ". Heat sum: " + published + ".");
         Columns c = stock.columns.in(s);
         leadWeeks = c.numbers("lead_weeks", "stock_lead_weeks", "Order ahead", WEEK, WEEKS, 0);
         c.words("delivery_window", "stock_delivery_window", "Delivery");
         Line weeks = c.numbers("weeks_to_fruit", "stock_weeks_to_fruit", "To first fruit, as entered", WEEK, WEEKS, 0);
-        Line heat = c.numbers(
+        heatSum = c.numbers(
                 "heat_sum",
                 "stock_heat_sum",
                 "Heat sum to first fruit",
                 Unit.parse("K d"),
                 new Bounds(0, true, 10_000, false),
                 0);
-        Line base = c.numbers(
+        heatBase = c.numbers(
                 "heat_base", "stock_heat_base", "Heat counts above", DEGREE, new Bounds(-10, true, 30, false), 0);
         Line factor = c.numbers(
                 "yield_factor",
@@ -105,15 +109,15 @@ public final class StockGrowth {
                 "Weeks counted",
                 Unit.parse("wk/crop"),
                 when(stands.isPositive(), stands, cropWeeks));
-        Formula warm = warmth.minus(base);
+        Formula warm = warmth.minus(heatBase);
         Formula byHeat = when(
-                warm.isPositive(), heat.over(warm.counting(Unit.parse("K"))).in(WEEK), none(WEEK));
+                warm.isPositive(), heatSum.over(warm.counting(Unit.parse("K"))).in(WEEK), none(WEEK));
         weeksToFruit = s.line(
                 "stock_first_fruit_weeks",
                 "To first fruit",
                 WEEK,
-                when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))),
-                "heat sum over (mean temperature - base); " + heatSum);
+                when(weeks.isPositive(), weeks, when(heatSum.isPositive(), byHeat, none(WEEK))),
+                "heat sum over (mean temperature - base); " + published);
         if (!FarmTable.CROPS.hasRows(b.structure())) {
             watchSeason(s, stock, seasonWeeks);
         }

@@ -12,10 +12,12 @@ import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import java.util.Optional;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -30,9 +32,10 @@ import org.benchmetre.farm.layout.Planting;
  * Fruit of a year: of the crops as they are grown, and of each kind of plant stock as if all crops were of it.
  *
  * <pre>
- * W = sum n g f a     Y = P v d (1 - x) (1 - h) m W     d = (D / D0)^-e
+ * W = sum n g f a w     Y = P v d (1 - x) (1 - h) m W     d = (D / D0)^-e
  * a = (1 + b min(L - 1, 1) + c max(L - 2, 0)) / L where L is over 1, else 1
  * n  crops in a year, on all benches     g  fruit per plant and crop, as told, g     f  factor of the kind of stock
+ * w  factor of warmth, 1 where months of fruit are entered
  * a  average over the crops that the same plants bear, L of them; b, c  the second and later ones against the first
  * W  fruit of a plant and year, g     P  plants     v  all fruit against that told     h  share missed at harvest
  * x  share lost before it is ripe     m  marketable share     Y  marketable fruit, kg/a     d  factor of density
@@ -83,8 +86,10 @@ public final class Yield {
      * @param entries gives entries their values
      * @param planting plants
      * @param chosen crops, kinds of plant stock and how each grows
+     * @param heat fruit per plant by warmth, where that is chosen
      */
-    public Yield(BudgetBuilder b, FarmEntries entries, Planting planting, CropPlants chosen) {
+    public Yield(
+            BudgetBuilder b, FarmEntries entries, Planting planting, CropPlants chosen, Optional<RipeByHeat> heat) {
         this.planting = planting;
         PlantStock stock = chosen.stock();
         crops = chosen.crops();
@@ -123,7 +128,10 @@ public final class Yield {
                 GRAMS_A_YEAR,
                 grams.times(crops.perYear));
         weight = rows.line(
-                "crop_grams_kept", "The same by its plant stock and age", GRAMS_A_YEAR, told.times(crops.ofKind(kept)));
+                "crop_grams_kept",
+                "The same by its plant stock and age",
+                GRAMS_A_YEAR,
+                heat.map(ripe -> told.times(ripe.factor)).orElse(told).times(crops.ofKind(kept)));
         ScheduleBuilder one = b.shared(Sheets.CROP, Tables.FRUIT_OF_A_YEAR);
         Line toldAYear = one.line(
                 "grams_told_a_year", "Fruit of a plant and year, as told", GRAMS_A_YEAR, sum(told, crops.axis));
@@ -134,11 +142,17 @@ public final class Yield {
                 "Fruit per plant and crop, as told",
                 GRAMS,
                 toldAYear.times(level).over(crops.total));
+        Line warmed = heat.map(ripe -> one.line(
+                        "grams_by_warmth",
+                        "Fruit of a plant and year, by warmth",
+                        GRAMS_A_YEAR,
+                        sumProduct(told, ripe.factor, crops.axis)))
+                .orElse(toldAYear);
         byStock = kinds.line(
                 "stock_fruit_marketable",
                 "Marketable",
                 KG,
-                stock.whereFilled(kilograms(toldAYear.times(share)).times(kept)));
+                stock.whereFilled(kilograms(warmed.times(share)).times(kept)));
         Line all = one.line("fruit_grown", "Fruit grown", KG, kilograms(ofPlant.times(density)));
         Line gone = one.line("fruit_expected_lost", "Lost to frost, pests and disease", KG, all.times(lost));
         Line left = one.line(

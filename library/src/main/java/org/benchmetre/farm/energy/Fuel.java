@@ -48,7 +48,8 @@ public final class Fuel {
     private final Line name;
     private final Line ofTable;
     private final Line heat;
-    private final Line efficiency;
+    /** Share of the fuel's heat that reaches the house. */
+    final Line efficiency;
 
     /**
      * Declares entries.

@@ -1,10 +1,11 @@
 package org.benchmetre.farm.energy;
 
 /**
- * Heat and electricity of the house, for sections that count or pay them.
+ * Heat and electricity of the house, for sections that count or pay them, and how warm it is inside.
  *
  * @param cost both together
  * @param heating heat and fuel
  * @param electricity electricity without pumps
+ * @param inside temperature in the house
  */
-public record HouseEnergy(EnergyCost cost, Heating heating, Electricity electricity) {}
+public record HouseEnergy(EnergyCost cost, Heating heating, Electricity electricity, InsideTemperature inside) {}

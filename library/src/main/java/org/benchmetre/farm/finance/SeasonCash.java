@@ -18,6 +18,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropYear;
+import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
@@ -53,16 +54,18 @@ public final class SeasonCash {
      * @param cash cash by month of the calendar
      * @param labour hours and people
      * @param fruit marketable fruit by month, kg/mo
-     * @param heat heat by month, kWh/mo
+     * @param energy heat, and how warm it is inside
      */
-    public SeasonCash(BudgetBuilder b, CropYear year, BudgetMonths cash, AllWork labour, Line fruit, Line heat) {
+    public SeasonCash(
+            BudgetBuilder b, CropYear year, BudgetMonths cash, AllWork labour, Line fruit, HouseEnergy energy) {
         this.year = year;
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Calendar, from the month of planting on");
         turned(s, "season_fruit", "Fruit", fruit);
         Line hours = turned(s, "season_hours", "Labour", labour.hoursInMonth);
         turned(s, "season_people", "People", labour.people);
         turned(s, "season_water", "Water given", cash.waterGiven);
-        turned(s, "season_heat", "Heat", heat);
+        turned(s, "season_inside", "Inside", energy.inside().mean);
+        turned(s, "season_heat", "Heat", energy.heating().heat);
         Line receipts = turned(s, "season_receipts", "Receipts", cash.receipts);
         Line out = turned(s, "season_cash_out", "Cash out", cash.costs);
         Line soFar = s.declare("season_cash_so_far", "Cash so far", MONEY, Kind.NUMBER, List.of(year.axis), "");

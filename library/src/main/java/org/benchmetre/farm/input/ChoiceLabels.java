@@ -49,7 +49,8 @@ final class ChoiceLabels {
     /** How often a task comes back: three times per week. */
     private static final Map<String, String> TIMES = Map.of("a", "year", "crop", "crop", "wk", "week");
 
-    private static final Map<String, Map<String, String>> BY_LINE = Map.of("task_times_unit", TIMES);
+    private static final Map<String, Map<String, String>> BY_LINE =
+            Map.of("task_times_unit", TIMES, "house_regime", Map.of("own", "As typed by month"));
 
     private ChoiceLabels() {}
 

@@ -19,6 +19,8 @@ public final class Tables {
     public static final String SALTS = "Salts of the nutrient solution";
     /** Months of the crop. */
     public static final String MONTHS = "Months: days, crop and water the plants keep";
+    /** Set points. */
+    public static final String HEATING = "Heating: use and set points";
     /** Months of heat. */
     public static final String HEAT = "Climate and heat by month";
     /** Months of electricity. */

@@ -7,6 +7,7 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -62,11 +63,13 @@ public final class LeverList {
      *
      * @param b where the schedule is added
      * @param entries has all of them by now
+     * @param isWanted whether one of a name is wanted
      */
-    public LeverList(BudgetBuilder b, FarmEntries entries) {
+    public LeverList(BudgetBuilder b, FarmEntries entries, Predicate<String> isWanted) {
         ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, "Usual ranges");
         String unused = FarmTable.CROPS.hasRows(b.structure()) ? FRUIT_OF_ONE : FRUIT_OF_ALL;
         all = NAMED.entrySet().stream()
+                .filter(each -> isWanted.test(each.getKey()))
                 .filter(each -> !each.getKey().equals(unused))
                 .map(each -> lever(each.getValue(), entries.line(each.getKey()), entries, b, s))
                 .toList();

@@ -21,10 +21,10 @@ import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
 
-/** When: the year from the month of planting on, in fruit, labour, water, heat and cash. */
+/** When: the year from the month of planting on, in fruit, labour, water, warmth, heat and cash. */
 final class CalendarPage {
 
-    private static final List<Integer> MONTHS = List.of(8, 7, 9, 9, 8, 9, 11, 11, 11, 11);
+    private static final List<Integer> MONTHS = List.of(8, 6, 8, 8, 7, 8, 8, 9, 10, 10, 11);
     private static final List<Integer> CASH = List.of(36, 9, 9);
     private static final int CHART_ROWS = 12;
 
@@ -46,6 +46,7 @@ final class CalendarPage {
                 .right(
                         CASH,
                         cash(budget),
+                        firstFruit(budget),
                         new FixedWords("", "Before loans and tax. Worn parts: see the plan's years.", Tone.FAINT),
                         chart(
                                 budget,
@@ -61,7 +62,7 @@ final class CalendarPage {
         return new Sentence(budget.line(id), tone);
     }
 
-    /** One row a month. A total is that of the year; people and cash so far have none. */
+    /** One row a month. A total is that of the year; people, warmth and cash so far have none. */
     private static Table months(Budget budget) {
         Line name = budget.line("season_month_name");
         Axis axis = name.axes().get(0);
@@ -72,6 +73,7 @@ final class CalendarPage {
                 cell(budget, "labour_hours_total"),
                 null,
                 cell(budget, "water_given_chosen"),
+                null,
                 cell(budget, "heat_energy_total"),
                 cell(budget, "receipts_total"),
                 cell(budget, "cash_out_year"),
@@ -85,12 +87,23 @@ final class CalendarPage {
                 Column.of("Labour", budget.line("season_hours")),
                 Column.of("People", budget.line("season_people")),
                 Column.of("Water", budget.line("season_water")),
+                Column.of("Inside", budget.line("season_inside")),
                 Column.of("Heat", budget.line("season_heat")),
                 Column.of("Cash in", budget.line("season_receipts")),
                 Column.of("Cash out", budget.line("season_cash_out")),
                 Column.of("Cash so far", budget.line("season_cash_so_far")));
         return table.rows(
                 Placed.with(table.rows(), TableRow.single("Total", total).total()));
+    }
+
+    private static Table firstFruit(Budget budget) {
+        Line crop = budget.line("crop_label");
+        return Table.of(
+                "First ripe fruit, by the warmth of the house",
+                crop.axes().get(0),
+                Column.of("Crop", crop),
+                Column.of("Planted", budget.line("crop_planting")),
+                Column.of("First", budget.line("crop_first_fruit")));
     }
 
     private static FigureList cash(Budget budget) {

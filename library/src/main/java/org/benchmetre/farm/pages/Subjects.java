@@ -37,6 +37,7 @@ final class Subjects {
                     "crops_per_year",
                     "yield_per_plant",
                     "first_grade_share",
+                    "fruit_mean_least",
                     "bent_root_loss",
                     "raising_density"),
             new Subject(
@@ -74,6 +75,8 @@ final class Subjects {
                     "fuel_name",
                     "design_temperature",
                     "solar_transmission",
+                    "temperature_spread",
+                    "vent_set",
                     "fan_power",
                     "heating_use",
                     "electricity_price"),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.benchmetre.budget.Formulas.number;
 
+import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
@@ -57,8 +58,9 @@ class PickingTest {
                 b.schedule("Choice", "Choice").line("year_of_plan", "Year", Unit.ONE, number(2026, Unit.ONE), "");
         CropYear year = new CropYear(b, entries, months, planYear);
         CropPlants grown = CropPlants.of(b, entries, months, year, stock, choice);
-        Yield yield = new Yield(b, entries, planting, grown);
-        MonthPattern pattern = new MonthPattern(b, months, grown, yield, new CropStands(b, months, grown));
+        Yield yield = new Yield(b, entries, planting, grown, Optional.empty());
+        MonthPattern pattern =
+                new MonthPattern(b, months, grown, yield, new CropStands(b, months, grown), Optional.empty());
         Picking picking = new Picking(b, entries, yield, pattern, number(lostDry, Unit.parse("kg/a")));
         new Receipts(b, entries, months, pattern, picking);
         return Sample.filled(b.build(), whole);

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CropProfileTest {
 
     private static final List<String> TABLES =
-            List.of("entries", "months", "facts", "ions", "salts", "acids", "fuels", "water", "unit_prices");
+            List.of("entries", "months", "facts", "ions", "salts", "acids", "fuels", "regimes", "water", "unit_prices");
 
     @ParameterizedTest
     @ValueSource(strings = {"strawberry", "lettuce"})
