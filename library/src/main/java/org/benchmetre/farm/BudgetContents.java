@@ -68,7 +68,7 @@ final class BudgetContents {
      *
      * @param first first cost and its groups
      * @param yearly yearly cost
-     * @param plants plants to buy for one crop of the house
+     * @param plants plants to buy for the crops of a year
      * @param groups work by group, hired and of the family
      * @param work hired work and work of the family
      */
@@ -100,7 +100,7 @@ final class BudgetContents {
     private void growing() {
         YearlyCost yearly = n.yearly();
         items.operating(BudgetRow.of("plants", "Plants, recovered over their life", "plants", n.plants(), yearly.plants)
-                .inCash(n.first().plants.over(yearly.plantsLife)));
+                .inCash(yearly.plantsPaid));
         Watering w = o.watering();
         items.operating(BudgetRow.of(
                 "water", "Nutrient solution and water", "m³", n.chosen(w.cost.fresh), n.chosen(w.cost.solution)));

@@ -12,12 +12,12 @@ import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
 import org.benchmetre.farm.comparison.WaysCompared;
-import org.benchmetre.farm.crop.ChosenStock;
 import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.CropPlants;
+import org.benchmetre.farm.crop.CropStands;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
-import org.benchmetre.farm.crop.StockGrowth;
 import org.benchmetre.farm.energy.Climate;
 import org.benchmetre.farm.energy.DesignNight;
 import org.benchmetre.farm.energy.Electricity;
@@ -133,11 +133,14 @@ public final class FarmBudget {
         Rates wages = Rates.declare(choices, entries, levels.wages);
         Line wage = wages.install();
         CropYear cropYear = new CropYear(b, entries, months, wages.planYear());
+        CropPlants grown = CropPlants.of(b, entries, months, cropYear, stock, stockChoice);
+        CropStands stands = new CropStands(b, months, grown);
         summary.textLine("irrigation_label", "Irrigation system", lookup(ways.label, ways.key, wayChoice));
         summary.textLine("stock_label_chosen", "Plant stock", lookup(stock.label, stock.key, stockChoice));
 
         Feed feed = new Feed(b, entries);
-        Watering watering = new Watering(b, entries, months, hydraulics, wayChoice, feed.costPerVolume);
+        Watering watering = new Watering(
+                b, entries, new Watering.Season(months, stands.inCrop), hydraulics, wayChoice, feed.costPerVolume);
         Drivers drivers = new Drivers(
                 b,
                 new Drivers.Sections(house, containers, planting, trough, substrate, ways),
@@ -147,15 +150,14 @@ public final class FarmBudget {
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
         PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
         Overhead overhead = new Overhead(b, entries, house, blocks.house);
-        StockGrowth growth = new StockGrowth(b, entries, stock);
         OwnershipRates rates = new OwnershipRates(choices, entries);
-        PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, growth.cropsPerYear);
+        PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, grown.crops().total);
         YearlyCost.Owned owning = new YearlyCost.Owned(
                 owned,
                 new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
                 new Contingency(b, entries, takeOff, owned));
-        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, stock, house, planting);
-        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, stockChoice, wage);
+        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, grown, house, planting);
+        FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, wage);
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
         FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
@@ -165,11 +167,12 @@ public final class FarmBudget {
                 entries,
                 months,
                 planting,
-                new ChosenStock(stock, growth, stockChoice),
+                grown,
+                stands,
                 fruit -> first.ofWay(clogging.fruitLost(
                         new FailedOutlets.Parts(materials.key, owned.life, takeOff.unitCost),
                         fruit,
-                        planting.each(first.plants))));
+                        grown.eachOf(planting.each(first.plants)))));
         Harvest harvest = crop.harvest;
         Operations operations = new Operations(
                 b,
@@ -177,7 +180,7 @@ public final class FarmBudget {
                 months,
                 new Operations.Grounds(house, containers, planting, trough, levels.wages),
                 crop,
-                watering.cropShare);
+                stands.inCrop);
         MovesWithYield moves = new MovesWithYield(
                 b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
@@ -195,8 +198,8 @@ public final class FarmBudget {
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
         crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
         BudgetContents.Needs needs = new BudgetContents.Needs(
-                first, yearlyCost, crop.chosen.bought(), operations.groups, operations.labour.paidAndNot);
-        YieldRange yields = new YieldRange(b, entries, crop.yieldPerPlant);
+                first, yearlyCost, first.order.bought, operations.groups, operations.labour.paidAndNot);
+        YieldRange yields = new YieldRange(b, entries, crop.fruitEntry, harvest.planned);
         EnterpriseBudget page = new EnterpriseBudget(
                 b,
                 budgetPage,
@@ -281,16 +284,16 @@ public final class FarmBudget {
                                 first.ofWay(watering.givenByMonth),
                                 first.ofWay(watering.given),
                                 first.ofWay(watering.cost.running))),
-                new BudgetMonths.Plants(cropYear, first.order, yearlyCost.plantsLife),
+                new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plantsLife),
                 running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
         SeasonCash season =
                 new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
-        new OrderWords(b, takeOff, crop.chosen, first.order, flow.startUp, cropYear);
+        new OrderWords(b, takeOff, grown, first.order, flow.startUp);
         LeverList levers = new LeverList(b, entries);
         new WhatIfTables(b, levers, page.aboveTotalPerArea)
-                .first(crop.yieldPerPlant, crop.priceLevel, harvest.pricePerKg);
+                .first(crop.fruitEntry, crop.priceLevel, harvest.planned, harvest.pricePerKg);
         new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));
         Cautions.add(b);
         return b.build();

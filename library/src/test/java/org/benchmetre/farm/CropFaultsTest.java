@@ -151,24 +151,19 @@ class CropFaultsTest {
                 .singleElement()
                 .asString()
                 .contains("usually from 300 to 1350", "Horticulturae 8(3):249, 2022");
-        assertThat(warnings("grams_per_plant_warning", "yield_per_plant=1400 g/(plant crop)"))
+        assertThat(warnings("crop_grams_warning", "yield_per_plant=1400 g/(plant crop)"))
                 .isEmpty();
     }
 
     @Test
     void aYieldThatDensityCarriesOutsideWhatIsPublishedNamesItsSource() {
-        assertThat(warnings("grams_per_plant_warning")).isEmpty();
+        assertThat(warnings("crop_grams_warning")).isEmpty();
         assertThat(warnings(
-                        "grams_per_plant_warning",
-                        "yield_per_plant=1300 g/(plant crop)",
-                        "reference_density=20 plant/m2"))
+                        "crop_grams_warning", "yield_per_plant=1300 g/(plant crop)", "reference_density=20 plant/m2"))
                 .singleElement()
                 .asString()
                 .contains("Horticulturae 8(3):249, 2022");
-        assertThat(warnings(
-                        "grams_per_plant_warning",
-                        "yield_per_plant=320 g/(plant crop)",
-                        "reference_density=1 plant/m2"))
+        assertThat(warnings("crop_grams_warning", "yield_per_plant=320 g/(plant crop)", "reference_density=1 plant/m2"))
                 .hasSize(1);
     }
 

@@ -76,8 +76,11 @@ class CropLawsTest {
                 f.number("fruit_grown"),
                 f.number("grams_per_plant") * f.number("plant_count") * f.number("crops_per_year") / 1000);
         isSame(
-                f.number("yield_share") * f.number("fruit_kept_share") * f.number("yield_per_plant"),
-                f.number("yield_total") * 1000 / f.number("plant_count") / f.number("crops_per_year"));
+                f.number("yield_share")
+                        * f.number("fruit_kept_share")
+                        * f.number("grams_a_year")
+                        * f.number("yield_level"),
+                f.number("yield_total") * 1000 / f.number("plant_count"));
     }
 
     @ParameterizedTest

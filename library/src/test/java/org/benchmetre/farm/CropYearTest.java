@@ -94,8 +94,8 @@ class CropYearTest {
         int ahead = (int) Math.ceil(weeks * 7 / (365.25 / 12));
         YearMonth planted = YearMonth.of(2026, planting);
         YearMonth order = planted.minusMonths(ahead);
-        assertThat(f.text("order_month")).isEqualTo(named(order.getMonth()));
-        assertThat(f.number("order_years_before")).isEqualTo(planted.getYear() - order.getYear());
+        assertThat(f.text(f.budget().line("crop_order_month"), 0)).isEqualTo(named(order.getMonth()));
+        assertThat(f.number("crop_years_before", "crop")).isEqualTo(planted.getYear() - order.getYear());
     }
 
     @Test

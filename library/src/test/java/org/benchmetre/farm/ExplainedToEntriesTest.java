@@ -33,6 +33,7 @@ class ExplainedToEntriesTest {
             "acid_molar_mass",
             "acid_protons",
             "fuel_table_heat",
+            "plant_type_share",
             "driver_amount[one]",
             "task_driver_amount[one]");
 
@@ -108,7 +109,8 @@ class ExplainedToEntriesTest {
                 if (reads.isEmpty() && ref.line().kind() != Kind.TEXT) {
                     bare.add(ref.toString()
                             .replaceAll(
-                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat)\\[.*", "$1"));
+                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat|plant_type_share)\\[.*",
+                                    "$1"));
                 }
                 reads.stream().filter(seen::add).forEach(open::push);
             });

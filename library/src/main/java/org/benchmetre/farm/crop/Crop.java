@@ -5,6 +5,7 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.layout.Planting;
 
@@ -15,12 +16,12 @@ public final class Crop {
     public final Harvest harvest;
     /** Fruit of each kind and of the chosen one. */
     public final Yield yield;
-    /** Fruit of a plant and crop, as entered, g/(plant crop). */
-    public final Line yieldPerPlant;
+    /** The entry that moves the fruit of all crops: fruit per plant of the one crop, or the level of several. */
+    public final Line fruitEntry;
     /** All prices of fruit against those entered. */
     public final Line priceLevel;
-    /** The kind of plant stock that is counted. */
-    public final ChosenStock chosen;
+    /** The plants of the crops. */
+    public final CropPlants chosen;
 
     /** Months of each kind. */
     final MonthPattern pattern;
@@ -36,7 +37,8 @@ public final class Crop {
      * @param entries gives entries their values
      * @param months the months
      * @param planting plants
-     * @param chosen the kind of plant stock that is counted
+     * @param chosen the plants of the crops
+     * @param stands months in which each crop stands
      * @param lostDry what dry plants lose in kg/a, given the line of marketable fruit before that
      */
     public Crop(
@@ -44,16 +46,17 @@ public final class Crop {
             FarmEntries entries,
             Months months,
             Planting planting,
-            ChosenStock chosen,
+            CropPlants chosen,
+            CropStands stands,
             Function<Line, Formula> lostDry) {
         this.chosen = chosen;
-        yield = new Yield(b, entries, planting, chosen.stock(), chosen.growth(), chosen.key());
-        pattern = new MonthPattern(b, entries.profile(), months, chosen.stock(), chosen.key());
+        yield = new Yield(b, entries, planting, chosen);
+        pattern = new MonthPattern(b, months, chosen, yield, stands);
         picking = new Picking(b, entries, yield, pattern, lostDry.apply(yield.marketable));
         receipts = new Receipts(b, entries, months, pattern, picking);
         priceLevel = receipts.priceLevel;
-        yieldPerPlant = yield.perPlant;
-        harvest = new Harvest(chosen.growth(), yield, pattern, picking, receipts);
+        fruitEntry = FarmTable.CROPS.hasRows(b.structure()) ? yield.level : yield.perPlant;
+        harvest = new Harvest(chosen.crops(), yield, pattern, picking, receipts);
     }
 
     /**

@@ -21,7 +21,6 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.TextForm;
-import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
@@ -34,6 +33,9 @@ public final class CropYear {
 
     /** Name of the axis. */
     public static final String AXIS = "season_month";
+
+    /** A month of the calendar, by its key or name. */
+    static final TextForm MONTH = TextForm.oneOf(Months.KEYS, Months.NAMES);
 
     private static final double MONTHS = 12;
 
@@ -57,6 +59,9 @@ public final class CropYear {
     /** Year of the plan. */
     public final Line planYear;
 
+    /** Number of each month of the calendar, 1 to 12. */
+    public final Line monthNumber;
+
     private final Line monthKey;
 
     /**
@@ -72,26 +77,25 @@ public final class CropYear {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Crop year: planting");
         ScheduleBuilder calendar = b.schedule(Sheets.CROP, "Months of the calendar");
         ScheduleBuilder season = b.schedule(Sheets.CROP, "Months of the crop year");
-        List<String> names = Months.KEYS.stream().map(Columns::readable).toList();
         monthName = calendar.textLine(
                 "month_name",
                 "Month",
-                new Rows(months.axis, names.stream().map(each -> text(each)).toList()));
-        Line counted = calendar.line(
+                new Rows(
+                        months.axis,
+                        Months.NAMES.stream().map(each -> text(each)).toList()));
+        monthNumber = calendar.line(
                 "month_number",
                 "Number",
                 ONE,
                 new Rows(
                         months.axis,
-                        IntStream.rangeClosed(1, names.size())
+                        IntStream.rangeClosed(1, Months.NAMES.size())
                                 .<Formula>mapToObj(each -> number(each, ONE))
                                 .toList()),
                 "calendar");
-        monthKey = calendar.textLine("month_number_text", "Number, as a text", shown(counted, 0));
-        planting =
-                entries.add(s.textEntry("planting_month", "Planting month").words(TextForm.oneOf(Months.KEYS, names)));
-        plantingNumber = s.line(
-                "planting_month_number", "Planting month, its number", ONE, lookup(counted, monthName, planting));
+        monthKey = calendar.textLine("month_number_text", "Number, as a text", shown(monthNumber, 0));
+        planting = entries.add(s.textEntry("planting_month", "Planting month").words(MONTH));
+        plantingNumber = s.line("planting_month_number", "Planting month, its number", ONE, numberOf(planting));
         plantingName = s.textLine("planting_month_name", "Planting month, its name", named(plantingNumber));
         Line here = season.declare(
                 "season_month_number",
@@ -122,6 +126,16 @@ public final class CropYear {
     }
 
     /**
+     * The number of a month.
+     *
+     * @param month its name or key; guard an empty one
+     * @return in the calendar, 1 to 12
+     */
+    Formula numberOf(Formula month) {
+        return lookup(monthNumber, monthName, month);
+    }
+
+    /**
      * A figure by month of the calendar, turned round.
      *
      * @param byMonth along the months of the calendar
@@ -129,15 +143,6 @@ public final class CropYear {
      */
     public Formula turned(Line byMonth) {
         return lookup(byMonth, monthName, name);
-    }
-
-    /**
-     * Whether a month of the calendar is that of planting.
-     *
-     * @return along the months of the calendar
-     */
-    public Formula isPlanting() {
-        return monthName.is(planting);
     }
 
     /**

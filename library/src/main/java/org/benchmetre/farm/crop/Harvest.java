@@ -13,8 +13,10 @@ public final class Harvest {
     public final Line monthYield;
     /** Share of the crop's fruit in each month. */
     public final Line monthShare;
-    /** Share of the plan's yield per plant that becomes marketable fruit, but for dry plants. */
-    public final Line yieldShare;
+    /** Fruit of a plant and crop as told, average over the crops, g/(plant crop). */
+    public final Line planned;
+    /** Marketable fruit before fruit lost to dry plants, kg/a. */
+    public final Line beforeDry;
     /** Share of marketable fruit that dry plants leave. */
     public final Line kept;
     /** What a marketable kilogram brings, on average, money/kg. */
@@ -57,18 +59,19 @@ public final class Harvest {
     /**
      * Gathers the lines.
      *
-     * @param growth crops a year
+     * @param crops crops a year
      * @param y yield
      * @param pattern shares of the months
      * @param picking fruit by month
      * @param r receipts and costs
      */
-    public Harvest(StockGrowth growth, Yield y, MonthPattern pattern, Picking picking, Receipts r) {
-        cropsPerYear = growth.cropsPerYear;
+    public Harvest(Crops crops, Yield y, MonthPattern pattern, Picking picking, Receipts r) {
+        cropsPerYear = crops.total;
         yield = picking.total;
         monthYield = picking.byMonth;
         monthShare = pattern.chosen;
-        yieldShare = y.share;
+        planned = y.planned;
+        beforeDry = y.marketable;
         kept = picking.kept;
         pricePerKg = r.pricePerKg;
         perKg = r.perKg;

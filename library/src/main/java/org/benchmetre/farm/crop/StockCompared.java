@@ -1,11 +1,13 @@
 package org.benchmetre.farm.crop;
 
+import static org.benchmetre.budget.Formulas.greatest;
+import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
-import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 import static org.benchmetre.farm.input.TradeUnits.PLANT;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -61,8 +63,8 @@ public final class StockCompared {
                 "compared_net_per_kg",
                 "Returns of a kg above what moves with yield",
                 PER_KG,
-                stock.whereFilled(sumProduct(pattern.byStock, crop.receipts.netByMonth, pattern.months)
-                        .minus(workPerKg)));
+                stock.whereFilled(
+                        pattern.averageByStock(b, crop.receipts.netByMonth).minus(workPerKg)));
         Line net = s.line("compared_net", "Receipts less what moves with yield", YEARLY, fruit.times(left));
         Line returnsPerMetre = s.line(
                 "compared_returns_per_metre",
@@ -73,7 +75,7 @@ public final class StockCompared {
                 "compared_bench_weeks",
                 "Weeks on the bench, a year",
                 Unit.parse("wk/a"),
-                stock.whereFilled(growth.benchWeeks.times(growth.cropsPerYear)));
+                stock.whereFilled(growth.benchWeeks.times(crop.chosen.crops().total)));
         s.line(
                 "compared_returns_per_metre_week",
                 "Returns above plants, a metre and week",
@@ -84,6 +86,20 @@ public final class StockCompared {
                 "Weeks to first fruit; 0 unknown",
                 Unit.parse("wk"),
                 stock.whereFilled(growth.weeksToFruit));
+        Line most = b.schedule(Sheets.CROP, "Plant stock compared: yields")
+                .line("stock_yield_most", "Highest yield of a kind", ONE, greatest(growth.yieldFactor, stock.axis));
+        Line least = b.schedule(Sheets.CROP, "Plant stock compared: yields")
+                .line("stock_yield_least", "Lowest yield of a kind", ONE, least(growth.yieldFactor, stock.axis));
+        b.schedule(Sheets.CROP, "Plant stock compared: what it says")
+                .textLine(
+                        "compared_sentence",
+                        "What the comparison says",
+                        when(
+                                most.exceeds(least),
+                                text(""),
+                                text(
+                                        "All kinds are taken to yield the same, as none is entered: returns differ by cost and "
+                                                + "months alone, and rank no kind.")));
         Formula differs = or(growth.yieldFactor.exceeds(one()), one().exceeds(growth.yieldFactor));
         Line doubt = b.schedule(Sheets.CROP, "Plant stock compared: doubt")
                 .textLine("stock_yield_doubt", "Yield by kind of plant stock", text("Doubt: " + growth.doubt + "."));

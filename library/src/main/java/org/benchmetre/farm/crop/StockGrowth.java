@@ -14,6 +14,7 @@ import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 
@@ -30,6 +31,10 @@ public final class StockGrowth {
 
     /** Crops in a year, crop/a. */
     public final Line cropsPerYear;
+    /** Yield of the second crop on the same plants against the first. */
+    final Line secondCrop;
+    /** Yield of the third and any later crop on the same plants against the first. */
+    final Line laterCrops;
     /** Yield against yield per plant, 1 where nothing is entered. */
     public final Line yieldFactor;
     /** Weeks the crop of each kind stands on the bench, wk/crop. */
@@ -50,7 +55,8 @@ public final class StockGrowth {
      */
     public StockGrowth(BudgetBuilder b, FarmEntries entries, PlantStock stock) {
         ScheduleBuilder season = b.schedule(Sheets.CROP, "Season");
-        cropsPerYear = entries.add(season.entry("crops_per_year", "Crops in a year", Unit.parse("crop/a"))
+        cropsPerYear = entries.add(season.entry(
+                        "crops_per_year", "Crops in a year; times that those listed are grown", Unit.parse("crop/a"))
                 .above(0, 12));
         Line cropWeeks = entries.add(
                 season.entry("crop_weeks", "Weeks a crop stands, planting to clear-out", Unit.parse("wk/crop"))
@@ -87,6 +93,9 @@ public final class StockGrowth {
                 ONE,
                 new Bounds(0, true, 5, false),
                 0);
+        secondCrop =
+                ofLater(c, "yield_crop_2", "stock_second_crop", "Second crop on the same plants, against the first");
+        laterCrops = ofLater(c, "yield_crop_3", "stock_later_crops", "Third and later, against the first");
         Line stands = c.numbers(
                 "bench_weeks_crop", "stock_stands_weeks", "Weeks the crop stands", Unit.parse("wk/crop"), WEEKS, 0);
 
@@ -105,15 +114,25 @@ public final class StockGrowth {
                 WEEK,
                 when(weeks.isPositive(), weeks, when(heat.isPositive(), byHeat, none(WEEK))),
                 "heat sum over (mean temperature - base); " + heatSum);
-        s.warning(
-                "stock_season_warning",
-                "Season",
-                and(stock.key.isFilled(), benchWeeks.times(cropsPerYear).exceeds(seasonWeeks)),
-                "The crops of a year stand longer than the season lasts: shorten crop_weeks or bench_weeks_crop, or have fewer crops_per_year.");
+        if (!FarmTable.CROPS.hasRows(b.structure())) {
+            watchSeason(s, stock, seasonWeeks);
+        }
         s.warning(
                 "stock_first_fruit_warning",
                 "First fruit",
                 and(stock.key.isFilled(), weeksToFruit.exceeds(benchWeeks.counting(WEEK))),
                 "First fruit comes after the crop is cleared: check weeks_to_fruit, heat_sum and bench_weeks_crop.");
+    }
+
+    private static Line ofLater(Columns c, String column, String id, String label) {
+        return c.numbers(column, id, label, ONE, new Bounds(0, true, 5, false), 1);
+    }
+
+    private void watchSeason(ScheduleBuilder s, PlantStock stock, Line seasonWeeks) {
+        s.warning(
+                "stock_season_warning",
+                "Season",
+                and(stock.key.isFilled(), benchWeeks.times(cropsPerYear).exceeds(seasonWeeks)),
+                "The crops of a year stand longer than the season lasts: shorten crop_weeks or bench_weeks_crop, or have fewer crops_per_year.");
     }
 }

@@ -2,11 +2,17 @@ package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.shown;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -14,25 +20,23 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
-import org.benchmetre.budget.entry.Numbers;
-import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.layout.Planting;
-import org.benchmetre.farm.profile.CropProfile;
-import org.benchmetre.farm.profile.Documented;
 
 /**
- * Yield of each kind of plant stock.
+ * Fruit of a year: of the crops as they are grown, and of each kind of plant stock as if all crops were of it.
  *
  * <pre>
- * g = g0 f (D / D0)^-e     G = g P n     Y = G (1 - h) m
- * g0, g  fruit per plant and crop, of the plan and of the kind, g/(plant crop)     f  factor of the kind
+ * W = sum n g f a     Y = P v d (1 - h) m W     d = (D / D0)^-e
+ * a = (1 + b min(L - 1, 1) + c max(L - 2, 0)) / L where L is over 1, else 1
+ * n  crops in a year, on all benches     g  fruit per plant and crop, as told, g     f  factor of the kind of stock
+ * a  average over the crops that the same plants bear, L of them; b, c  the second and later ones against the first
+ * W  fruit of a plant and year, g     P  plants     v  all fruit against that told     h  share missed at harvest
+ * m  marketable share     Y  marketable fruit, kg/a     d  factor of density
  * D, D0  plants on a square metre of floor, of the plan and the reference, plant/m2     e  response to density, 0 to 1
- * P  plants     n  crops in a year, crop/a     G  fruit grown, kg/a     h  share missed at harvest
- * m  marketable share     Y  marketable fruit, kg/a
  * </pre>
  *
  * With a response between 0 and 1 grams per plant fall and kilograms per square metre rise as plants stand closer. The profile of the
@@ -41,22 +45,34 @@ import org.benchmetre.farm.profile.Documented;
 public final class Yield {
 
     private static final Unit GRAMS = Unit.parse("g/(plant crop)");
+    private static final Unit GRAMS_A_YEAR = Unit.parse("g/(plant a)");
     private static final Unit KG = Unit.parse("kg/a");
+    private static final String KEPT =
+            "(1 + second min(turns - 1, 1) + later max(turns - 2, 0)) / turns: plain average over the crops of the same plants";
 
-    /** Fruit of a plant and crop, as entered, g/(plant crop). */
+    /** Fruit of a plant and crop, as entered for the plan, g/(plant crop). */
     public final Line perPlant;
-    /** Marketable fruit of each kind, before fruit lost to dry plants, kg/a. */
+    /** All fruit against that told, an entry. */
+    public final Line level;
+    /** Fruit of a plant and crop as told, average over the crops, g/(plant crop). */
+    public final Line planned;
+    /** Marketable fruit of each kind as if all crops were of it, before fruit lost to dry plants, kg/a. */
     public final Line byStock;
-    /** Marketable fruit of the chosen kind, before fruit lost to dry plants, kg/a. */
+    /** Marketable fruit, before fruit lost to dry plants, kg/a. */
     public final Line marketable;
-    /** Marketable fruit for each gram of the plan's yield per plant, before fruit lost to dry plants, chosen kind. */
-    public final Line share;
+    /** Fruit of all crops for a plant of the house and year, before what they have in common, g/(plant a). */
+    final Line ofPlant;
+    /** Fruit of each crop for a plant of the house and year, before what all crops have in common, g/(plant a). */
+    final Line weight;
     /** Yield of the first year against a full one. */
     public final Line firstYear;
     /** Yield of the second year against a full one. */
     public final Line secondYear;
 
-    private final Line marketableShare;
+    private final Line density;
+    private final Line share;
+    private final Crops crops;
+    private final Planting planting;
 
     /**
      * Declares entries and lines.
@@ -64,107 +80,126 @@ public final class Yield {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param planting plants
-     * @param stock the kinds
-     * @param growth how each kind grows
-     * @param choice key of the chosen kind
+     * @param chosen crops, kinds of plant stock and how each grows
      */
-    public Yield(
-            BudgetBuilder b,
-            FarmEntries entries,
-            Planting planting,
-            PlantStock stock,
-            StockGrowth growth,
-            Line choice) {
+    public Yield(BudgetBuilder b, FarmEntries entries, Planting planting, CropPlants chosen) {
+        this.planting = planting;
+        PlantStock stock = chosen.stock();
+        crops = chosen.crops();
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Yield");
         perPlant = entries.add(
                 s.entry("yield_per_plant", "Fruit per plant and crop", GRAMS).from(0, 10_000));
+        level = entries.add(
+                s.entry("yield_level", "All fruit against that entered", ONE).from(0, 10));
         Line missed = entries.add(s.entry("harvest_losses", "Ripe fruit missed or dropped, share", ONE)
                 .from(0, 1));
-        marketableShare =
+        Line marketableShare =
                 entries.add(s.entry("marketable_share", "Marketable share", ONE).from(0, 1));
         firstYear = yearShare(s, entries, "year_1_share", "Yield of the first year, share of a full one");
         secondYear = yearShare(s, entries, "year_2_share", "Yield of the second year, share of a full one");
-        Line density = densityFactor(s, entries, planting.plantsPerArea);
-
-        ScheduleBuilder table = b.shared(Sheets.CROP, Tables.STOCK_GROWTH);
-        Line against = table.line(
-                "stock_yield_share",
-                "Marketable share of the plan's yield per plant",
+        density = densityFactor(s, entries, planting.plantsPerArea);
+        share = s.line(
+                "yield_share",
+                "Marketable share of fruit as told, density counted",
                 ONE,
-                stock.whereFilled(growth.yieldFactor
-                        .times(density)
-                        .times(one().minus(missed))
-                        .times(marketableShare)));
-        Formula ofPlan = perPlant.times(planting.plantCount).times(growth.cropsPerYear);
-        byStock = table.line(
+                density.times(one().minus(missed)).times(marketableShare));
+
+        ScheduleBuilder kinds = b.shared(Sheets.CROP, Tables.STOCK_GROWTH);
+        Line kept = kinds.line(
+                "stock_yield_kept",
+                "Yield counted, average over the crops of its plants",
+                ONE,
+                chosen.growth().yieldFactor.times(average(chosen.growth(), crops.turns)),
+                KEPT);
+        ScheduleBuilder rows = b.shared(Sheets.CROP, Tables.CROPS);
+        Line grams = rows.line("crop_grams", "Fruit a plant and crop, as told", GRAMS, crops.rows.gramsOr(perPlant));
+        Line told = rows.line(
+                "crop_grams_a_year",
+                "Fruit for a plant of the house and year, as told",
+                GRAMS_A_YEAR,
+                grams.times(crops.perYear));
+        weight = rows.line(
+                "crop_grams_kept", "The same by its plant stock and age", GRAMS_A_YEAR, told.times(crops.ofKind(kept)));
+        ScheduleBuilder one = b.shared(Sheets.CROP, Tables.FRUIT_OF_A_YEAR);
+        Line toldAYear = one.line(
+                "grams_told_a_year", "Fruit of a plant and year, as told", GRAMS_A_YEAR, sum(told, crops.axis));
+        ofPlant = one.line(
+                "grams_a_year", "Fruit of a plant and year, by stock and age", GRAMS_A_YEAR, sum(weight, crops.axis));
+        planned = one.line(
+                "grams_planned",
+                "Fruit per plant and crop, as told",
+                GRAMS,
+                toldAYear.times(level).over(crops.total));
+        byStock = kinds.line(
                 "stock_fruit_marketable",
                 "Marketable",
                 KG,
-                ofPlan.times(against).in(KG));
-
-        ScheduleBuilder one = b.shared(Sheets.CROP, Tables.FRUIT_OF_A_YEAR);
-        share = one.line(
-                "yield_share", "Marketable share of the plan's yield per plant", ONE, chosen(against, stock, choice));
-        Formula used = chosen(growth.yieldFactor, stock, choice).times(density);
-        Line gramsChosen = one.line("grams_per_plant", "Fruit per plant and crop", GRAMS, used.times(perPlant));
-        warn(one, gramsChosen, entries.profile());
-        Line all = one.line(
-                "fruit_grown",
-                "Fruit grown",
-                KG,
-                gramsChosen
-                        .times(planting.plantCount)
-                        .times(growth.cropsPerYear)
-                        .in(KG));
+                stock.whereFilled(kilograms(toldAYear.times(share)).times(kept)));
+        Line all = one.line("fruit_grown", "Fruit grown", KG, kilograms(ofPlant.times(density)));
         Line left = one.line("fruit_missed", "Missed at harvest", KG, all.times(missed));
-        marketable = one.line(
-                "fruit_marketable",
-                "Marketable, before dry plants",
-                KG,
-                ofPlan.times(share).in(KG));
+        marketable = one.line("fruit_marketable", "Marketable, before dry plants", KG, kilograms(ofPlant.times(share)));
         one.line("fruit_graded_out", "Graded out", KG, all.minus(left).times(one().minus(marketableShare)));
+        one.line(
+                "grams_per_plant",
+                "Fruit per plant and crop",
+                GRAMS,
+                ofPlant.times(level).times(density).over(crops.total));
         one.line(
                 "fruit_grown_per_area",
                 "Fruit grown per plant, times plants per m² of floor",
                 Unit.parse("kg/(m2 a)"),
-                gramsChosen
+                ofPlant.times(level)
+                        .times(density)
                         .times(planting.plantsPerArea)
-                        .times(growth.cropsPerYear)
                         .in(Unit.parse("kg/(m2 a)")));
+        watch(rows, grams, kept, chosen.types());
     }
 
-    /** Outside what is published. The entry itself is watched over by its own range. */
-    private void warn(ScheduleBuilder s, Line grams, CropProfile profile) {
-        Documented known = profile.needed("yield_per_plant");
-        String published = profile.fact("yield_published").source();
-        Plausible range = known.in(GRAMS);
-        Line least = s.line(
-                "grams_per_plant_least",
-                "Fruit per plant and crop, least",
+    /** Fruit of all plants at the level of the plan, from that of one. */
+    private Formula kilograms(Formula ofPlant) {
+        return ofPlant.times(level).times(planting.plantCount).in(KG);
+    }
+
+    private static Formula average(StockGrowth growth, Line turns) {
+        Formula second = growth.secondCrop.times(lesser(turns.minus(one()), one()));
+        Formula later = growth.laterCrops.times(greater(turns.minus(number(2, ONE)), none(ONE)));
+        return when(turns.exceeds(one()), one().plus(second).plus(later).over(turns), one());
+    }
+
+    /** Fruit of a crop outside what is usual for its type of plant. */
+    private void watch(ScheduleBuilder s, Line grams, Line kept, PlantTypes types) {
+        Line counted = s.line(
+                "crop_grams_counted",
+                "Fruit a plant and crop, counted",
                 GRAMS,
-                number(range.low(), GRAMS),
-                known.source());
-        Line most = s.line(
-                "grams_per_plant_most",
-                "Fruit per plant and crop, most published",
-                GRAMS,
-                number(range.high(), GRAMS),
-                known.source());
-        Line outside = s.line(
-                "grams_per_plant_outside", "Fruit per plant outside that by", GRAMS, outside(grams, least, most));
-        Line planned = s.line(
-                "yield_per_plant_outside", "The plan's own outside that by", GRAMS, outside(perPlant, least, most));
+                grams.times(crops.ofKind(kept)).times(level).times(density));
+        Line least = s.line("crop_grams_least", "Usual for its type, least", GRAMS, ofType(types.least, types));
+        Line most = s.line("crop_grams_most", "Usual for its type, most", GRAMS, ofType(types.most, types));
+        Formula isOutside = or(counted.exceeds(most), least.exceeds(counted));
+        Formula isToldOutside = or(grams.exceeds(most), least.exceeds(grams));
+        Line words = s.textLine(
+                "crop_grams_words",
+                "Fruit per plant, what is usual",
+                when(
+                        crops.key.isFilled(),
+                        joined(
+                                text("Fruit per plant and crop lies outside "),
+                                shown(least, 0),
+                                text(" to "),
+                                shown(most, 0),
+                                text(" g ("),
+                                lookup(types.source, types.key, crops.plantType),
+                                text("): check yield_factor, reference_density and density_response.")),
+                        text("")));
         s.warning(
-                "grams_per_plant_warning",
-                "Fruit per plant against what is published",
-                and(outside.exceeds(none(GRAMS)), not(planned.exceeds(none(GRAMS)))),
-                "Fruit per plant and crop lies outside " + Numbers.shown(range.low()) + " to "
-                        + Numbers.shown(range.high()) + " g (" + published
-                        + "): check yield_factor, reference_density and density_response.");
+                "crop_grams_warning",
+                "Fruit per plant against what is usual",
+                crops.rows.grams.isPresent() ? isOutside : and(isOutside, not(isToldOutside)),
+                words);
     }
 
-    private static Formula outside(Line grams, Line least, Line most) {
-        return greater(none(GRAMS), greater(grams.minus(most), least.minus(grams)));
+    private Formula ofType(Line byType, PlantTypes types) {
+        return when(crops.key.isFilled(), lookup(byType, types.key, crops.plantType), none(byType.unit()));
     }
 
     private static Line yearShare(ScheduleBuilder s, FarmEntries entries, String id, String label) {
@@ -189,9 +224,5 @@ public final class Yield {
                         one()),
                 "(density / reference)^-response; "
                         + entries.profile().needed("density_response").source());
-    }
-
-    private static Formula chosen(Line line, PlantStock stock, Line choice) {
-        return lookup(line, stock.key, choice);
     }
 }

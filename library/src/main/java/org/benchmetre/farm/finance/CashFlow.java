@@ -27,6 +27,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
@@ -126,12 +127,19 @@ public final class CashFlow {
                 "Insurance and property tax",
                 Unit.parse("money/a"),
                 owned.chargesTotal.plus(yearly.house.charges));
+        Line plantsLeft = b.shared(Sheets.CROP, Tables.CROPS)
+                .line(
+                        "crop_plants_residual",
+                        "Residual value of plants",
+                        MONEY,
+                        w.residual(yearly.plantsLife, first.order.exactByCrop, none(MONEY)),
+                        Wear.LEFT);
         Line residual = single.line(
                 "residual_value",
                 "Residual value",
                 MONEY,
                 sum(left, p.materials().axis)
-                        .plus(w.residual(yearly.plantsLife, first.plants, none(MONEY)))
+                        .plus(sum(plantsLeft, p.plants().crops().axis))
                         .plus(w.residual(yearly.house.life, yearly.house.cost, none(MONEY))),
                 Wear.LEFT);
 
@@ -157,12 +165,15 @@ public final class CashFlow {
                 MONEY,
                 sum(changes, p.materials().axis).plus(w.ended(yearly.house.life).times(yearly.house.cost)),
                 Wear.AGAIN);
-        Line plants = flow.line(
-                "cash_plants",
-                "Plants replaced",
-                MONEY,
-                w.ended(yearly.plantsLife).times(first.order.cost),
-                Wear.AGAIN);
+        Axis crops = p.plants().crops().axis;
+        Line again = b.schedule(Sheets.CASH_FLOW, "Plants replaced, by crop and year")
+                .line(
+                        "crop_plants_replaced",
+                        "Plants replaced",
+                        MONEY,
+                        w.ended(yearly.plantsLife).times(first.order.costByCrop),
+                        Wear.AGAIN);
+        Line plants = flow.line("cash_plants", "Plants replaced", MONEY, sum(again, crops));
         Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         Formula isEnd = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));

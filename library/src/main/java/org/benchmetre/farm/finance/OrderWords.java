@@ -10,15 +10,17 @@ import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.crop.ChosenStock;
-import org.benchmetre.farm.crop.CropYear;
+import org.benchmetre.farm.crop.CropPlants;
+import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.TakeOff;
 
 /** What to order, and until when, in sentences. Money is shown in whole units. */
@@ -35,13 +37,11 @@ public final class OrderWords {
      *
      * @param b where the schedule is added
      * @param takeOff parts in whole packs
-     * @param stock the chosen plant stock
-     * @param plants whole plants of it
+     * @param grown the plants of the crops
+     * @param plants whole plants of them
      * @param startUp what the start takes
-     * @param year the crop year
      */
-    public OrderWords(
-            BudgetBuilder b, TakeOff takeOff, ChosenStock stock, PlantOrder plants, StartUp startUp, CropYear year) {
+    public OrderWords(BudgetBuilder b, TakeOff takeOff, CropPlants grown, PlantOrder plants, StartUp startUp) {
         s = b.schedule(Sheets.CASH_FLOW, "What to order, in words");
         currency = text(" " + b.structure().currency());
         coins = MinorUnit.decimals(b.structure().currency());
@@ -61,7 +61,7 @@ public final class OrderWords {
                                 shown(level, 2),
                                 text(" times those listed; freight and tax too.")),
                         text("")));
-        lead(s.line("plants_lead_weeks", "Lead time of plants", Unit.parse("wk"), stock.leadWeeks()), year);
+        lead(b, grown);
     }
 
     private Line startUp(StartUp startUp) {
@@ -83,32 +83,39 @@ public final class OrderWords {
         return joined(shown(amount, coins), currency);
     }
 
-    /** Until when plants are ordered: so many whole months before the one of planting. */
-    private void lead(Line weeks, CropYear year) {
+    /** Until when the plants of each crop are ordered: so many whole months before the one of planting. */
+    private void lead(BudgetBuilder b, CropPlants grown) {
+        Crops crops = grown.crops();
         Unit month = Unit.parse("mo");
-        Line ahead = s.line(
-                "order_months_ahead",
-                "Months ahead",
+        ScheduleBuilder c = b.shared(Sheets.CROP, Tables.CROPS);
+        Line weeks = c.line(
+                "crop_lead_weeks", "Lead time of plants", Unit.parse("wk"), crops.ofKind(grown.growth().leadWeeks));
+        Line ahead = c.line(
+                "crop_months_ahead",
+                "Ordered ahead, months",
                 ONE,
                 weeks.in(month).counting(ONE).wholeUp(),
                 "whole months, so that the weeks fit in before the month of planting begins: common practice, no source");
         Formula back =
-                ahead.plus(number(MONTHS, ONE)).minus(year.plantingNumber).over(number(MONTHS, ONE));
-        Line years = s.line(
-                "order_years_before",
+                ahead.plus(number(MONTHS, ONE)).minus(crops.plantingNumber).over(number(MONTHS, ONE));
+        Line years = c.line(
+                "crop_years_before",
                 "Years before that of planting",
                 ONE,
                 back.wholeDown(),
                 "a step back over January is a year: plain counting");
-        Line ordered = s.line(
-                "order_month_number",
+        Line ordered = c.line(
+                "crop_order_month_number",
                 "Month to order in, its number",
                 ONE,
-                year.plantingNumber.minus(ahead).plus(years.times(number(MONTHS, ONE))),
+                crops.plantingNumber.minus(ahead).plus(years.times(number(MONTHS, ONE))),
                 "12 months a year: plain counting");
-        Line first = s.textLine("order_month", "Month to order plants in", year.named(ordered));
-        Line before = s.textLine(
-                "order_year",
+        Line first = c.textLine(
+                "crop_order_month",
+                "Month to order plants in",
+                inUse(crops, grown.year().named(ordered)));
+        Line before = c.textLine(
+                "crop_order_year",
                 "In which year",
                 when(
                         years.minus(one()).isPositive(),
@@ -119,19 +126,21 @@ public final class OrderWords {
                 first,
                 before,
                 text(" for planting in "),
-                year.plantingName,
+                crops.planting,
                 text(": their lead time is "),
                 shown(weeks, 0),
                 text(" weeks."));
-        s.textLine(
-                "order_plants_by",
+        Formula unknown =
+                joined(text("No lead time of plants is entered; they are planted in "), crops.planting, text("."));
+        Formula stay = text("The plants of another crop stay.");
+        Line by = c.textLine(
+                "crop_order_by",
                 "When to order plants",
-                when(
-                        weeks.isPositive(),
-                        told,
-                        joined(
-                                text("No lead time of plants is entered; they are planted in "),
-                                year.plantingName,
-                                text("."))));
+                inUse(crops, when(crops.newShare.isPositive(), when(weeks.isPositive(), told, unknown), stay)));
+        s.textLine("order_plants_by", "When to order the plants of the first crop", new Element(by, crops.axis, 0));
+    }
+
+    private static Formula inUse(Crops crops, Formula words) {
+        return when(crops.key.isFilled(), words, text(""));
     }
 }

@@ -189,6 +189,24 @@ public final class Columns {
     }
 
     /**
+     * A column that takes one word of a form, such as a month or one key of a table.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param form which words
+     * @param blank what a blank cell means: nothing, or that it is refused
+     * @return the line
+     */
+    public Line word(String column, String id, String label, TextForm form, Blank blank) {
+        return schedule.textEntry(id, label, axis)
+                .words(form)
+                .keptAt(home(column))
+                .whenBlank(blank)
+                .given(List.of());
+    }
+
+    /**
      * A column of keys of a table, several apart by spaces, or blank.
      *
      * @param column name in the file

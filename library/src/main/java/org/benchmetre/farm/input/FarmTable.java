@@ -1,6 +1,7 @@
 package org.benchmetre.farm.input;
 
 import java.util.List;
+import org.benchmetre.budget.Structure;
 import org.benchmetre.scenario.GroupColumn;
 import org.benchmetre.scenario.TableForm;
 
@@ -14,6 +15,8 @@ public enum FarmTable {
     PLANT_STOCK("plant_stock.csv", "stock", "stock", "Plant stock", 2, 60),
     /** Price breaks of plant stock by quantity. */
     STOCK_PRICES("stock_prices.csv", "stock", "break", "Price break", 4, 500),
+    /** Crops of a year. */
+    CROPS("crops.csv", "crop", "crop", "Crop", 1, 24),
     /** Where fruit is sold. */
     CHANNELS("channels.csv", "channel", "channel", "Channel", 2, 60),
     /** Work and inputs that come back. */
@@ -72,6 +75,16 @@ public enum FarmTable {
     }
 
     /**
+     * Whether a scenario has rows of it.
+     *
+     * @param structure of the scenario
+     * @return false where the file is missing or empty
+     */
+    public boolean hasRows(Structure structure) {
+        return !structure.keys(file).keys().isEmpty();
+    }
+
+    /**
      * Empty rows kept for the reader.
      *
      * @return few where each is worked out at length
@@ -94,6 +107,7 @@ public enum FarmTable {
             case PLANT_STOCK -> form(List.of("stock", "price"));
             case STOCK_PRICES ->
                 form(List.of("stock", "from_quantity", "price")).countedBy("from_quantity", "from");
+            case CROPS -> form(List.of("crop", "clear_out_month"));
             case CHANNELS -> form(List.of("channel", "share"));
             case TASKS -> form(List.of("task", "driver")).groupedBy(new GroupColumn("group", List.of()));
         };

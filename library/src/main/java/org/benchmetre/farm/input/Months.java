@@ -35,7 +35,8 @@ public final class Months {
     public static final List<String> KEYS =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
-    private static final List<String> LABELS =
+    /** Names, Jan to Dec, in order of the calendar. */
+    public static final List<String> NAMES =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 
     private static final double[] DAYS = {31, 28.25, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
@@ -44,7 +45,7 @@ public final class Months {
     private final CropProfile profile;
 
     /** One period for each month. */
-    public final Axis axis = Axis.periods(AXIS, "Month", KEYS, LABELS);
+    public final Axis axis = Axis.periods(AXIS, "Month", KEYS, NAMES);
     /** Days in each month, d/mo. */
     public final Line days;
 

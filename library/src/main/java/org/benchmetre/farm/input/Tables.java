@@ -29,6 +29,8 @@ public final class Tables {
     public static final String STOCK_PRICES = "Plant stock: price and first plants";
     /** What plant stock does. */
     public static final String STOCK_GROWTH = "Plant stock: growth, fruit and yearly cost";
+    /** Crops of a year. */
+    public static final String CROPS = "Crops of a year: plants, months and fruit";
     /** Months of fruit. */
     public static final String FRUIT_BY_MONTH = "Fruit and receipts by month";
     /** Channels. */

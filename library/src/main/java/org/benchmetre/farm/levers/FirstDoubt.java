@@ -40,7 +40,7 @@ public final class FirstDoubt {
                 "Lever, within a sentence",
                 new Rows(
                         swings.axis,
-                        LeverList.named().values().stream()
+                        swings.levers.stream()
                                 .<Formula>map(lever -> text(lever.label().toLowerCase(Locale.ROOT)))
                                 .toList()));
         Place first = place("first", swings.size);

@@ -39,6 +39,11 @@ record Lever(LeverList.Named named, Line entry, Formula low, Formula high) {
         return shown(named.isPercent() ? plain.in(PERCENT) : plain, named.decimals());
     }
 
+    /** Whether it is the fruit of all crops. */
+    boolean isFruit() {
+        return name().equals(LeverList.FRUIT_OF_ONE) || name().equals(LeverList.FRUIT_OF_ALL);
+    }
+
     /** Its name, by which one chooses it. */
     String name() {
         return entry.id();

@@ -12,6 +12,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmEntries.Range;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.scenario.WordChoice;
 
@@ -28,6 +29,11 @@ public final class LeverList {
 
     /** Sold by the litre, the gallon, the kilogram or the kWh, so that its documented range is wide enough for all of them. */
     private static final String FUEL = "fuel_price";
+
+    /** Fruit of a plant, where a plan has one crop. */
+    static final String FRUIT_OF_ONE = "yield_per_plant";
+    /** Fruit of all crops against that entered, where it lists several. */
+    static final String FRUIT_OF_ALL = "yield_level";
 
     /** Where the ends come from, as a note of a line. */
     static final String SOURCE =
@@ -59,7 +65,9 @@ public final class LeverList {
      */
     public LeverList(BudgetBuilder b, FarmEntries entries) {
         ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, "Usual ranges");
+        String unused = FarmTable.CROPS.hasRows(b.structure()) ? FRUIT_OF_ONE : FRUIT_OF_ALL;
         all = NAMED.entrySet().stream()
+                .filter(each -> !each.getKey().equals(unused))
                 .map(each -> lever(each.getValue(), entries.line(each.getKey()), entries, b, s))
                 .toList();
     }
@@ -73,10 +81,11 @@ public final class LeverList {
         return List.copyOf(NAMED.keySet());
     }
 
-    /** The one of a name. */
+    /** The one of a name; by either name of its fruit the one that the plan has. */
     Lever named(String name) {
+        boolean isFruit = name.equals(FRUIT_OF_ONE) || name.equals(FRUIT_OF_ALL);
         return all.stream()
-                .filter(lever -> lever.name().equals(name))
+                .filter(lever -> lever.name().equals(name) || isFruit && lever.isFruit())
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "No lever is called '" + name + "'; there are " + String.join(", ", names()) + "."));
@@ -114,7 +123,8 @@ public final class LeverList {
     static Map<String, Named> named() {
         Map<String, Named> all = new LinkedHashMap<>();
         all.put("price_level", new Named("Price of fruit", 2, TIMES));
-        all.put("yield_per_plant", new Named("Fruit per plant", 0, ""));
+        all.put(FRUIT_OF_ONE, new Named("Fruit per plant", 0, ""));
+        all.put(FRUIT_OF_ALL, new Named("Fruit of all crops", 2, TIMES));
         all.put("marketable_share", new Named("Marketable share", 0, "%"));
         all.put("picking_rate", new Named("Picking rate", 1, ""));
         all.put("wage_level", new Named("Wages", 2, TIMES));

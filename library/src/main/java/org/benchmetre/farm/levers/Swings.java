@@ -27,6 +27,8 @@ public final class Swings {
     final Axis axis;
     /** What each is called. */
     final Line label;
+    /** The levers, in the order of the rows. */
+    final List<Lever> levers;
     /** Largest change against the plan, money/(m2 a). */
     final Line size;
 
@@ -39,7 +41,8 @@ public final class Swings {
      */
     public Swings(BudgetBuilder b, LeverList levers, Line target) {
         List<Lever> all = levers.all;
-        axis = Axis.rows("swing", "Swing", LeverList.names(), 0);
+        this.levers = all;
+        axis = Axis.rows("swing", "Swing", all.stream().map(Lever::name).toList(), 0);
         Axis ends = Axis.rows("range_end", "Ends of its usual range", List.of("low", "high"), 0);
         ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, "Swings: each lever alone at the ends of its usual range");
         String currency = b.structure().currency();

@@ -45,16 +45,21 @@ public final class WhatIfTables {
     /**
      * Adds the first table.
      *
-     * @param fruit fruit per plant, an entry
+     * @param fruit the entry that moves the fruit of all crops
      * @param level level of fruit prices, an entry
+     * @param grams fruit per plant and crop, a single figure that it alone moves
      * @param price average price of fruit, a single figure that the level alone moves
      */
-    public void first(Line fruit, Line level, Line price) {
+    public void first(Line fruit, Line level, Line grams, Line price) {
         ScheduleBuilder result = b.schedule(Sheets.WHAT_IF, "Returns over fruit per plant and price");
         result.note("The steps are shares of what is entered; change them as you like.");
-        WhatIf.Steps down = shares("yield", "whatif_yield", "Fruit per plant, steps", fruit, FRUIT);
-        WhatIf.Steps across = shares("price", "whatif_price_level", "Price of fruit, steps", level, PRICE);
+        Line fruitShare = shares("whatif_yield", "Fruit per plant, steps", FRUIT);
+        Line priceShare = shares("whatif_price_level", "Price of fruit, steps", PRICE);
+        WhatIf.Steps down = steps("yield", "whatif_yield", fruitShare, fruit);
+        WhatIf.Steps across = steps("price", "whatif_price_level", priceShare, level);
         WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, down, across);
+        b.schedule(Sheets.WHAT_IF, "Fruit per plant at each step")
+                .line("whatif_grams", grams.label(), grams.unit(), fruitShare.times(grams));
         b.schedule(Sheets.WHAT_IF, "Price of fruit at each step")
                 .line(
                         "whatif_price",
@@ -64,17 +69,21 @@ public final class WhatIfTables {
         result.line("whatif_returns", target.label(), target.unit(), table.values());
     }
 
-    private WhatIf.Steps shares(String name, String id, String title, Line entry, double... shares) {
-        Axis axis = steps(id, title);
-        ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, title);
+    private Line shares(String id, String title, double... shares) {
         List<Given> given = new ArrayList<>();
         for (double share : shares) {
             given.add(Given.number(share, ONE).from("a step of the table; change it as you like"));
         }
-        Line share = s.entry(id + "_share", "Share of what is entered", ONE, axis)
+        return b.schedule(Sheets.WHAT_IF, title)
+                .entry(id + "_share", "Share of what is entered", ONE, steps(id, title))
                 .from(0, 100)
                 .given(given);
-        return new WhatIf.Steps(entry, name, axis, s.line(id, entry.label(), entry.unit(), share.times(entry)));
+    }
+
+    private WhatIf.Steps steps(String name, String id, Line share, Line entry) {
+        ScheduleBuilder s = b.schedule(Sheets.WHAT_IF, entry.label() + " at each step");
+        return new WhatIf.Steps(
+                entry, name, share.axes().get(0), s.line(id, entry.label(), entry.unit(), share.times(entry)));
     }
 
     private void second(LeverList levers) {

@@ -7,16 +7,23 @@ import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Crop;
+import org.benchmetre.farm.crop.CropPlants;
+import org.benchmetre.farm.crop.CropYear;
+import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
@@ -29,6 +36,7 @@ public final class CropMonths {
 
     private static final Unit DAYS_A_MONTH = Unit.parse("d/mo");
     private static final Unit DAYS_A_YEAR = Unit.parse("d/a");
+    private static final Unit TIMES = Unit.parse("1/a");
     private static final Unit WEEKS_A_YEAR = Unit.parse("wk/a");
 
     /** Weeks that months and stock may differ. */
@@ -40,8 +48,14 @@ public final class CropMonths {
     public final Line yieldShare;
     /** Weeks in crop in a year, wk/a. */
     public final Line weeks;
-    /** Crops in a year, crop/a. */
+    /** Share of the planting that falls in each month. */
+    public final Line plantingShare;
+    /** Share of the clearing out that falls in each month. */
+    public final Line clearingShare;
+    /** Crops in a year, on all benches, crop/a. */
     public final Line cropsPerYear;
+    /** Times a year that plants are set, on all benches, 1/a. */
+    public final Line plantings;
     /** The months. */
     final Months months;
 
@@ -52,9 +66,9 @@ public final class CropMonths {
      * @param months the months
      * @param inCrop share of each month in crop
      * @param harvest crops a year and fruit
-     * @param stands weeks a year the chosen stock stands, wk/a
+     * @param crop the plants of the crops and when they are set and cleared
      */
-    public CropMonths(BudgetBuilder b, Months months, Line inCrop, Harvest harvest, Formula stands) {
+    public CropMonths(BudgetBuilder b, Months months, Line inCrop, Harvest harvest, Crop crop) {
         this.months = months;
         cropsPerYear = harvest.cropsPerYear;
         Line monthYield = harvest.monthYield;
@@ -69,7 +83,65 @@ public final class CropMonths {
                 "Fruit and months in crop",
                 and(monthYield.isPositive(), not(inCrop.isPositive())),
                 "Fruit is picked in a month without crop: change share or crop_share in months.csv.");
-        Line stock = year.line("weeks_stock_stands", "Weeks the chosen stock stands", WEEKS_A_YEAR, stands);
+        if (!FarmTable.CROPS.hasRows(b.structure())) {
+            watchWeeks(b, year, crop.chosen);
+        }
+        evenShare = s.line(
+                "month_even_share",
+                "Share of the days in crop",
+                ONE,
+                when(
+                        cropDays.isPositive(),
+                        days.over(monthOf(cropDays)),
+                        months.days.over(sum(months.days, months.axis))));
+        yieldShare = s.line(
+                "month_yield_share",
+                "Share of the fruit",
+                ONE,
+                when(picked.isPositive(), monthYield.over(monthOf(picked)), evenShare));
+        Crops crops = crop.chosen.crops();
+        plantings =
+                year.line("plantings_in_year", "Plants are set, times a year", TIMES, sum(crops.plantings, crops.axis));
+        plantingShare = shareOf(
+                s,
+                crops.plantings,
+                crops.planting,
+                new Named("month_planting_share", "Share of the planting"),
+                crop.chosen.year());
+        clearingShare = shareOf(
+                s,
+                crops.clearings,
+                crops.clearOut,
+                new Named("month_clearing_share", "Share of the clearing out"),
+                crop.chosen.year());
+    }
+
+    private record Named(String id, String label) {}
+
+    /** Spread by the months in which crops are set or cleared; as the days in crop where none is. */
+    private Line shareOf(ScheduleBuilder s, Line times, Line month, Named named, CropYear year) {
+        Axis crops = times.axes().get(0);
+        Formula all = sum(times, crops);
+        return s.line(
+                named.id,
+                named.label,
+                ONE,
+                when(
+                        all.isPositive(),
+                        sumWhere(times, month, year.monthName, crops).over(all),
+                        evenShare));
+    }
+
+    private void watchWeeks(BudgetBuilder b, ScheduleBuilder year, CropPlants plants) {
+        Crops crops = plants.crops();
+        Line each = b.shared(Sheets.CROP, Tables.CROPS)
+                .line(
+                        "crop_weeks_standing",
+                        "Weeks each crop stands, by its plant stock",
+                        WEEKS_A_YEAR,
+                        plants.benchWeeks());
+        Line stock =
+                year.line("weeks_stock_stands", "Weeks the plant stock stands", WEEKS_A_YEAR, sum(each, crops.axis));
         Line apart = year.line(
                 "weeks_apart", "Apart by", WEEKS_A_YEAR, greater(weeks, stock).minus(lesser(weeks, stock)));
         Line allowed = year.line(
@@ -84,18 +156,5 @@ public final class CropMonths {
                 apart.exceeds(allowed),
                 "The months in crop and the weeks the stock stands differ by more than two weeks; water and weekly work follow the "
                         + "months: change crop_share in months.csv, or crop_weeks or bench_weeks_crop.");
-        evenShare = s.line(
-                "month_even_share",
-                "Share of the days in crop",
-                ONE,
-                when(
-                        cropDays.isPositive(),
-                        days.over(monthOf(cropDays)),
-                        months.days.over(sum(months.days, months.axis))));
-        yieldShare = s.line(
-                "month_yield_share",
-                "Share of the fruit",
-                ONE,
-                when(picked.isPositive(), monthYield.over(monthOf(picked)), evenShare));
     }
 }

@@ -45,8 +45,8 @@ public final class Operations {
     public Operations(BudgetBuilder b, FarmEntries entries, Months months, Grounds g, Crop crop, Line cropShare) {
         Harvest harvest = crop.harvest;
         Wages wages = new Wages(b, entries, g.wageLevel());
-        CropMonths inCrop = new CropMonths(b, months, cropShare, harvest, crop.chosen.benchWeeks());
-        Replanting again = new Replanting(b, entries, g.planting().plantCount, crop.chosen.setOut(), harvest.yield);
+        CropMonths inCrop = new CropMonths(b, months, cropShare, harvest, crop);
+        Replanting again = new Replanting(b, entries, g.planting().plantCount, crop.chosen, harvest.yield);
         TaskDrivers drivers = new TaskDrivers(b, g, again.plants, harvest.yield);
         Tasks tasks = new Tasks(b, drivers, months);
         TaskWork work = new TaskWork(b, tasks, drivers, wages, inCrop);

@@ -80,7 +80,13 @@ public final class TaskWork {
                 inUse(when(
                         pattern.is(Tasks.MONTHS),
                         tasks.monthShare,
-                        when(pattern.is(Tasks.YIELD), crop.yieldShare, crop.evenShare))));
+                        when(
+                                pattern.is(Tasks.YIELD),
+                                crop.yieldShare,
+                                when(
+                                        pattern.is(Tasks.PLANTING),
+                                        crop.plantingShare,
+                                        when(pattern.is(Tasks.CLEAR_OUT), crop.clearingShare, crop.evenShare))))));
         hoursADriver = s.line(
                 "task_hours_a_driver_year",
                 "Hours a driver, a year",
@@ -119,7 +125,10 @@ public final class TaskWork {
         Formula counted = when(
                 tasks.timesUnit.is("crop"),
                 crop.cropsPerYear.counting(A_YEAR),
-                when(tasks.timesUnit.is("wk"), crop.weeks.counting(A_YEAR), number(1, A_YEAR)));
+                when(
+                        tasks.timesUnit.is(Tasks.PLANTING),
+                        crop.plantings,
+                        when(tasks.timesUnit.is("wk"), crop.weeks.counting(A_YEAR), number(1, A_YEAR))));
         return often.times(counted);
     }
 

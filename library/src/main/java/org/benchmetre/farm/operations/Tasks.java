@@ -29,8 +29,12 @@ public final class Tasks {
     /** Label of the tasks whose group is not listed. */
     static final String OTHER = "Other tasks";
 
-    /** Times are a year, a crop, or a week in crop. */
-    static final List<String> TIMES_UNITS = List.of("a", "crop", "wk");
+    /** In the months of planting; times that plants are set. */
+    static final String PLANTING = "planting";
+    /** In the months of clearing out. */
+    static final String CLEAR_OUT = "clear_out";
+    /** Times are a year, a crop, a setting of plants, or a week in crop. */
+    static final List<String> TIMES_UNITS = List.of("a", "crop", PLANTING, "wk");
 
     /** Evenly over the days in crop. */
     static final String EVEN = "even";
@@ -39,7 +43,7 @@ public final class Tasks {
     /** By the shares of the months. */
     static final String MONTHS = "months";
     /** All patterns. */
-    static final List<String> PATTERNS = List.of(EVEN, YIELD, MONTHS);
+    static final List<String> PATTERNS = List.of(EVEN, YIELD, PLANTING, CLEAR_OUT, MONTHS);
 
     /** Hours a driver: for the whole house, eleven people round the clock for a year. */
     private static final Bounds HOURS = new Bounds(0, true, 100_000, false);
@@ -64,7 +68,7 @@ public final class Tasks {
     public final Line perHour;
     /** How often; blank counts as once. */
     public final Line times;
-    /** What the times are counted in: {@code a}, {@code crop} or {@code wk}. */
+    /** What the times are counted in: {@code a}, {@code crop}, {@code planting} or {@code wk}. */
     public final Line timesUnit;
     /** How the year is spread over months; blank for the shares where there are any, else evenly. */
     public final Line pattern;

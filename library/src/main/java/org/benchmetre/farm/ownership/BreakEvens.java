@@ -8,26 +8,24 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
-import org.benchmetre.farm.layout.Planting;
 
 /**
  * Prices and yields at which receipts just cover a cost. What moves with yield moves.
  *
  * <pre>
- * p = ((C - M) / Y + k) / (1 - c)     y = (C - M) / (l P n s d)
+ * p = ((C - M) / Y + k) / (1 - c)     y = (C - M) / (l d) g / B
  * p  average price, money/kg         C  cost, money/a                M  what of it moves with yield, money/a
  * Y  marketable fruit, kg/a          k  what a kg takes, money/kg    c  commission, share of price
- * y  fruit per plant and crop, g     l  what a further kg leaves, money/kg      P  plants     n  crops in a year
- * s  marketable share                d  share that dry plants leave
+ * y  fruit per plant and crop, g     l  what a further kg leaves, money/kg      d  share that dry plants leave
+ * g  fruit per plant and crop as told, g     B  marketable fruit of it before dry plants, kg/a
  * </pre>
  *
  * Plain algebra: receipts set equal to the cost.
  *
  * @param harvest fruit and receipts
  * @param moves what moves with yield
- * @param planting plants
  */
-record BreakEvens(Harvest harvest, MovesWithYield moves, Planting planting) {
+record BreakEvens(Harvest harvest, MovesWithYield moves) {
 
     static final Unit PER_KG = Unit.parse("money/kg");
     static final String PRICE_RULE =
@@ -48,11 +46,9 @@ record BreakEvens(Harvest harvest, MovesWithYield moves, Planting planting) {
     Formula fruit(Line cost) {
         Formula needed = cost.minus(moves.total)
                 .over(moves.left)
-                .over(planting.plantCount)
-                .over(harvest.cropsPerYear)
-                .over(harvest.yieldShare)
                 .over(harvest.kept)
-                .in(GRAMS);
+                .over(harvest.beforeDry)
+                .times(harvest.planned);
         return onlyWhen(
                 and(moves.left.isPositive(), harvest.yield.isPositive(), harvest.kept.isPositive()),
                 needed,

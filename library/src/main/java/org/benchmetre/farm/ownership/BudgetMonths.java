@@ -4,20 +4,25 @@ import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropYear;
+import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 
 /**
  * Cash by month of the calendar, in a full year in which the house is planted. Receipts, selling, labour, inputs, water and energy come
@@ -56,9 +61,10 @@ public final class BudgetMonths {
      *
      * @param year the crop year
      * @param order plants as they are ordered
-     * @param life how long they last, in years
+     * @param crops the crops they are for
+     * @param life how long those of each crop last, in years
      */
-    public record Plants(CropYear year, PlantOrder order, Line life) {}
+    public record Plants(CropYear year, PlantOrder order, Crops crops, Line life) {}
 
     /** Water given in each month, m3/mo. */
     public final Line waterGiven;
@@ -92,15 +98,19 @@ public final class BudgetMonths {
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and cash costs by month");
         s.note(
                 "Irrigation maintenance, replanting, repairs, insurance, property tax and overhead have no month: evenly.");
-        plantsOfYear = year.line(
-                "plants_cash_year",
-                "Plants of a year",
-                YEARLY,
-                plants.order()
-                        .cost
-                        .times(greater(number(1, PER_YEAR), number(1, ONE).over(plants.life()))),
-                "paid in full in the year of planting; those that last less than a year are bought as often as they "
-                        + "wear out, all counted in the planting month: a choice of this project, no source");
+        Axis crops = plants.crops().axis;
+        Line ofCrop = b.shared(Sheets.CROP, Tables.CROPS)
+                .line(
+                        "crop_plants_cash",
+                        "Plants of a year, in cash",
+                        YEARLY,
+                        plants.order()
+                                .costByCrop
+                                .times(greater(
+                                        number(1, PER_YEAR), number(1, ONE).over(plants.life()))),
+                        "paid in full in the year of planting; those that last less than a year are bought as often as they "
+                                + "wear out, all counted in the planting month: a choice of this project, no source");
+        plantsOfYear = year.line("plants_cash_year", "Plants of a year", YEARLY, sum(ofCrop, crops));
         evenOfYear = year.line("cash_without_month", "Cash that has no month", YEARLY, evenly);
         waterOfYear = year.line(
                 "water_given_chosen",
@@ -126,7 +136,7 @@ public final class BudgetMonths {
                 "budget_month_plants",
                 "Plants",
                 MONTHLY,
-                when(plants.year().isPlanting(), monthOf(plantsOfYear), none(MONTHLY)));
+                monthOf(sumWhere(ofCrop, plants.crops().planting, plants.year().monthName, crops)));
         Formula even = monthOf(evenOfYear.over(number(MONTHS, ONE)));
         costs = s.line(
                 "budget_month_costs",

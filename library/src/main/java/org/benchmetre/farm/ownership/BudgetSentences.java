@@ -95,8 +95,8 @@ public final class BudgetSentences {
     }
 
     private void yields(EnterpriseBudget budget, YieldRange y) {
-        Line low = atYield("budget_low_left", "Low yield", y.low, budget.aboveAtLow);
-        Line high = atYield("budget_high_left", "high yield", y.high, budget.aboveAtHigh);
+        Line low = atYield("budget_low_left", "Low yield", y.planned.times(y.lowShare), budget.aboveAtLow);
+        Line high = atYield("budget_high_left", "high yield", y.planned.times(y.highShare), budget.aboveAtHigh);
         s.textLine(
                 "budget_yields",
                 "Low and high yield",
@@ -106,7 +106,7 @@ public final class BudgetSentences {
                         text("Low and high yield stand as entered, since the yield or its usual range is not known.")));
     }
 
-    private Line atYield(String id, String which, Line fruit, Formula above) {
+    private Line atYield(String id, String which, Formula fruit, Formula above) {
         return s.textLine(
                 id,
                 which,

@@ -159,7 +159,7 @@ public final class EnterpriseBudget {
                 "Returns above total cost, per kg of marketable fruit",
                 BreakEvens.PER_KG,
                 onlyWhen(g.fruit().isPositive(), aboveTotal.over(g.fruit()), "no yield"));
-        BreakEvens even = new BreakEvens(items.moves.harvest, items.moves, g.planting());
+        BreakEvens even = new BreakEvens(items.moves.harvest, items.moves);
         evensOfAll = new Evens(
                 evens.line(
                         "break_even_price",

@@ -1,6 +1,5 @@
 package org.benchmetre.farm.ownership;
 
-import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.sum;
 
@@ -10,6 +9,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
@@ -37,10 +37,12 @@ public final class YearlyCost {
     public final Line way;
     /** The same per metre of bench, money/(m a). */
     public final Line wayPerMetre;
-    /** Plants of the chosen stock, recovered over their life, money/a. */
+    /** Plants, recovered over their life, money/a. */
     public final Line plants;
-    /** Life of the chosen plants, in years. */
+    /** Life of the plants of each crop, in years. */
     public final Line plantsLife;
+    /** What plants cost in a year, by their life, interest left out, money/a. */
+    public final Line plantsPaid;
     /** What parts cost in a year. */
     public final PartsYearly owned;
     /** The house by area. */
@@ -81,30 +83,34 @@ public final class YearlyCost {
         house = all.house();
         contingency = all.contingency();
         FirstCost.Parts p = first.parts;
-        FirstCost.Choices chosen = first.chosen;
         CostGroups groups = first.groups;
         ScheduleBuilder groupTable =
                 b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen irrigation system");
         ScheduleBuilder ways = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_COSTS);
-        Line stockLife = years(b, p.stock(), harvest);
+        PlantStock kinds = p.plants().stock();
+        Crops crops = p.plants().crops();
         byStock = b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
                 .line(
                         "stock_yearly_cost",
                         "Recovered over their life",
                         YEARLY,
-                        p.stock().firstCost.times(owned.rates.ofCost(stockLife)),
+                        kinds.firstCost.times(crops.allNew).times(owned.rates.ofCost(crops.stockYears)),
                         OwnershipRates.RECOVERED);
         ScheduleBuilder plantYears = b.shared(Sheets.CROP, Tables.PLANTS);
-        plantsLife = plantYears.line(
-                "plants_life_years",
-                "Life of the chosen stock",
-                Unit.parse("a"),
-                lookup(stockLife, p.stock().key, chosen.stock()));
-        plants = plantYears.line(
-                "plants_yearly_cost",
+        ScheduleBuilder cropTable = b.shared(Sheets.CROP, Tables.CROPS);
+        plantsLife = cropTable.line("crop_plants_life", "Life of the plants", Unit.parse("a"), crops.yearsOfPlants());
+        Line byCrop = cropTable.line(
+                "crop_plants_yearly_cost",
                 "Plants, recovered over their life",
                 YEARLY,
-                lookup(byStock, p.stock().key, chosen.stock()));
+                first.order.exactByCrop.times(owned.rates.ofCost(plantsLife)),
+                OwnershipRates.RECOVERED);
+        Line paidByCrop = cropTable.line(
+                "crop_plants_paid", "Plants, by their life", YEARLY, first.order.exactByCrop.over(plantsLife));
+        plants = plantYears.line(
+                "plants_yearly_cost", "Plants, recovered over their life", YEARLY, sum(byCrop, crops.axis));
+        plantsPaid = plantYears.line(
+                "plants_paid_a_year", "Plants, by their life, interest left out", YEARLY, sum(paidByCrop, crops.axis));
 
         Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and irrigation system")
                 .line(
@@ -144,16 +150,6 @@ public final class YearlyCost {
         groupTable.line("group_yearly_cost_per_metre", "Yearly cost per metre", yearlyPerMetre, byGroup.over(metres));
         total = s.line("yearly_cost_total", "Yearly cost, in total", YEARLY, sum(byGroup, groups.axis));
         perKg = results(s, p, harvest);
-    }
-
-    private static Line years(BudgetBuilder b, PlantStock stock, Harvest harvest) {
-        return b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
-                .line(
-                        "stock_life_years",
-                        "Life",
-                        Unit.parse("a"),
-                        OwnershipRates.years(stock.life, stock.lifeUnit, harvest.cropsPerYear),
-                        OwnershipRates.LIFE);
     }
 
     private Line results(ScheduleBuilder s, FirstCost.Parts p, Harvest harvest) {

@@ -22,12 +22,14 @@ public final class YieldRange {
     private static final String AGAINST =
             "end of the usual range over the yield entered; as entered where one of them is not known";
 
-    /** Fruit per plant and crop, as entered, g/(plant crop). */
+    /** The entry that moves the fruit of all crops. */
     final Line entered;
-    /** Low end of the usual range, g/(plant crop). */
+    /** Low end of its usual range. */
     final Line low;
-    /** High end of the usual range, g/(plant crop). */
+    /** High end of its usual range. */
     final Line high;
+    /** Fruit per plant and crop as told, average over the crops, g/(plant crop). */
+    final Line planned;
     /** Fruit at the low end against fruit as entered. */
     final Line lowShare;
     /** Fruit at the high end against fruit as entered. */
@@ -38,12 +40,14 @@ public final class YieldRange {
      *
      * @param b where schedules are added
      * @param entries keeps both ends in the row of the entry
-     * @param perPlant fruit per plant and crop, as entered
+     * @param fruit the entry that moves the fruit of all crops in proportion
+     * @param planned fruit per plant and crop as told, average over the crops
      */
-    public YieldRange(BudgetBuilder b, FarmEntries entries, Line perPlant) {
+    public YieldRange(BudgetBuilder b, FarmEntries entries, Line fruit, Line planned) {
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Low and high yield");
-        entered = perPlant;
-        FarmEntries.Range range = entries.range(b, s, perPlant);
+        entered = fruit;
+        this.planned = planned;
+        FarmEntries.Range range = entries.range(b, s, fruit);
         low = range.low();
         high = range.high();
         lowShare = s.line("low_yield_share", "Low yield against the yield entered", ONE, share(low), AGAINST);

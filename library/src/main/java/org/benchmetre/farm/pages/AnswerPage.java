@@ -6,6 +6,7 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.ChartLook;
@@ -40,6 +41,13 @@ final class AnswerPage {
                                 "", "Replace invented prices by quotations before you spend or lend.", Tone.FAINT));
     }
 
+    /** What moves the fruit of all crops. */
+    private static FigureRow fruit(Budget budget) {
+        return FarmTable.CROPS.hasRows(budget.structure())
+                ? lever(budget, "All fruit, times", "yield_level")
+                : lever(budget, "Fruit per plant", "yield_per_plant");
+    }
+
     private static Levers levers(Budget budget) {
         return new Levers(
                 "Change here",
@@ -48,7 +56,7 @@ final class AnswerPage {
                         lever(budget, "Plant stock", "stock_choice"),
                         lever(budget, "Pattern", "planting_pattern"),
                         lever(budget, "Spacing", "plant_spacing"),
-                        lever(budget, "Fruit per plant", "yield_per_plant"),
+                        fruit(budget),
                         lever(budget, "Fruit price level", "price_level"),
                         lever(budget, "Picking rate", "picking_rate"),
                         lever(budget, "Level of wages", "wage_level"),

@@ -37,10 +37,12 @@ final class FileColumns {
             FarmTable.PLANT_STOCK.file(),
             split(
                     "stock,label,price,price_year,freight,losses,culls,replacement,life,life_unit,lead_weeks,delivery_window,"
-                            + "weeks_to_fruit,heat_sum,heat_base,yield_factor,bench_weeks_crop,pot_price,media_litres,media_price,"
+                            + "weeks_to_fruit,heat_sum,heat_base,yield_factor,yield_crop_2,yield_crop_3,bench_weeks_crop,pot_price,media_litres,media_price,"
                             + "pre_grow_hours,bench_weeks"),
             FarmTable.STOCK_PRICES.file(),
             split("stock,from_quantity,price"),
+            FarmTable.CROPS.file(),
+            split("crop,label,stock,plant_type,planting_month,clear_out_month,yield_per_plant,bench_share,plants_of,*"),
             Months.FILE,
             split(
                     "day_temperature,night_temperature,radiation,day_hours,day_set,night_set,heated,fan_hours,cooler_hours,"

@@ -30,6 +30,7 @@ final class Subjects {
                     "Planting and crop",
                     "stock_choice",
                     "planting_month",
+                    "plant_type",
                     "plant_price_level",
                     "planting_pattern",
                     "crops_per_year",

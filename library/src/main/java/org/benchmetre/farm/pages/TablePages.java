@@ -20,10 +20,13 @@ final class TablePages {
     private static final int KEY = 13;
     private static final int NAME = 22;
 
+    /** Behind the plant stock. */
+    private static final int CROPS = 3;
+
     private TablePages() {}
 
     static List<Page> of(Budget budget) {
-        return List.of(
+        List<Page> pages = new ArrayList<>(List.of(
                 page(budget, "Parts", "What is built, and what does it cost?", FarmTable.MATERIALS.file()),
                 page(budget, "Irrigation systems", "Which systems are compared?", FarmTable.IRRIGATION.file()),
                 page(budget, "Plant stock", "Which plants can be bought?", FarmTable.PLANT_STOCK.file())
@@ -31,7 +34,11 @@ final class TablePages {
                                 budget, FarmTable.STOCK_PRICES.file(), "Price breaks by quantity ordered")),
                 page(budget, "Channels", "Where is fruit sold?", FarmTable.CHANNELS.file()),
                 page(budget, "Tasks", "Which work and inputs come back?", FarmTable.TASKS.file()),
-                page(budget, "Months", "What goes by month?", Months.FILE));
+                page(budget, "Months", "What goes by month?", Months.FILE)));
+        if (FarmTable.CROPS.hasRows(budget.structure())) {
+            pages.add(CROPS, page(budget, "Crops", "What is grown in a year?", FarmTable.CROPS.file()));
+        }
+        return List.copyOf(pages);
     }
 
     private static Page page(Budget budget, String name, String question, String file) {

@@ -8,6 +8,7 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
@@ -34,6 +35,7 @@ final class ToBuyPage {
         Axis parts = budget.line("material_label").axes().get(0);
         PartRows rows = new PartRows(budget, parts);
         int groups = budget.line("buy_group_label").size();
+        boolean listed = FarmTable.CROPS.hasRows(budget.structure());
         boolean below = rows.height() >= SUM_ROWS + groups;
         Page page = Page.payment("To buy", "What has to be ordered now?")
                 .head(new Sentences(List.of(
@@ -44,7 +46,7 @@ final class ToBuyPage {
                 .right(
                         SUMS,
                         groups(budget),
-                        plants(budget),
+                        listed ? plantsByCrop(budget) : plants(budget),
                         startUp(budget),
                         leftOver(budget),
                         new FixedWords("", "Packs × price + freight and tax = money.", Tone.FAINT));
@@ -119,6 +121,19 @@ final class ToBuyPage {
         List<CellRef> total = Arrays.asList(null, cell(budget, "purchase_cost"), cell(budget, "leftover_value"));
         return table.rows(
                 Placed.with(table.rows(), TableRow.single("All parts", total).total()));
+    }
+
+    private static Table plantsByCrop(Budget budget) {
+        Line label = budget.line("crop_label");
+        Table table = Table.of(
+                "Plants, whole, by crop",
+                label.axes().get(0),
+                Column.of("Crop", label),
+                Column.of("To order", budget.line("crop_plants_ordered")),
+                Column.of("Money", budget.line("crop_plants_cost")));
+        List<CellRef> total = Arrays.asList(null, cell(budget, "plants_ordered"), cell(budget, "plants_order_cost"));
+        return table.rows(Placed.with(
+                table.rows(), TableRow.single("Plants, whole", total).total()));
     }
 
     private static FigureList plants(Budget budget) {

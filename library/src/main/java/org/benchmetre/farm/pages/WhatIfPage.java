@@ -39,7 +39,8 @@ final class WhatIfPage {
                                 "Two entries move at once here, all others stay. The second table is of any two entries, "
                                         + "which farm.csv names.",
                                 Tone.FAINT),
-                        stock(budget))
+                        stock(budget),
+                        new Sentences(List.of(new Sentence(budget.line("compared_sentence"), Tone.FAINT))))
                 .right(RIGHT, chart(budget), swings(budget));
     }
 
@@ -47,9 +48,9 @@ final class WhatIfPage {
         return new CaseTable(
                 "Returns, by fruit per plant (down) and price of fruit (across)",
                 budget.line("whatif_returns"),
-                budget.line("whatif_yield"),
+                budget.line("whatif_grams"),
                 budget.line("whatif_price"),
-                budget.line("yield_per_plant"),
+                budget.line("grams_planned"),
                 budget.line("price_average"));
     }
 

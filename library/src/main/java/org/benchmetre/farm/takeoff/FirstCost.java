@@ -17,8 +17,8 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.PlantOrder;
-import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
@@ -47,10 +47,10 @@ public final class FirstCost {
     /** First cost per metre of bench, money/m, by irrigation system. */
     public final Line wayPerMetre;
 
-    /** First cost of the plants of the chosen stock, money. */
+    /** First cost of the plants, money. */
     public final Line plants;
 
-    /** Plants of the chosen stock as they are ordered. */
+    /** Plants as they are ordered. */
     public final PlantOrder order;
 
     /** First cost, money. */
@@ -66,21 +66,20 @@ public final class FirstCost {
      * @param materials parts as entered
      * @param takeOff their quantities and costs
      * @param ways irrigation systems
-     * @param stock plant stock
+     * @param plants plants of the crops
      * @param house benches and floor
      * @param planting plants
      */
     public record Parts(
-            Materials materials, TakeOff takeOff, Ways ways, PlantStock stock, House house, Planting planting) {}
+            Materials materials, TakeOff takeOff, Ways ways, CropPlants plants, House house, Planting planting) {}
 
     /**
      * Choices and wage.
      *
      * @param way key of the irrigation system that is counted
-     * @param stock key of the plant stock that is counted
      * @param wage wage of installation labour
      */
-    public record Choices(Line way, Line stock, Line wage) {}
+    public record Choices(Line way, Line wage) {}
 
     /**
      * Sums that stand for parts which are not listed.
@@ -139,7 +138,7 @@ public final class FirstCost {
                 HOUR,
                 sumProduct(p.takeOff().wayAmount, hoursPerDriver, m.axis));
         wayLabour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
-        order = new PlantOrder(b, p.stock(), chosen.stock());
+        order = new PlantOrder(b, p.plants());
         plants = order.exact;
 
         Formula byPart = costs.rows(

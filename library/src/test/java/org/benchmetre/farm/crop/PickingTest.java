@@ -53,8 +53,12 @@ class PickingTest {
                 .textEntry("stock_choice", "Choice")
                 .keyOf(stock.key)
                 .usually("", "first"));
-        Yield yield = new Yield(b, entries, planting, stock, new StockGrowth(b, entries, stock), choice);
-        MonthPattern pattern = new MonthPattern(b, entries.profile(), months, stock, choice);
+        Line planYear =
+                b.schedule("Choice", "Choice").line("year_of_plan", "Year", Unit.ONE, number(2026, Unit.ONE), "");
+        CropYear year = new CropYear(b, entries, months, planYear);
+        CropPlants grown = CropPlants.of(b, entries, months, year, stock, choice);
+        Yield yield = new Yield(b, entries, planting, grown);
+        MonthPattern pattern = new MonthPattern(b, months, grown, yield, new CropStands(b, months, grown));
         Picking picking = new Picking(b, entries, yield, pattern, number(lostDry, Unit.parse("kg/a")));
         new Receipts(b, entries, months, pattern, picking);
         return Sample.filled(b.build(), whole);

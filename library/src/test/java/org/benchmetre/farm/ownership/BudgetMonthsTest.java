@@ -30,7 +30,7 @@ class BudgetMonthsTest {
             "parts_repairs_total",
             "charges_cash",
             "plants_order_cost",
-            "plants_life_years",
+            "crop_plants_life",
             "plants_cash_year",
             "cash_without_month",
             "cash_out_year",
@@ -107,7 +107,7 @@ class BudgetMonthsTest {
                     all.of("overhead_cash", seed),
                     all.of("parts_repairs_total", seed),
                     all.of("charges_cash", seed));
-            double bought = Math.max(1, 1 / all.of("plants_life_years", seed));
+            double bought = Math.max(1, 1 / all.of("crop_plants_life", "crop", seed));
             Near.adds(all.of("plants_cash_year", seed), at, bought * all.of("plants_order_cost", seed));
         }
     }

@@ -36,7 +36,7 @@ class PaidInCashTest {
                                 "budget_cash",
                                 "budget_quantity",
                                 "plants_first_cost",
-                                "plants_life_years",
+                                "crop_plants_life",
                                 "hired_hours_total",
                                 "family_hours_total",
                                 "labour_cash_total",
@@ -56,7 +56,7 @@ class PaidInCashTest {
                     all.of("yield_costs_total", seed),
                     all.of("parts_repairs_total", seed),
                     all.of("budget_value", "own_charges", seed),
-                    all.of("plants_first_cost", seed) / all.of("plants_life_years", seed));
+                    all.of("plants_first_cost", seed) / all.of("crop_plants_life", "crop", seed));
             Near.adds(all.of("total_cost", seed), at, paid, all.of("cost_not_in_cash", seed));
         }
     }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -105,7 +106,10 @@ class EntriesHaveOneHomeTest {
     @ParameterizedTest
     @MethodSource("budgets")
     void keys_come_first_and_sources_last(Budget budget) {
-        for (FarmTable table : FarmTable.values()) {
+        List<FarmTable> tables = Arrays.stream(FarmTable.values())
+                .filter(table -> table != FarmTable.CROPS || table.hasRows(budget.structure()))
+                .toList();
+        for (FarmTable table : tables) {
             List<String> columns = FileColumns.table(budget, table.file(), "").columns().stream()
                     .map(Column::line)
                     .map(line ->

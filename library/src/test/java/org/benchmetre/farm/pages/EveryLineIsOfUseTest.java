@@ -91,6 +91,7 @@ class EveryLineIsOfUseTest {
                     "way_drain_share",
                     "drain_measured_share",
                     "fruit_graded_out",
+                    "grams_per_plant",
                     "fruit_lost_dry",
                     "fruit_unsold",
                     "channel_left",

@@ -2,7 +2,6 @@ package org.benchmetre.farm.irrigation.water;
 
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.yearOf;
-import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
@@ -25,8 +24,8 @@ public final class WaterNeed {
 
     /** Water kept, mL/(plant d), by month, on a day in crop. */
     public final Line perPlant;
-    /** Share of each month in crop, 0 to 1. */
-    public final Line cropShare;
+    /** Share of benches in crop in each month, 0 to 1. */
+    final Line cropShare;
     /** Water kept by the house, m3/mo, by month. */
     public final Line byMonth;
     /** Water kept by the house, m3/a. */
@@ -39,8 +38,10 @@ public final class WaterNeed {
      * @param profile what is documented of the crop
      * @param months days and the file of months
      * @param planting plants
+     * @param inCrop share of benches in crop in each month
      */
-    public WaterNeed(BudgetBuilder b, CropProfile profile, Months months, Planting planting) {
+    public WaterNeed(BudgetBuilder b, CropProfile profile, Months months, Planting planting, Line inCrop) {
+        cropShare = inCrop;
         Fact given = profile.fact("most_water_given");
         Unit perPlantDay = Unit.parse("mL/(plant d)");
         Unit perMonth = Unit.parse("m3/mo");
@@ -54,8 +55,6 @@ public final class WaterNeed {
                 "Water kept, a plant and day",
                 perPlantDay,
                 new Bounds(0, true, 5000, false));
-        cropShare = months.numbers(
-                s, "crop_share", "month_crop_share", "Share of the month in crop", ONE, new Bounds(0, true, 1, false));
         byMonth = s.line(
                 "month_water_need",
                 "Water kept by the house",

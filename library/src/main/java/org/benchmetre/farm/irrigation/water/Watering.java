@@ -13,8 +13,6 @@ public final class Watering {
 
     /** What water, feed, drain and pumping cost. */
     public final WaterCost cost;
-    /** Share of each month in crop. */
-    public final Line cropShare;
     /** Water given by way and month, m3/mo. */
     public final Line givenByMonth;
     /** Water given a year, m3/a, by way. */
@@ -31,20 +29,29 @@ public final class Watering {
     public final Line electricityPrice;
 
     /**
+     * The year that is watered.
+     *
+     * @param months the months
+     * @param inCrop share of benches in crop in each month
+     */
+    public record Season(Months months, Line inCrop) {}
+
+    /**
      * Declares entries and lines.
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param months months of the year
+     * @param season the months, and what is in crop in them
      * @param h hydraulics of the benches
      * @param wayChoice key of the way that is counted
      * @param feedPerVolume cost of the feed in a cubic metre
      */
     public Watering(
-            BudgetBuilder b, FarmEntries entries, Months months, Hydraulics h, Line wayChoice, Line feedPerVolume) {
+            BudgetBuilder b, FarmEntries entries, Season season, Hydraulics h, Line wayChoice, Line feedPerVolume) {
+        Months months = season.months;
         Ways ways = h.ways;
         House house = ways.house;
-        WaterNeed need = new WaterNeed(b, entries.profile(), months, ways.planting);
+        WaterNeed need = new WaterNeed(b, entries.profile(), months, ways.planting, season.inCrop);
         DrainShare drain = new DrainShare(b, entries);
         GrossWater gross = new GrossWater(b, ways, h, drain, need, months);
         Supply supply = new Supply(b, entries, ways, house, h.flowPerBench, wayChoice);
@@ -52,7 +59,6 @@ public final class Watering {
         Pumping pump = new Pumping(b, entries, h, supply, header, gross.year);
         new WateringHours(b, entries, months, h, gross, supply.zonesRun);
         cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost);
-        cropShare = need.cropShare;
         pumping = pump.cost;
         pumpEnergy = pump.energy;
         drained = gross.drain;
