@@ -1,10 +1,14 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.when;
 
+import java.util.Map;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
@@ -77,6 +81,7 @@ import org.benchmetre.farm.takeoff.TakeOff;
 import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.farm.whole.Accounts;
 import org.benchmetre.farm.whole.AnswerSentences;
+import org.benchmetre.farm.whole.BesidePublished;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
@@ -251,6 +256,7 @@ public final class FarmBudget {
                         "Marketable fruit per m² of floor",
                         harvest.yield.over(house.houseArea),
                         "Check yield_per_plant, plant_spacing and the size of the house.");
+        new BesidePublished(b, profile, asPublished(first, house, operations, harvest, page.total));
         LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,
@@ -309,6 +315,23 @@ public final class FarmBudget {
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
         return new HouseEnergy(cost, heating, electricity);
+    }
+
+    private static Map<String, Formula> asPublished(
+            FirstCost first, House house, Operations work, Harvest harvest, Line cost) {
+        Formula fruitWork =
+                work.fruit.picking.year().hours().plus(work.fruit.packing.year().hours());
+        return Map.of(
+                "first_cost", first.perArea,
+                "hours_per_area", work.labour.hours.over(house.houseArea),
+                "hours_per_kg", over(work.labour.hours, harvest.yield),
+                "fruit_work_share", over(fruitWork, work.labour.hours),
+                "fruit_per_area", harvest.yield.over(house.houseArea),
+                "cost_per_kg", over(cost, harvest.yield));
+    }
+
+    private static Formula over(Formula amount, Line by) {
+        return when(by.isPositive(), amount.over(by), none(amount.unit().over(by.unit())));
     }
 
     private static String firstKey(Axis axis) {
