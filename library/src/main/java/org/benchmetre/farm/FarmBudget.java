@@ -256,7 +256,7 @@ public final class FarmBudget {
                         "Marketable fruit per m² of floor",
                         harvest.yield.over(house.houseArea),
                         "Check yield_per_plant, plant_spacing and the size of the house.");
-        new BesidePublished(b, profile, asPublished(first, house, operations, harvest, page.total));
+        BesidePublished.of(b, profile, asPublished(first, house, operations, harvest, page.total));
         LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,

@@ -36,7 +36,7 @@ class PrintedPagesTest {
 
     static List<OpenedBook> books() throws IOException, ScenarioException {
         List<OpenedBook> books = new ArrayList<>();
-        for (Path scenario : Sample.GIVEN) {
+        for (Path scenario : Sample.SAMPLES) {
             for (Paper paper : Paper.values()) {
                 books.add(OpenedBook.of(scenario, paper));
             }
@@ -84,7 +84,7 @@ class PrintedPagesTest {
     void answers_and_entries_of_the_trough_house_take_few_sheets_of_paper() throws IOException, ScenarioException {
         for (Paper paper : Paper.values()) {
             Map<String, Integer> sheets = new LinkedHashMap<>();
-            OpenedBook book = OpenedBook.of(Sample.GIVEN.get(0), paper);
+            OpenedBook book = OpenedBook.of(Sample.SAMPLES.get(0), paper);
             for (PagePlan page : book.plan().pages()) {
                 XSSFSheet sheet = book.sheet(page);
                 sheets.put(page.name(), sheets(sheet));

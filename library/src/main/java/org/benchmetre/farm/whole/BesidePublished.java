@@ -32,6 +32,15 @@ public final class BesidePublished {
     private final List<ProfileRow> rows;
     private final Axis axis;
 
+    private BesidePublished(List<ProfileRow> rows) {
+        this.rows = rows;
+        axis = Axis.rows(
+                "published_figure",
+                "Figure",
+                rows.stream().map(row -> row.text("key")).toList(),
+                0);
+    }
+
     /**
      * Declares the lines; none where nothing is published.
      *
@@ -39,21 +48,17 @@ public final class BesidePublished {
      * @param profile what is published
      * @param figures of the plan, by the keys of {@code published.csv}
      */
-    public BesidePublished(BudgetBuilder b, CropProfile profile, Map<String, Formula> figures) {
-        rows = profile.rows("published").stream()
+    public static void of(BudgetBuilder b, CropProfile profile, Map<String, Formula> figures) {
+        List<ProfileRow> rows = profile.rows("published").stream()
                 .filter(row -> profile.moneyHolds() || !unit(row).hasMoney())
                 .toList();
-        axis = Axis.rows(
-                "published_figure",
-                "Figure",
-                rows.stream().map(row -> row.text("key")).toList(),
-                0);
         if (!rows.isEmpty()) {
-            declare(b.schedule(Sheets.SUMMARY, "Beside what is published"), b, figures);
+            new BesidePublished(rows).declare(b, figures);
         }
     }
 
-    private void declare(ScheduleBuilder s, BudgetBuilder b, Map<String, Formula> figures) {
+    private void declare(BudgetBuilder b, Map<String, Formula> figures) {
+        ScheduleBuilder s = b.schedule(Sheets.SUMMARY, "Beside what is published");
         String currency = b.structure().currency();
         s.note(
                 "What lies outside is no fault: say why, or look again. Money of about a dollar's worth is compared as it stands.");
