@@ -135,8 +135,8 @@ class CompareCommandTest {
 
         assertThat(value(records, TROUGH, "area", "own_containers")).isZero();
         assertThat(value(records, CONTAINER, "area", "own_containers")).isNegative();
-        assertThat(value(records, CONTAINER, "area", "own_mulch")).isZero();
-        assertThat(difference(records, "area", "own_mulch")).isPositive();
+        assertThat(value(records, CONTAINER, "area", "used_up_mulch")).isZero();
+        assertThat(difference(records, "area", "used_up_mulch")).isPositive();
     }
 
     @Test
@@ -316,18 +316,18 @@ class CompareCommandTest {
 
     @Test
     void a_difference_is_explained_down_to_the_figures_of_the_scenarios() {
-        Ran ran =
-                Ran.with("compare", Ran.SAMPLE, CONTAINERS, "--explain", "cause_difference[own_mulch;container_house]");
+        Ran ran = Ran.with(
+                "compare", Ran.SAMPLE, CONTAINERS, "--explain", "cause_difference[used_up_mulch;container_house]");
 
         assertThat(ran.exit()).as(ran.err()).isZero();
         assertThat(ran.outLines())
                 .first()
                 .asString()
-                .startsWith("More than in the first (cause_difference[own_mulch;container_house]) = 0.0");
+                .startsWith("More than in the first (cause_difference[used_up_mulch;container_house]) = 0.0");
         assertThat(ran.out())
                 .contains(
                         "(house_area[trough_house]) = 230.4 m²",
-                        "entry, trough-house, budget_value[own_mulch]; source: a figure of this scenario",
+                        "entry, trough-house, budget_value[used_up_mulch]; source: a figure of this scenario",
                         "blank entry, container-house, no such row");
         assertThat(ran.outLines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
     }

@@ -12,15 +12,19 @@ import org.benchmetre.farm.operations.PaidWork;
 import org.benchmetre.farm.ownership.BudgetItems;
 import org.benchmetre.farm.ownership.BudgetRow;
 import org.benchmetre.farm.ownership.PartsYearly;
+import org.benchmetre.farm.ownership.PlantsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.FirstCost;
 
 /**
  * What stands in the enterprise budget, each cost with the quantity a grower recognises: hired work and work of the family apart, and
- * what is paid in cash. Plants are paid for when they are bought, on average once in their life; interest is not paid, since no loan is
- * counted.
+ * what is paid in cash. What is used up within a year is an operating cost and paid, what lasts is recovered and costs no cash; interest
+ * is not paid, since no loan is counted.
  */
 final class BudgetContents {
+
+    private static final String PLANTS = "plants";
 
     private final RunningCosts.Owners o;
     private final RunningCosts running;
@@ -34,6 +38,7 @@ final class BudgetContents {
         items = new BudgetItems(o.moves(), currency);
         work();
         growing();
+        usedUp();
         energyAndRepairs();
         items.operating(BudgetRow.of(
                         "operating_interest",
@@ -50,6 +55,13 @@ final class BudgetContents {
                         owned.labourTotal,
                         owned.chargesTotal.plus(n.yearly().house.charges),
                         n.first().parts.house().benchMetres)
+                .owning(BudgetRow.of(
+                                "own_plants",
+                                "Plants, recovered over their life",
+                                PLANTS,
+                                n.yearly().plants.lastingPlants,
+                                n.yearly().plants.recovery)
+                        .noCash())
                 .owning(BudgetRow.of(
                                 "own_house_by_area",
                                 "House, by area",
@@ -68,11 +80,10 @@ final class BudgetContents {
      *
      * @param first first cost and its groups
      * @param yearly yearly cost
-     * @param plants plants to buy for the crops of a year
      * @param groups work by group, hired and of the family
      * @param work hired work and work of the family
      */
-    record Needs(FirstCost first, YearlyCost yearly, Formula plants, OperationGroups groups, PaidWork work) {
+    record Needs(FirstCost first, YearlyCost yearly, OperationGroups groups, PaidWork work) {
 
         Formula chosen(Line byWay) {
             return first.ofWay(byWay);
@@ -98,9 +109,8 @@ final class BudgetContents {
     }
 
     private void growing() {
-        YearlyCost yearly = n.yearly();
-        items.operating(BudgetRow.of("plants", "Plants, recovered over their life", "plants", n.plants(), yearly.plants)
-                .inCash(yearly.plantsPaid));
+        PlantsYearly plants = n.yearly().plants;
+        items.operating(BudgetRow.of("plants", "Plants", PLANTS, plants.usedUpPlants, plants.usedUp));
         Watering w = o.watering();
         items.operating(BudgetRow.of(
                 "water", "Nutrient solution and water", "m³", n.chosen(w.cost.fresh), n.chosen(w.cost.solution)));
@@ -109,9 +119,18 @@ final class BudgetContents {
         items.operating(BudgetRow.of(
                 "replanting",
                 "Replanting after dry plants",
-                "plants",
+                PLANTS,
                 n.chosen(clogging.dry().killed),
                 n.chosen(clogging.dry().replanting)));
+    }
+
+    private void usedUp() {
+        PartsYearly parts = n.yearly().owned;
+        CostGroups groups = n.first().groups;
+        Line metres = n.first().parts.house().benchMetres;
+        items.usedUp(groups, n.first().groupLabel, groups.ofParts(parts.usedUp), metres);
+        items.operating(
+                BudgetRow.of("used_up_labour", "Laying and taking out", "h", parts.usedUpHours, parts.usedUpLabour));
     }
 
     private void energyAndRepairs() {
@@ -138,14 +157,16 @@ final class BudgetContents {
                 o.moves()
                         .harvest
                         .yieldCosts
-                        .plus(yearly.plants)
+                        .plus(yearly.plants.usedUp)
                         .plus(o.labour().cost)
                         .plus(o.labour().inputs)
                         .plus(running.watering)
+                        .plus(running.usedUp)
                         .plus(o.energy().cost().total)
                         .plus(owned.repairsTotal)
                         .plus(running.interest.interest),
                 owned.recoveryTotal
+                        .plus(yearly.plants.recovery)
                         .plus(owned.labourTotal)
                         .plus(owned.chargesTotal.plus(yearly.house.charges))
                         .plus(yearly.house.recovery)

@@ -21,6 +21,7 @@ import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.CropStands;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
+import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.energy.Climate;
 import org.benchmetre.farm.energy.DesignNight;
@@ -68,6 +69,8 @@ import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.Overhead;
 import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
+import org.benchmetre.farm.ownership.PlantsYearly;
+import org.benchmetre.farm.ownership.UsedUp;
 import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.ownership.YieldRange;
@@ -157,11 +160,13 @@ public final class FarmBudget {
         Overhead overhead = new Overhead(b, entries, house, blocks.house);
         OwnershipRates rates = new OwnershipRates(choices, entries);
         PartsYearly owned = new PartsYearly(b, rates, materials, takeOff, wage, grown.crops().total);
+        PlantOrder order = new PlantOrder(b, grown);
         YearlyCost.Owned owning = new YearlyCost.Owned(
                 owned,
+                new PlantsYearly(b, rates, order),
                 new HouseByArea(b, entries, rates, house.houseArea, blocks.house, overhead.houseCharge),
                 new Contingency(b, entries, takeOff, owned));
-        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, grown, house, planting);
+        FirstCost.Parts parts = new FirstCost.Parts(materials, takeOff, ways, order, house, planting);
         FirstCost.Choices chosen = new FirstCost.Choices(wayChoice, wage);
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
         FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
@@ -192,7 +197,8 @@ public final class FarmBudget {
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
-        RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
+        RunningCosts running =
+                new RunningCosts(b, entries, ways, wayChoice, owners, new UsedUp(owned, owning.plants()));
         YearlyCost yearlyCost = new YearlyCost(
                 b,
                 yearly,
@@ -201,9 +207,9 @@ public final class FarmBudget {
                 harvest,
                 new YearlyCost.Running(
                         running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
-        crop.compare(b, moves.workPerKg, yearlyCost.byStock, house.benchMetres);
-        BudgetContents.Needs needs = new BudgetContents.Needs(
-                first, yearlyCost, first.order.bought, operations.groups, operations.labour.paidAndNot);
+        crop.compare(b, moves.workPerKg, yearlyCost.plants.byStock, house.benchMetres);
+        BudgetContents.Needs needs =
+                new BudgetContents.Needs(first, yearlyCost, operations.groups, operations.labour.paidAndNot);
         YieldRange yields = new YieldRange(b, entries, crop.fruitEntry, harvest.planned);
         EnterpriseBudget page = new EnterpriseBudget(
                 b,
@@ -211,7 +217,8 @@ public final class FarmBudget {
                 BudgetContents.items(owners, running, needs, structure.currency()),
                 new EnterpriseBudget.Grounds(house, planting, harvest.yield),
                 yields);
-        LeftOut leftOut = new LeftOut(b, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
+        LeftOut leftOut =
+                new LeftOut(b, entries, new LeftOut.Counted(blocks, owning.house(), overhead, owning.contingency()));
         Accounts accounts = new Accounts(
                 b,
                 new Accounts.Year(
@@ -290,7 +297,7 @@ public final class FarmBudget {
                                 first.ofWay(watering.givenByMonth),
                                 first.ofWay(watering.given),
                                 first.ofWay(watering.cost.running))),
-                new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plantsLife),
+                new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plants.life),
                 running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
         SeasonCash season =
                 new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy.heating().heat);

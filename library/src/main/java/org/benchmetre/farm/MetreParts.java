@@ -36,13 +36,16 @@ final class MetreParts {
                 .cost(
                         MoneyOfAMetre.OTHER_LABOUR,
                         "Other labour",
-                        o.labour().cost.minus(atHarvest))
-                .cost("plants", "Plants", n.yearly().plants)
+                        o.labour().cost.minus(atHarvest).plus(n.yearly().owned.usedUpLabour))
+                .cost("plants", "Plants", n.yearly().plants.all)
                 .cost("watering", "Water, nutrient solution, maintenance", running.watering)
                 .cost(MoneyOfAMetre.HEAT_AND_POWER, "Heat and power", o.energy().cost().total)
                 .cost("selling", "Packs, freight, commission", fruit.yieldCosts)
-                .cost("inputs", "Protection, hives, tests", o.labour().inputs)
-                .cost("ownership", "Ownership and repairs", ownership.plus(n.yearly().owned.repairsTotal))
+                .cost("inputs", "Protection, hives, film", o.labour().inputs.plus(n.yearly().owned.usedUpTotal))
+                .cost(
+                        "ownership",
+                        "Ownership and repairs",
+                        ownership.minus(n.yearly().plants.recovery).plus(n.yearly().owned.repairsTotal))
                 .cost("overhead", "Overhead and interest", o.overhead().total.plus(running.interest.interest));
         return parts.all;
     }

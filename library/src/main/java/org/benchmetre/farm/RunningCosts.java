@@ -20,6 +20,7 @@ import org.benchmetre.farm.operations.Labour;
 import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.OperatingInterest;
 import org.benchmetre.farm.ownership.Overhead;
+import org.benchmetre.farm.ownership.UsedUp;
 
 /**
  * What it takes to run, group by group. Each cost has one owner; here they only meet. Picking, packing and selling follow the fruit
@@ -39,7 +40,7 @@ final class RunningCosts {
             "Packs, freight, commission, other by the kg",
             "Heating",
             "Electricity",
-            "Management, office, land",
+            "Overhead",
             "Interest on operating capital");
 
     /**
@@ -64,16 +65,18 @@ final class RunningCosts {
     final OperatingInterest interest;
     /** Water, feed, pumping, irrigation maintenance and replanting, with the way chosen. */
     final Line watering;
+    /** Parts that are used up within a year, and laying and taking them out, with the way chosen. */
+    final Line usedUp;
     /** What the year takes in cash beside selling, repairs, insurance and property tax. */
     final Line cash;
-    /** Of that, what has no month: irrigation maintenance, replanting, overhead. */
+    /** What has no month: irrigation maintenance, replanting, overhead, and what is used up. */
     final Formula withoutMonth;
 
     private final Owners o;
     private final Ways ways;
     private final Line fruitMore;
 
-    RunningCosts(BudgetBuilder b, FarmEntries entries, Ways ways, Line choice, Owners o) {
+    RunningCosts(BudgetBuilder b, FarmEntries entries, Ways ways, Line choice, Owners o, UsedUp used) {
         this.o = o;
         this.ways = ways;
         Line fruitLost = o.clogging().dry().fruitLost;
@@ -98,7 +101,13 @@ final class RunningCosts {
                 yearly,
                 lookup(o.clogging().care().careCost, ways.key, choice)
                         .plus(lookup(o.clogging().dry().replanting, ways.key, choice)));
-        withoutMonth = care.plus(o.overhead().cash);
+        usedUp = s.line(
+                "used_up_cash",
+                "Parts used up within a year, laying and taking them out",
+                yearly,
+                used.partsAndLabour(),
+                "in a full year; the first of them stand in the start-up");
+        withoutMonth = care.plus(o.overhead().cash).plus(usedUp);
         watering = s.line(
                 "watering_cash",
                 "Water, nutrient solution, pumping, irrigation maintenance, replanting",
@@ -108,8 +117,13 @@ final class RunningCosts {
                 .cost
                 .plus(o.labour().inputs)
                 .minus(o.moves().work)
-                .plus(o.energy().cost().total);
-        interest = new OperatingInterest(b, entries, ways, new OperatingInterest.Expense(byWay, watering, alike));
+                .plus(o.energy().cost().total)
+                .plus(used.plants().usedUp);
+        interest = new OperatingInterest(
+                b,
+                entries,
+                ways,
+                new OperatingInterest.Expense(byWay.plus(used.partsAndLabourByWay()), watering.plus(usedUp), alike));
         cash = s.line(
                 "running_cash",
                 "Running: water, labour, inputs, energy, overhead",

@@ -57,16 +57,17 @@ public final class Agreement {
         return List.copyOf(found);
     }
 
-    /** The calendar against the running cash of a full year: only plants are in the one and not in the other. */
+    /** The calendar against the running cash of a full year: only plants and what is used up are in the one and not in the other. */
     private static void cashByMonth(List<String> found, Figures figures) {
         double paid = figures.number("yield_costs_total")
                 + figures.number("running_cash")
                 + figures.number("parts_repairs_total")
                 + figures.number("charges_cash")
+                + figures.number("used_up_cash")
                 + figures.number("plants_cash_year");
         compare(
                 found,
-                "selling, running_cash, repairs, charges_cash and plants_cash_year",
+                "selling, running_cash, repairs, charges_cash, used_up_cash and plants_cash_year",
                 paid,
                 "budget_month_costs over the year",
                 sum(figures, "budget_month_costs"),

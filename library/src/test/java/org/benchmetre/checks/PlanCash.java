@@ -15,7 +15,7 @@ import org.benchmetre.farm.Sample;
 /**
  * Published yearly flows as the cash of a house over a plan. What a house costs to run stays as it is; the price of fruit and the
  * shares of the years of learning bring receipts to the flows of the first three years, the price of the pump start-up to the
- * outlay, and its salvage the last year to its flow. Everything lives as long as the plan, so that nothing is replaced within it.
+ * outlay, and its salvage, less what taking out costs, the last year to its flow. Everything lives as long as the plan, so that nothing is replaced within it.
  */
 final class PlanCash {
 
@@ -68,7 +68,10 @@ final class PlanCash {
         double full = flows[3] + running;
         double price = f.number("material_price", "pump") - flows[0] - f.number("startup_cash");
         double atTheEnd = flows[flows.length - 1] - flows[3];
-        double salvage = f.number("material_salvage", "pump") + atTheEnd - f.number("residual_value");
+        double salvage = f.number("material_salvage", "pump")
+                + atTheEnd
+                - f.number("residual_value")
+                + f.number("taking_out_cost");
         return Figures.of(Sample.with(
                 house,
                 "fruit_price=" + full / f.number("receipts_total") + " money/kg",

@@ -17,6 +17,7 @@ import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Laws of yearly cash: arithmetic anyone can redo. */
@@ -107,14 +108,65 @@ class CashFlowLawsTest {
     }
 
     @Test
-    void aPartIsBoughtAgainWhenItsLifeEndsAndLeavesTheUnusedPart() {
-        Figures f = Figures.of(Sample.with(SAMPLE, "plan_years=12 a"));
+    void aPartIsBoughtAgainWhenItsLifeEndsAndASaleBringsAShareOfTheUnusedPart() {
+        Figures f = Figures.of(Sample.with(SAMPLE, "plan_years=12 a", "material_resale[emitter]=0.4 1"));
         double change = 1.02 * 1300 * 30.0 / 100 * 1.09 + 1300 * (0.0067 + 0.002) * 18;
         assertThat(f.number("material_replaced", "emitter", "7")).isCloseTo(change, within(1e-8));
         assertThat(f.number("material_replaced", "emitter", "6")).isEqualTo(0);
         assertThat(f.number("material_replaced", "emitter", "14")).isEqualTo(0);
         assertThat(f.number("material_residual", "emitter"))
-                .isCloseTo(1.02 * 1300 * 30.0 / 100 * 1.09 * 2 / 7, within(1e-8));
+                .isCloseTo(0.4 * 1.02 * 1300 * 30.0 / 100 * 1.09 * 2 / 7, within(1e-8));
+    }
+
+    /** Ten years of a film of one crop: the first with the start, then again each year but the last; taken out once more at the end. */
+    @ParameterizedTest
+    @CsvSource({"1, 1, 0", "2, 2, 1", "4, 4, 3"})
+    void whatIsUsedUpIsBoughtAsOftenAsItIsUsedUpTheFirstTimeAtTheStart(int crops, int eachYear, int lastYear) {
+        Figures f = Figures.of(Sample.with(
+                SAMPLE, "plan_years=10 a", "crops_per_year=" + crops + " crop/a", "install_wage=18 money/h"));
+        double metres = f.number("mulch_metres");
+        double film = 1.05 * metres * (66.0 / 300 * 1.11 + 1.50 / 300) + metres * (0.033 + 0.02) * 18;
+        double end = 1.05 * metres * 1.50 / 300 + metres * 0.02 * 18;
+        assertThat(f.number("material_replaced", "mulch_film", "0")).isZero();
+        assertThat(f.number("material_replaced", "mulch_film", "9")).isCloseTo(eachYear * film, within(1e-9));
+        assertThat(f.number("material_replaced", "mulch_film", "10")).isCloseTo(lastYear * film, within(1e-9));
+        assertThat(f.number("material_replaced", "mulch_film", "11")).isZero();
+        assertThat(f.number("material_residual", "mulch_film")).isZero();
+        assertThat(f.number("material_taking_out", "mulch_film")).isCloseTo(end, within(1e-9));
+    }
+
+    /** What stands is taken out in the last year: hours at the wage of installing, and disposal; salvage above zero comes in. */
+    @Test
+    void takingOutIsPaidInTheLastYear() {
+        Figures f = Figures.of(Sample.with(SAMPLE, "plan_years=8 a"));
+        assertThat(f.number("material_taking_out", "pump")).isCloseTo(1.0 * 18, within(1e-9));
+        assertThat(f.number("material_residual", "pump")).isCloseTo(25, within(1e-9));
+        assertThat(f.number("material_taking_out", "liner"))
+                .isCloseTo(200 * 0.01 * 18 + 200 * 1.05 / 100 * 1.00, within(1e-9));
+        assertThat(f.number("material_residual", "liner")).isZero();
+        double out = IntStream.range(0, SAMPLE.line("material_taking_out").size())
+                .mapToDouble(part -> f.number(SAMPLE.line("material_taking_out"), part))
+                .sum();
+        assertThat(f.number("cash_taking_out", "8")).isCloseTo(out, within(1e-9));
+        for (String year : new String[] {"0", "7", "9"}) {
+            assertThat(f.number("cash_taking_out", year)).as("year " + year).isZero();
+        }
+    }
+
+    /** Nothing but the sale comes of a resale: the last year has it, and no other year moves. */
+    @Test
+    void aResaleMovesTheLastYearAlone() {
+        Figures without = Figures.of(SAMPLE);
+        Figures f = Figures.of(Sample.with(SAMPLE, "material_resale[support_stand]=0.5 1"));
+        double more = 0.5 * f.number("material_exact_cost", "support_stand") * 10 / 20
+                - 0.5 * f.number("material_salvage_value", "support_stand") * 10 / 20;
+        double[] before = along(without, "cash_net");
+        double[] after = along(f, "cash_net");
+        for (int year = 0; year < after.length; year++) {
+            double moved = year == 10 ? more : 0;
+            assertThat(after[year] - before[year]).as("year %d", year).isCloseTo(moved, within(1e-8));
+        }
+        assertThat(more).isGreaterThan(100);
     }
 
     @Test

@@ -115,7 +115,7 @@ class CropsOfAYearTest {
     @Test
     void plantsThatStayAreBoughtSetAndClearedOnce() throws ScenarioException {
         Figures f = figures(plan("2").row("crops", "autumn", AUTUMN).row("crops", "spring", SPRING));
-        assertThat(f.number("plants_bought")).isCloseTo(PLANTS, ROUNDING);
+        assertThat(f.number("crop_plants_bought", "autumn")).isCloseTo(PLANTS, ROUNDING);
         assertThat(f.number("plants_first_cost")).isCloseTo(PLANTS * 0.5, ROUNDING);
         assertThat(f.number("stock_life_years", "tray")).isEqualTo(1);
         assertThat(f.number("crops_in_year")).isEqualTo(2);
@@ -153,7 +153,8 @@ class CropsOfAYearTest {
         Map<String, String> spring =
                 Map.of("planting_month", "feb", "clear_out_month", "jul", "yield_per_plant", "500");
         Figures f = figures(plan("1").row("crops", "autumn", AUTUMN).row("crops", "spring", spring));
-        assertThat(f.number("plants_bought")).isCloseTo(2 * PLANTS, ROUNDING);
+        assertThat(f.number("crop_plants_bought", "autumn") + f.number("crop_plants_bought", "spring"))
+                .isCloseTo(2 * PLANTS, ROUNDING);
         assertThat(f.number("stock_life_years", "tray")).isEqualTo(1);
         assertThat(f.number("task_hours", "setting")).isCloseTo(2 * PLANTS * 0.01, ROUNDING);
         assertThat(f.number("task_share_in_month", "setting", "feb")).isEqualTo(0.5);
@@ -172,9 +173,11 @@ class CropsOfAYearTest {
                 .entry("stock_choice", "kept"));
         assertThat(f.number("stock_life_years", "kept")).isEqualTo(2);
         assertThat(f.number("yield_total")).isCloseTo(PLANTS * 0.7 * 0.9 * (1 + 0.8) / 2, ROUNDING);
-        assertThat(f.number("plants_bought")).isCloseTo(PLANTS, ROUNDING);
+        assertThat(f.number("crop_plants_bought", "crop")).isCloseTo(PLANTS, ROUNDING);
         assertThat(f.number("task_hours", "setting")).isCloseTo(PLANTS * 0.01 / 2, ROUNDING);
-        assertThat(f.number("plants_paid_a_year")).isCloseTo(PLANTS * 0.5 / 2, ROUNDING);
+        assertThat(f.number("plants_used_up")).isZero();
+        double factor = 0.05 / (1 - Math.pow(1.05, -2));
+        assertThat(f.number("plants_recovery")).isCloseTo(PLANTS * 0.5 * factor, ROUNDING);
     }
 
     @Test

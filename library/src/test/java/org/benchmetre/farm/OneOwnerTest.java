@@ -24,7 +24,6 @@ class OneOwnerTest {
 
     /** Amounts of the way chosen that are worked out without the others, each with its line by way. */
     private static final Map<String, String> ALSO_BY_WAY = Map.of(
-            "parts_labour_total", "way_labour_yearly",
             "parts_charges_total", "way_charges_yearly",
             "contingency_recovery", "way_contingency_recovery",
             "operating_interest", "way_operating_interest");
@@ -70,21 +69,39 @@ class OneOwnerTest {
             String chosen = figures.text("irrigation_choice");
             assertThat(groups.ends()).containsEntry("material_way_yearly_cost[" + part + ";" + chosen + "]", 1);
         });
-        assertThat(budget.ends()).containsEntry("parts_recovery_total", 1).containsEntry("parts_repairs_total", 1);
+        String key = figures.text("irrigation_choice");
+        assertThat(figures.number("parts_labour_total") + figures.number("parts_used_up_labour"))
+                .as("installing and taking out, of what lasts and of what is used up")
+                .isCloseTo(figures.number("way_labour_yearly", key), within(1e-12 * figures.number("total_cost")));
+        assertThat(budget.ends())
+                .containsEntry("parts_labour_total", 1)
+                .containsEntry("parts_used_up_labour", 1)
+                .containsEntry("parts_recovery_total", 1)
+                .containsEntry("parts_used_up_total", 1)
+                .containsEntry("parts_repairs_total", 1);
         double ofParts = parts.stream()
                 .mapToDouble(
                         part -> figures.number("material_way_yearly_cost", part, figures.text("irrigation_choice")))
                 .sum();
-        assertThat(figures.number("parts_recovery_total") + figures.number("parts_repairs_total"))
+        assertThat(figures.number("parts_recovery_total")
+                        + figures.number("parts_used_up_total")
+                        + figures.number("parts_repairs_total"))
                 .isCloseTo(ofParts, within(1e-12 * figures.number("total_cost")));
     }
 
-    /** Parts are recovered and repaired in one amount in the groups and in two on the page, and a group may be empty. */
+    private static final Set<String> OF_PARTS = Set.of(
+            "parts_recovery_total",
+            "parts_used_up_total",
+            "parts_repairs_total",
+            "parts_labour_total",
+            "parts_used_up_labour");
+
+    /** What parts and their labour cost is one amount in the groups, and several on the page; a group may be empty. */
     private static Set<String> withoutParts(AmountPaths paths, String way) {
         Set<String> ends = new TreeSet<>();
         paths.ends().keySet().stream()
                 .filter(end -> !end.startsWith("material_") && !end.contains("other_parts"))
-                .filter(end -> !end.equals("parts_recovery_total") && !end.equals("parts_repairs_total"))
+                .filter(end -> !OF_PARTS.contains(end) && !end.startsWith("way_labour_yearly"))
                 .map(end -> ALSO_BY_WAY.containsKey(end) ? ALSO_BY_WAY.get(end) + way : end)
                 .forEach(ends::add);
         return ends;

@@ -32,8 +32,9 @@ class AgreementTest {
         single.line("leftover_value", "Left", Unit.ONE, number(leftover, Unit.ONE));
         single.line("purchase_cost", "Bought", Unit.ONE, number(9, Unit.ONE));
         groups.line("season_receipts", "By month", Unit.ONE, rows(axis, 2, total));
-        groups.line("budget_month_costs", "By month", Unit.ONE, rows(axis, 2, 3));
-        for (String id : List.of("yield_costs_total", "running_cash", "parts_repairs_total", "charges_cash")) {
+        groups.line("budget_month_costs", "By month", Unit.ONE, rows(axis, 2, 4));
+        for (String id :
+                List.of("yield_costs_total", "running_cash", "parts_repairs_total", "charges_cash", "used_up_cash")) {
             single.line(id, id, Unit.ONE, number(1, Unit.ONE));
         }
         single.line("plants_cash_year", "Plants", Unit.ONE, number(leftover - 1, Unit.ONE));
@@ -58,8 +59,8 @@ class AgreementTest {
                         "The sum of the groups of yearly cost is 3.0, but yearly_cost_total is 4.0.",
                         "The sum of receipts_total less yearly_cost_total is 1.0, but returns_above_total is 2.0.",
                         "The sum of exact_cost and leftover_value is 10.0, but purchase_cost is 9.0.",
-                        "The sum of selling, running_cash, repairs, charges_cash and plants_cash_year is 6.0, but "
-                                + "budget_month_costs over the year is 5.0.",
+                        "The sum of selling, running_cash, repairs, charges_cash, used_up_cash and plants_cash_year is "
+                                + "7.0, but budget_month_costs over the year is 6.0.",
                         "The sum of the months of receipts from planting on is 6.0, but receipts_total is 5.0.");
     }
 }

@@ -53,6 +53,7 @@ public final class CostSlopes {
     private final Line partPerPrice;
     private final Line deliveredPerPrice;
     private final Line newOutlets;
+    private final Formula factor;
 
     /**
      * Parts and what they cost in a year.
@@ -96,7 +97,8 @@ public final class CostSlopes {
         this.parts = parts;
         this.clogging = upkeep.clogging;
         this.benchMetres = benchMetres;
-        Formula withInterest = one().plus(upkeep.interest.factor);
+        factor = upkeep.interest.factor;
+        Formula withInterest = one().plus(factor);
         ScheduleBuilder unit = b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY);
         ScheduleBuilder s = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_SLOPES);
         deliveredPerPrice = delivered(unit);
@@ -116,11 +118,12 @@ public final class CostSlopes {
                 PER_METRE,
                 ways.whereFilled(parts.owned
                         .wayHours
+                        .plus(parts.owned.wayUsedUpHours.times(factor))
                         .counting(YEARLY)
                         .plus(ofCare(withInterest))
                         .times(levers.levels.wages)
                         .over(benchMetres)),
-                "installing and taking out recovered over the lives of the parts, irrigation maintenance and replanting with interest");
+                "installing and taking out over the lives of the parts, with interest where they are used up; irrigation maintenance and replanting with interest");
         ofPriceLevel = s.line(
                 "way_cost_per_price_level",
                 "For one more of the level of fruit prices",
@@ -145,7 +148,7 @@ public final class CostSlopes {
         Formula charges = parts.owned.chargesOf(MONEY_OF_ONE).over(MONEY_OF_ONE);
         Formula yearly = parts.owned
                 .ofCost
-                .times(one().plus(parts.contingency))
+                .times(one().plus(parts.contingency).plus(parts.owned.isUsedUp.times(factor)))
                 .plus(parts.materials.repairs)
                 .plus(charges);
         return unit.line(
@@ -153,7 +156,7 @@ public final class CostSlopes {
                 "Yearly cost a driver, for one of a pack",
                 Unit.parse("pack/(driver a)"),
                 parts.takeOff.perDriver.times(deliveredPerPrice).times(yearly),
-                "recovery with contingency, repairs, insurance and property tax of the exact quantity");
+                "recovered or used up, with contingency; interest on what is used up, insurance and property tax on what lasts; repairs");
     }
 
     private Formula isPricedByPart() {

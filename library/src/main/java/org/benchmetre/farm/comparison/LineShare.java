@@ -28,7 +28,7 @@ public final class LineShare {
 
     /** First cost of the line, installed, by way. */
     final Line first;
-    /** Recovery and repairs of its parts a year, by way. */
+    /** Its parts a year, recovered or used up, and repairs, by way. */
     final Line parts;
     /** Installing and taking out a year, by way. */
     final Line labour;
@@ -43,7 +43,7 @@ public final class LineShare {
      * @param t their quantities and costs
      * @param owned what parts cost in a year
      * @param wage wage of installation labour
-     * @param contingency share of the recovery of parts that is set aside on top
+     * @param contingency share of what parts cost in a year that is set aside on top
      */
     public LineShare(BudgetBuilder b, Materials m, TakeOff t, PartsYearly owned, Line wage, Line contingency) {
         ScheduleBuilder tags = b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY);
@@ -68,7 +68,7 @@ public final class LineShare {
                 "material_of_way_charges",
                 "Charges and contingency a driver, of these",
                 owned.driverCharges.unit(),
-                tagged.times(owned.driverCharges.plus(owned.driverRecovery.times(contingency))));
+                tagged.times(owned.driverCharges.plus(owned.driverYearly.times(contingency))));
         Line price = s.line("way_line_parts_first", "Parts of the line", MONEY, sumProduct(t.wayCost, tagged, m.axis));
         Line time = s.line("way_line_hours", "Hours to install the line", HOUR, sumProduct(t.wayAmount, hours, m.axis));
         first = s.line("way_line_first_cost", "First cost of the line", MONEY, price.plus(time.times(wage)));

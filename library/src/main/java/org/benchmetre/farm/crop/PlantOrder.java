@@ -24,14 +24,14 @@ public final class PlantOrder {
 
     private static final Unit PER_PLANT = Unit.parse("money/plant");
 
+    /** The plants of the crops. */
+    public final CropPlants grown;
     /** Plants to buy for each crop. */
     public final Line boughtByCrop;
     /** Cost of the first plants of each crop, exact quantity, money. */
     public final Line exactByCrop;
     /** What is paid for whole plants of each crop, growing on included, money. */
     public final Line costByCrop;
-    /** Plants to buy for all crops of a year. */
-    public final Line bought;
     /** Cost of the first plants, exact quantity, money. */
     public final Line exact;
     /** Whole plants to order. */
@@ -46,6 +46,7 @@ public final class PlantOrder {
      * @param grown the plants of the crops
      */
     public PlantOrder(BudgetBuilder b, CropPlants grown) {
+        this.grown = grown;
         Paid paid = new Paid(b);
         Crops crops = grown.crops();
         PlantStock stock = grown.stock();
@@ -76,7 +77,6 @@ public final class PlantOrder {
                 whole.times(price).plus(freightByCrop).plus(growingByCrop));
 
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.PLANTS);
-        bought = s.line("plants_bought", "Plants to buy", PLANT, sum(boughtByCrop, crops.axis));
         exact = s.line("plants_first_cost", "First plants", MONEY, sum(exactByCrop, crops.axis));
         plants = s.line("plants_ordered", "Plants to order, whole", PLANT, sum(whole, crops.axis));
         Line worth = s.line("plants_order_worth", "Plants at their price", MONEY, sumProduct(whole, price, crops.axis));

@@ -27,16 +27,14 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
-import org.benchmetre.farm.takeoff.Materials;
 
 /**
  * Yearly cash over the plan, at today's prices, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
- * receipts and pays for selling, for running, for repairs, insurance, property tax and what wears out. No capital recovery and no
- * interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook,
+ * receipts and pays for selling, for running, for repairs, insurance, property tax, what wears out and what is used up; the last one
+ * takes in what a sale would bring and pays for taking out. No capital recovery and no interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook,
  * 2000, for keeping cash apart from cost.
  */
 public final class CashFlow {
@@ -81,8 +79,6 @@ public final class CashFlow {
         ScheduleBuilder answers = b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before loans and tax");
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, at today's prices");
         ScheduleBuilder single = b.schedule(Sheets.CASH_FLOW, "Cash of one year");
-        ScheduleBuilder wear = b.schedule(Sheets.CASH_FLOW, "Parts: what one replacement costs and its residual value");
-        ScheduleBuilder replaced = b.schedule(Sheets.CASH_FLOW, "Parts replaced, by year");
 
         horizon = entries.add(answers.entry("plan_years", "Years of the plan", YEAR)
                 .from(1, LIMIT)
@@ -91,35 +87,8 @@ public final class CashFlow {
         b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
         inPlan = flow.line(
                 "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
-        Wear w = new Wear(year, horizon);
-
-        Line wageHours = wear.line(
-                "material_change_labour",
-                "Labour of one replacement",
-                MONEY,
-                p.takeOff()
-                        .amount
-                        .times(p.materials().rate)
-                        .times(changeHours(p.materials()))
-                        .times(first.chosen.wage()));
-        Line salvage = wear.line(
-                "material_salvage_value",
-                "Salvage, all of it",
-                MONEY,
-                p.takeOff().quantity.times(owned.unitSalvage));
-        Line change = wear.line(
-                "material_change_cost",
-                "One replacement, salvage taken off",
-                MONEY,
-                p.takeOff().exact.plus(wageHours).minus(salvage));
-        Line left = wear.line(
-                "material_residual",
-                "Residual value",
-                MONEY,
-                w.residual(owned.life, p.takeOff().exact, salvage),
-                Wear.LEFT);
-        Line changes = replaced.line(
-                "material_replaced", "Cost of replacements", MONEY, change.times(w.ended(owned.life)), Wear.AGAIN);
+        Wear w = new Wear(flow, year, horizon);
+        PartsOverYears over = new PartsOverYears(b, first, owned, w);
 
         startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
         charges = single.line(
@@ -127,21 +96,15 @@ public final class CashFlow {
                 "Insurance and property tax",
                 Unit.parse("money/a"),
                 owned.chargesTotal.plus(yearly.house.charges));
-        Line plantsLeft = b.shared(Sheets.CROP, Tables.CROPS)
-                .line(
-                        "crop_plants_residual",
-                        "Residual value of plants",
-                        MONEY,
-                        w.residual(yearly.plantsLife, first.order.exactByCrop, none(MONEY)),
-                        Wear.LEFT);
         Line residual = single.line(
                 "residual_value",
                 "Residual value",
                 MONEY,
-                sum(left, p.materials().axis)
-                        .plus(sum(plantsLeft, p.plants().crops().axis))
-                        .plus(w.residual(yearly.house.life, yearly.house.cost, none(MONEY))),
+                sum(over.residual, p.materials().axis)
+                        .plus(w.residual(yearly.house.life, yearly.house.cost, yearly.house.resale)),
                 Wear.LEFT);
+        Line takingOut =
+                single.line("taking_out_cost", "Taking out at the end", MONEY, sum(over.takingOut, p.materials().axis));
 
         Line ramp = flow.line(
                 "yield_ramp",
@@ -161,23 +124,24 @@ public final class CashFlow {
                 "cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
         Line parts = flow.line(
                 "cash_replacements",
-                "Parts and house by area replaced",
+                "Parts and house by area bought again",
                 MONEY,
-                sum(changes, p.materials().axis).plus(w.ended(yearly.house.life).times(yearly.house.cost)),
+                sum(over.replaced, p.materials().axis)
+                        .plus(w.ended(yearly.house.life).times(yearly.house.cost)),
                 Wear.AGAIN);
-        Axis crops = p.plants().crops().axis;
-        Line again = b.schedule(Sheets.CASH_FLOW, "Plants replaced, by crop and year")
+        Axis crops = first.order.grown.crops().axis;
+        Line again = b.schedule(Sheets.CASH_FLOW, "Plants bought again, by crop and year")
                 .line(
                         "crop_plants_replaced",
-                        "Plants replaced",
+                        "Plants bought again",
                         MONEY,
-                        w.ended(yearly.plantsLife).times(first.order.costByCrop),
+                        w.ended(yearly.plants.life).times(first.order.costByCrop),
                         Wear.AGAIN);
-        Line plants = flow.line("cash_plants", "Plants replaced", MONEY, sum(again, crops));
+        Line plants = flow.line("cash_plants", "Plants bought again", MONEY, sum(again, crops));
         Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
-        Formula isEnd = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));
-        Line end = flow.line("cash_residual", "Residual value", MONEY, when(isEnd, residual, none(MONEY)));
+        Line end = flow.line("cash_residual", "Residual value", MONEY, w.atTheEnd(residual));
+        Line out = flow.line("cash_taking_out", "Taking out at the end", MONEY, w.atTheEnd(takingOut));
         Line net = flow.line(
                 "cash_net",
                 "Cash of the year",
@@ -188,12 +152,9 @@ public final class CashFlow {
                         .minus(parts)
                         .minus(plants)
                         .minus(outlay)
+                        .minus(out)
                         .plus(end));
         results(b, answers, flow, owned.rates.rate(), net);
-    }
-
-    private static Formula changeHours(Materials m) {
-        return m.installHours.plus(m.removeHours);
     }
 
     /** Growers learn: the first and the second year may yield less than a full one. */

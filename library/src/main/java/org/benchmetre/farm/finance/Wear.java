@@ -3,51 +3,83 @@ package org.benchmetre.farm.finance;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 
 /**
- * What wears out over the plan. A thing is bought again at the end of each year in which a life ends, before the plan does; what is
- * left of the last life when the plan ends is its residual value, in proportion, salvage included.
+ * What wears out over the plan. What lasts is bought again at the end of each year in which a life ends, before the plan does; what is
+ * used up within a year is bought as often as it is used up, the first time with the start. The residual value at the end of the plan
+ * is what a sale would bring: a share of what is left of the last life, in proportion, and salvage.
  *
  * <pre>
- * e = floor(y / n) - floor((y - 1) / n)     R = S + (C - S) max(b n - h, 0) / n  with b = floor((h - 1) / n) + 1
- * e  lives that end in year y, for 0 &lt; y &lt; h     n  life, a     h  years of the plan, a
- * b  times bought          C  cost, money          S  salvage, money    R  residual value, money
+ * e = floor(y / n) - floor((y - 1) / n)  for n above 1     R = S + a (C - S) max(b n - h, 0) / n
+ * e = 1 / n, less 1 in year h            for n up to 1         with b = floor((h - 1) / n) + 1
+ * e  times bought again in year y, for 0 &lt; y &lt; h     n  life, a     h  years of the plan, a
+ * b  times bought     C  cost, money     S  salvage, money     a  share that a sale would bring     R  residual value, money
  * </pre>
  *
  * Convention of this project, common practice, no source.
- *
- * @param year number of the year, 0 at the start
- * @param horizon years of the plan
  */
-record Wear(Line year, Line horizon) {
+final class Wear {
 
     private static final Unit YEAR = Unit.parse("a");
-    private static final Unit ONE = Unit.ONE;
+    private static final Formula A_YEAR = number(1, YEAR);
 
     /** Where {@link #ended} comes from, as a note of a line. */
     static final String AGAIN =
-            "bought again in each year in which a life ends, before the plan does: common practice, no source";
+            "bought again in each year in which a life ends, before the plan does; what lives a year or less as often "
+                    + "as it is used up, the first time at the start: common practice, no source";
     /** Where {@link #residual} comes from, as a note of a line. */
-    static final String LEFT = "what is left of the last life, in proportion, and salvage: common practice, no source";
+    static final String LEFT =
+            "what a sale would bring: salvage, and a share of what is left of the last life, in proportion; nothing of that unless a share "
+                    + "is entered: a choice of this project, no source";
 
-    /** How often a life ends within a year of the plan. */
-    Formula ended(Line life) {
-        Formula now = year.over(life).wholeDown();
-        Formula before = year.minus(number(1, YEAR)).over(life).wholeDown();
-        Formula within = and(year.isPositive(), horizon.exceeds(year));
-        return when(within, now.minus(before), none(ONE));
+    private final Line year;
+    private final Line horizon;
+    private final Line again;
+    private final Line last;
+
+    /**
+     * Declares in which years things are bought again, and the last year.
+     *
+     * @param s where lines by year are added
+     * @param year number of the year, 0 at the start
+     * @param horizon years of the plan
+     */
+    Wear(ScheduleBuilder s, Line year, Line horizon) {
+        this.year = year;
+        this.horizon = horizon;
+        Formula goesOn = and(year.isPositive(), horizon.exceeds(year));
+        again = s.line("year_goes_on", "Between start and last year, 1 or 0", ONE, when(goesOn, one(), none(ONE)));
+        Formula ends = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));
+        last = s.line("year_is_last", "Last year, 1 or 0", ONE, when(ends, one(), none(ONE)));
     }
 
-    /** Value at the end of the plan of a thing that cost so much and brings its salvage at the end of its life. */
-    Formula residual(Line life, Formula cost, Formula salvage) {
-        Formula bought = horizon.minus(number(1, YEAR)).over(life).wholeDown().plus(number(1, ONE));
+    /** How often a thing is bought again in a year of the plan. */
+    Formula ended(Line life) {
+        Formula now = year.over(life).wholeDown();
+        Formula before = year.minus(A_YEAR).over(life).wholeDown();
+        Formula usedUp = again.plus(last).times(A_YEAR).over(life).minus(last);
+        return when(life.exceeds(A_YEAR), again.times(now.minus(before)), usedUp);
+    }
+
+    /** Money in the last year alone. */
+    Formula atTheEnd(Formula money) {
+        return last.times(money);
+    }
+
+    /** What a sale would bring at the end of the plan of what is left of a cost less salvage. */
+    Formula residual(Line life, Formula cost, Line resale) {
+        Formula bought = horizon.minus(A_YEAR).over(life).wholeDown().plus(one());
         Formula left = greater(bought.times(life).minus(horizon), none(YEAR));
-        return salvage.plus(cost.minus(salvage).times(left.over(life)));
+        return resale.times(cost).times(left.over(life));
     }
 }

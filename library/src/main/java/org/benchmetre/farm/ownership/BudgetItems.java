@@ -15,7 +15,7 @@ import org.benchmetre.farm.takeoff.CostGroups;
 
 /**
  * What stands in the enterprise budget, in reading order: each amount once, with its quantity. Capital recovery is not paid in cash;
- * insurance and property tax are.
+ * what is used up, insurance and property tax are.
  */
 public final class BudgetItems {
 
@@ -118,11 +118,29 @@ public final class BudgetItems {
     }
 
     /**
+     * Parts that are used up within a year, a row for each group.
+     *
+     * @param groups the groups of cost
+     * @param label their labels
+     * @param amount money a year of each group of parts
+     * @param benchMetres metres of bench, the quantity of all of them
+     * @return this
+     */
+    public BudgetItems usedUp(CostGroups groups, Line label, List<Formula> amount, Line benchMetres) {
+        for (int i = 0; i < groups.partGroups(); i++) {
+            Formula words = joined(new Element(label, groups.axis, i), text(", used up"));
+            operating(
+                    BudgetRow.of("used_up_" + groups.axis.keys().get(i), words, text("m"), benchMetres, amount.get(i)));
+        }
+        return this;
+    }
+
+    /**
      * Ownership costs: parts by their groups, installing, insurance and property tax.
      *
      * @param groups the groups of cost
      * @param label their labels
-     * @param recovery capital recovery of the groups of parts
+     * @param recovery capital recovery of the groups of parts, of those that last
      * @param installing installing and taking out a year
      * @param charges insurance and property tax a year
      * @param benchMetres metres of bench, the quantity of all of them
@@ -161,13 +179,15 @@ public final class BudgetItems {
     /**
      * Overhead.
      *
-     * @param o management, office, land, house
+     * @param o management, office, land, vehicles, licences, house
      * @return this
      */
     public BudgetItems overhead(Overhead o) {
         overhead(BudgetRow.lump("management", text("Management"), o.management).inCash(o.managementCash));
         overhead(BudgetRow.lump("office", text("Office"), o.office));
         overhead(BudgetRow.of("land", "Land", "m²", o.floor, o.land).inCash(o.landCash));
+        overhead(BudgetRow.lump("vehicles", text("Vehicles"), o.vehicles));
+        overhead(BudgetRow.lump("licences", text("Licences"), o.licences));
         overhead(BudgetRow.lump("house_charge", text("House by bench and week"), o.houseCharge)
                 .inCash(o.houseCash));
         return this;

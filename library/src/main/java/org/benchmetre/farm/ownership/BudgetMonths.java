@@ -26,7 +26,8 @@ import org.benchmetre.farm.input.Tables;
 
 /**
  * Cash by month of the calendar, in a full year in which the house is planted. Receipts, selling, labour, inputs, water and energy come
- * in their months, plants in that of planting; what has no month is spread evenly. Parts that wear out, loans and tax are not here.
+ * in their months, plants in that of planting; what has no month is spread evenly, parts that are used up within a year among it. Parts
+ * that last, loans and tax are not here.
  */
 public final class BudgetMonths {
 
@@ -94,10 +95,10 @@ public final class BudgetMonths {
      */
     public BudgetMonths(BudgetBuilder b, Months months, Parts p, Plants plants, Formula evenly) {
         ScheduleBuilder year = b.schedule(Sheets.BUDGET, "Cash of a year in which the house is planted");
-        year.note("Before loans and tax. Parts that wear out stand with the cash of the years of the plan.");
+        year.note("Before loans and tax. Parts that last stand with the cash of the years of the plan.");
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Receipts and cash costs by month");
         s.note(
-                "Irrigation maintenance, replanting, repairs, insurance, property tax and overhead have no month: evenly.");
+                "Irrigation maintenance, replanting, what is used up, repairs, insurance, property tax and overhead have no month: evenly.");
         Axis crops = plants.crops().axis;
         Line ofCrop = b.shared(Sheets.CROP, Tables.CROPS)
                 .line(

@@ -17,8 +17,8 @@ import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.TakeOff;
 
 /**
- * A reserve for what building turns out to cost more: a share of the cost of the parts, for every irrigation system, recovered as the parts
- * are. It is spent at the start; when parts are bought again their price is known, and nothing of it is left at the end of the plan. A
+ * A reserve for what building turns out to cost more: a share of the cost of the parts, for every irrigation system, recovered or used up
+ * as the parts are. It is spent at the start; when parts are bought again their price is known, and nothing of it is left at the end of the plan. A
  * share of the estimate is common practice, no source.
  */
 public final class Contingency {
@@ -57,23 +57,26 @@ public final class Contingency {
                 sum(t.wayCost, t.wayCost.axes().get(0)));
         Line recovered = byWay.line(
                 "way_parts_recovery",
-                "Capital recovery of the parts",
+                "Parts, recovered or used up",
                 YEARLY,
                 sumProduct(
                         t.wayAmount,
-                        owned.driverRecovery,
-                        owned.driverRecovery.axes().get(0)));
+                        owned.driverYearly,
+                        owned.driverYearly.axes().get(0)));
         wayCost = byWay.line("way_contingency_cost", "Contingency on parts", MONEY, parts.times(share));
         wayRecovery = byWay.line(
                 "way_contingency_recovery", "Contingency, recovered as the parts are", YEARLY, recovered.times(share));
         cost = s.line("contingency_cost", "Contingency on parts", MONEY, t.exactTotal.times(share));
         Line pace = s.line(
                 "parts_recovery_share",
-                "Capital recovery of parts, share of their cost",
+                "Parts recovered or used up, share of their cost",
                 PER_YEAR,
                 when(
                         t.exactTotal.isPositive(),
-                        owned.recoveryTotal.over(t.exactTotal).in(PER_YEAR),
+                        owned.recoveryTotal
+                                .plus(owned.usedUpTotal)
+                                .over(t.exactTotal)
+                                .in(PER_YEAR),
                         none(PER_YEAR)));
         recovery = s.line("contingency_recovery", "Contingency, recovered as the parts are", YEARLY, cost.times(pace));
     }

@@ -233,9 +233,8 @@ public final class EnterpriseBudget {
                 "Paid in cash",
                 YEARLY,
                 cash,
-                "No cash: capital recovery, family labour, management and land of one's own, interest, since no loan is counted. Plants "
-                        + "cost cash when they are bought, on average once in their life: Commodity Costs and Returns Estimation "
-                        + "Handbook, 2000.");
+                "No cash: capital recovery, family labour, management and land of one's own, interest, since no loan is counted. What is "
+                        + "used up within a year is paid: Commodity Costs and Returns Estimation Handbook, 2000.");
         return totals.of("budget_total_cash", "Paid in cash", paid);
     }
 

@@ -5,6 +5,7 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -24,6 +25,8 @@ public final class HouseByArea {
     public final Line cost;
     /** Life, a. */
     public final Line life;
+    /** Share of its unexpired cost that a sale would bring. */
+    public final Line resale;
     /** Floor of the house, m2. */
     public final Line floor;
     /** Capital recovery, money/a. */
@@ -49,6 +52,8 @@ public final class HouseByArea {
                 .from(0, 1e6));
         life = entries.add(s.entry("house_life", "Life of the house, by area", Unit.parse("a"))
                 .above(0, 200));
+        resale = entries.add(s.entry("house_resale", "House by area, share of unexpired cost a sale brings", ONE)
+                .from(0, 1));
         Formula otherwise = or(parts.isPositive(), benchWeeks.isPositive());
         cost = s.line("house_by_area_cost", "House, by area", MONEY, when(otherwise, none(MONEY), price.times(floor)));
         recovery = s.line(

@@ -13,7 +13,8 @@ import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
- * Interest on operating capital. Picking, packing and selling are paid as fruit is paid for and carry none.
+ * Interest on operating capital. Picking, packing and selling are paid as fruit is paid for and carry none; what is used up within a
+ * year ({@link UsedUp}) carries it like all other expense before harvest.
  *
  * <pre>
  * I = E o r m f
@@ -44,7 +45,7 @@ public final class OperatingInterest {
      * @param chosen the same with the way chosen
      * @param alike what is the same for every way
      */
-    public record Expense(Formula byWay, Line chosen, Formula alike) {}
+    public record Expense(Formula byWay, Formula chosen, Formula alike) {}
 
     /**
      * Declares entries and lines.

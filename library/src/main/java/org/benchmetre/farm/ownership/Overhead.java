@@ -17,8 +17,8 @@ import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.layout.House;
 
 /**
- * General farm overhead: management, office, land, and the house where it is charged by the metre of bench and week in place of its
- * parts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook, 2000, for keeping overhead
+ * General farm overhead: management, office, land, vehicles and licences by the year, and the house where it is charged by the metre
+ * of bench and week in place of its parts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook, 2000, for keeping overhead
  * apart from operating and ownership. Management, land and house of one's own cost no cash.
  */
 public final class Overhead {
@@ -33,8 +33,12 @@ public final class Overhead {
     public final Line management;
     /** Office, a year. */
     public final Line office;
-    /** Rent of the land, or what it would rent for. */
+    /** Rent of the land, or what it would rent for: by area, and as a sum. */
     public final Line land;
+    /** Vehicles, a year. */
+    public final Line vehicles;
+    /** Licences, permits, certificates, dues, a year. */
+    public final Line licences;
     /** Floor the rent is paid for. */
     final Line floor;
     /** The house by bench and week, a year; 0 where its parts are charged. */
@@ -67,7 +71,13 @@ public final class Overhead {
                 .from(0, 1e12));
         Line rent = entries.add(e.entry("land_rent", "Rent of land under the house", Unit.parse("money/(m2 a)"))
                 .from(0, 1e6));
+        Line landSum = entries.add(e.entry("land_sum", "Land, a sum a year beside rent by area", YEARLY)
+                .from(0, 1e12));
         Line owner = entries.add(e.textEntry("land_of", "Land is").oneOf(List.of(OWN, RENTED)));
+        vehicles =
+                entries.add(e.entry("vehicles_cost", "Vehicles, a year", YEARLY).from(0, 1e12));
+        licences = entries.add(e.entry("licences_cost", "Licences, certificates, dues, a year", YEARLY)
+                .from(0, 1e12));
         Line method =
                 entries.add(e.textEntry("house_charge_by", "House charged by").oneOf(List.of(BY_PARTS, BY_BENCH_WEEK)));
         Line charge = entries.add(
@@ -78,7 +88,7 @@ public final class Overhead {
         Line houseOf = entries.add(
                 e.textEntry("house_of", "House charged by bench and week is").oneOf(List.of(OWN, RENTED)));
         ScheduleBuilder s = b.schedule(Sheets.BUDGET, "Overhead");
-        land = s.line("land_cost", "Land", YEARLY, rent.times(house.houseArea));
+        land = s.line("land_cost", "Land", YEARLY, rent.times(house.houseArea).plus(landSum));
         floor = house.houseArea;
         Formula byWeek = charge.times(house.benchMetres).times(weeks);
         houseCharge = s.line(
@@ -90,7 +100,7 @@ public final class Overhead {
                 "overhead_total",
                 "Overhead",
                 YEARLY,
-                management.plus(office).plus(land).plus(houseCharge));
+                management.plus(office).plus(land).plus(vehicles).plus(licences).plus(houseCharge));
         managementCash = unlessOwn(manager, management);
         landCash = unlessOwn(owner, land);
         houseCash = unlessOwn(houseOf, houseCharge);
@@ -98,7 +108,11 @@ public final class Overhead {
                 "overhead_cash",
                 "Of that, cash",
                 YEARLY,
-                office.plus(managementCash).plus(landCash).plus(houseCash),
+                office.plus(managementCash)
+                        .plus(landCash)
+                        .plus(vehicles)
+                        .plus(licences)
+                        .plus(houseCash),
                 "management, land and house of one's own cost no cash: Commodity Costs and Returns Estimation Handbook, 2000");
         Formula byWeeks = method.is(BY_BENCH_WEEK);
         s.warning(

@@ -9,17 +9,15 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.Harvest;
-import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.FirstCost;
 
 /**
- * Yearly cost: what it takes to own and to run. Parts, installing and charges come from {@link PartsYearly}; plants recover over
- * their life; what it takes to run follows, group by group. Each amount reaches the total along one path.
+ * Yearly cost: what it takes to own and to run. Parts, installing and charges come from {@link PartsYearly}, plants from
+ * {@link PlantsYearly}; what it takes to run follows, group by group. Each amount reaches the total along one path.
  */
 public final class YearlyCost {
 
@@ -31,18 +29,12 @@ public final class YearlyCost {
     public final Line perKg;
     /** Yearly cost by group, for the chosen way, money/a. */
     public final Line byGroup;
-    /** Plants of each kind of plant stock, recovered over their life, money/a. */
-    public final Line byStock;
     /** Yearly cost by irrigation system, lost fruit counted, money/a. */
     public final Line way;
     /** The same per metre of bench, money/(m a). */
     public final Line wayPerMetre;
-    /** Plants, recovered over their life, money/a. */
-    public final Line plants;
-    /** Life of the plants of each crop, in years. */
-    public final Line plantsLife;
-    /** What plants cost in a year, by their life, interest left out, money/a. */
-    public final Line plantsPaid;
+    /** What plants cost in a year. */
+    public final PlantsYearly plants;
     /** What parts cost in a year. */
     public final PartsYearly owned;
     /** The house by area. */
@@ -51,13 +43,14 @@ public final class YearlyCost {
     public final Contingency contingency;
 
     /**
-     * What is owned beside the plants.
+     * What is owned, and what is used up.
      *
      * @param parts what parts cost in a year
+     * @param plants what plants cost in a year
      * @param house the house by area
      * @param contingency contingency on parts
      */
-    public record Owned(PartsYearly parts, HouseByArea house, Contingency contingency) {}
+    public record Owned(PartsYearly parts, PlantsYearly plants, HouseByArea house, Contingency contingency) {}
 
     /**
      * What it takes to run.
@@ -73,13 +66,14 @@ public final class YearlyCost {
      * @param b where schedules are added
      * @param s the schedule of results for a reader
      * @param first first cost, what it is made of and what was chosen
-     * @param all what is owned beside the plants
+     * @param all what is owned, and what is used up
      * @param harvest crops a year and fruit
      * @param running what it takes to run
      */
     public YearlyCost(
             BudgetBuilder b, ScheduleBuilder s, FirstCost first, Owned all, Harvest harvest, Running running) {
         owned = all.parts();
+        plants = all.plants();
         house = all.house();
         contingency = all.contingency();
         FirstCost.Parts p = first.parts;
@@ -87,31 +81,6 @@ public final class YearlyCost {
         ScheduleBuilder groupTable =
                 b.schedule(Sheets.SUMMARY, "Yearly cost by group, for the chosen irrigation system");
         ScheduleBuilder ways = b.shared(Sheets.IRRIGATION, Tables.SYSTEM_COSTS);
-        PlantStock kinds = p.plants().stock();
-        Crops crops = p.plants().crops();
-        byStock = b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
-                .line(
-                        "stock_yearly_cost",
-                        "Recovered over their life",
-                        YEARLY,
-                        kinds.firstCost.times(crops.allNew).times(owned.rates.ofCost(crops.stockYears)),
-                        OwnershipRates.RECOVERED);
-        ScheduleBuilder plantYears = b.shared(Sheets.CROP, Tables.PLANTS);
-        ScheduleBuilder cropTable = b.shared(Sheets.CROP, Tables.CROPS);
-        plantsLife = cropTable.line("crop_plants_life", "Life of the plants", Unit.parse("a"), crops.yearsOfPlants());
-        Line byCrop = cropTable.line(
-                "crop_plants_yearly_cost",
-                "Plants, recovered over their life",
-                YEARLY,
-                first.order.exactByCrop.times(owned.rates.ofCost(plantsLife)),
-                OwnershipRates.RECOVERED);
-        Line paidByCrop = cropTable.line(
-                "crop_plants_paid", "Plants, by their life", YEARLY, first.order.exactByCrop.over(plantsLife));
-        plants = plantYears.line(
-                "plants_yearly_cost", "Plants, recovered over their life", YEARLY, sum(byCrop, crops.axis));
-        plantsPaid = plantYears.line(
-                "plants_paid_a_year", "Plants, by their life, interest left out", YEARLY, sum(paidByCrop, crops.axis));
-
         Line groupByWay = b.schedule(Sheets.IRRIGATION, "Yearly cost by group and irrigation system")
                 .line(
                         "group_way_yearly_cost",
@@ -120,7 +89,7 @@ public final class YearlyCost {
                         groups.rows(
                                 owned.wayParts,
                                 List.of(
-                                        p.ways().whereFilled(plants),
+                                        p.ways().whereFilled(plants.all),
                                         owned.wayLabour,
                                         p.ways().whereFilled(house.recovery),
                                         contingency.wayRecovery,

@@ -27,7 +27,7 @@ final class FileColumns {
             FarmTable.MATERIALS.file(),
             split(
                     "item,label,group,driver,rate,waste,unit,pack,price,price_low,price_high,price_year,freight,sales_tax,life,"
-                            + "life_low,life_high,life_unit,salvage,repairs,install_hours,remove_hours,option,block"),
+                            + "life_low,life_high,life_unit,salvage,resale,repairs,install_hours,remove_hours,option,block"),
             FarmTable.IRRIGATION.file(),
             split(
                     "way,label,lines,tail,run_length,outlets_per_plant,outlet_spacing,outlet_flow,outlet_pressure,flow_exponent,"

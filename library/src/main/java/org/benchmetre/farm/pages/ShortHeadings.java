@@ -15,6 +15,7 @@ final class ShortHeadings {
             entry("material_sales_tax", "Sales tax"),
             entry("material_repairs", "Repairs"),
             entry("material_salvage", "Salvage"),
+            entry("material_resale", "Resale"),
             entry("way_label", "System"),
             entry("way_lines", "Lines"),
             entry("way_tail", "Tail"),

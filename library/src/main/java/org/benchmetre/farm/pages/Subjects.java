@@ -94,7 +94,8 @@ final class Subjects {
                     "office_cost",
                     "land_rent",
                     "land_of",
-                    "operating_rate"));
+                    "operating_rate"),
+            new Subject("What a whole budget holds", "waived_house"));
 
     private final Budget budget;
     private final Map<String, Set<Line>> gathered = new LinkedHashMap<>();

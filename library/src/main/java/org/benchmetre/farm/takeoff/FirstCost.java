@@ -17,7 +17,6 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
@@ -66,12 +65,12 @@ public final class FirstCost {
      * @param materials parts as entered
      * @param takeOff their quantities and costs
      * @param ways irrigation systems
-     * @param plants plants of the crops
+     * @param order plants of the crops
      * @param house benches and floor
      * @param planting plants
      */
     public record Parts(
-            Materials materials, TakeOff takeOff, Ways ways, CropPlants plants, House house, Planting planting) {}
+            Materials materials, TakeOff takeOff, Ways ways, PlantOrder order, House house, Planting planting) {}
 
     /**
      * Choices and wage.
@@ -138,7 +137,7 @@ public final class FirstCost {
                 HOUR,
                 sumProduct(p.takeOff().wayAmount, hoursPerDriver, m.axis));
         wayLabour = ways.line("way_install_cost", "Installation labour", MONEY, hours.times(chosen.wage()));
-        order = new PlantOrder(b, p.plants());
+        order = p.order();
         plants = order.exact;
 
         Formula byPart = costs.rows(

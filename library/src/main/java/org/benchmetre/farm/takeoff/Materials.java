@@ -28,6 +28,7 @@ public final class Materials {
     public static final String FILE = FarmTable.MATERIALS.file();
 
     private static final Bounds SHARE = new Bounds(0, true, 10, false);
+    private static final Bounds RESALE = new Bounds(0, true, 1, false);
     private static final List<String> LIFE_UNITS = List.of("a", "crop");
 
     /** One row for each part. */
@@ -60,6 +61,8 @@ public final class Materials {
     public final Line lifeUnit;
     /** Salvage of a pack, money/pack; negative when disposal costs. */
     public final Line salvage;
+    /** Share of the cost that is left of a life which a sale at the end of the plan would bring; nothing unless entered. */
+    public final Line resale;
     /** Repairs a year, share of cost, 1/a. */
     public final Line repairs;
     /** Hours to install a unit, h/item. */
@@ -120,6 +123,7 @@ public final class Materials {
         lifeLow = l.numbers("life_low", "material_life_low", "Life, low", ONE, Columns.NOT_NEGATIVE, 0);
         lifeHigh = l.numbers("life_high", "material_life_high", "Life, high", ONE, Columns.NOT_NEGATIVE, 0);
         salvage = l.numbers("salvage", "material_salvage", "Salvage of a pack", perPack, Bounds.ANY, 0);
+        resale = l.numbers("resale", "material_resale", "Resale, share of unexpired cost", ONE, RESALE, 0);
         repairs = l.numbers("repairs", "material_repairs", "Repairs, share of cost", Unit.parse("1/a"), SHARE, 0);
         Unit hours = Unit.parse("h").over(ITEM);
         installHours = l.numbers(

@@ -22,18 +22,23 @@ public final class PartBlocks {
     public static final String HOUSE = "house";
     /** Boiler or heaters, fuel store, pipes. */
     public static final String HEATING_PLANT = "heating_plant";
-    /** Fans, pads, shade. */
+    /** Vents and their motors, fans, pads, shade. */
     public static final String COOLING = "cooling";
-    /** Where fruit is cooled and kept. */
-    public static final String COLD_ROOM = "cold_room";
     /** Supply, panels, wiring. */
     public static final String ELECTRICAL = "electrical";
+    /** Where fruit is cooled and kept. */
+    public static final String COLD_ROOM = "cold_room";
+    /** Where fruit is graded, packed and weighed, with its fittings. */
+    public static final String PACKING_PLACE = "packing_place";
+    /** What carries people, inputs and fruit. */
+    public static final String VEHICLES = "vehicles";
 
     private static final String NONE = "none";
     private static final String FLOOR = "house_area";
 
     /** The words a row may say. */
-    static final List<String> WORDS = List.of(HOUSE, HEATING_PLANT, COOLING, COLD_ROOM, ELECTRICAL, NONE);
+    static final List<String> WORDS =
+            List.of(HOUSE, HEATING_PLANT, COOLING, ELECTRICAL, COLD_ROOM, PACKING_PLACE, VEHICLES, NONE);
 
     /** What the parts of the house cost, money. */
     public final Line house;

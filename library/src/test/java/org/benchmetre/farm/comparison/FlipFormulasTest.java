@@ -47,7 +47,9 @@ class FlipFormulasTest {
                 CONTAINERS,
                 Sample.with(TROUGHS, "recovery_method=straight_line", "receipts_by=one_price", "price_level=1.4 1"),
                 Sample.with(TROUGHS, "way_outlet_replace_cost[emitter]=0.4 money/outlet", "target_uniformity=98.9 %"),
-                Sample.with(CONTAINERS, "recovery_rate=0 real/a", "operating_rate=0.2 real/a"));
+                Sample.with(CONTAINERS, "recovery_rate=0 real/a", "operating_rate=0.2 real/a"),
+                Sample.with(TROUGHS, "material_life[tape]=1 1", "operating_rate=0.2 real/a", "contingency_share=0.1 1"),
+                Sample.with(TROUGHS, "material_life[dripline]=0.5 1", "operating_rate=0.2 real/a"));
         return Stream.concat(others, seeded).map(Figures::of);
     }
 

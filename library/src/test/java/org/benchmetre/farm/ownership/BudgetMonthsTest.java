@@ -29,6 +29,7 @@ class BudgetMonthsTest {
             "running_cash",
             "parts_repairs_total",
             "charges_cash",
+            "used_up_cash",
             "plants_order_cost",
             "crop_plants_life",
             "plants_cash_year",
@@ -86,7 +87,7 @@ class BudgetMonthsTest {
         Near.near(all.of("cash_left_year", seed), receipts - all.of("cash_out_year", seed), receipts, at);
     }
 
-    /** Only plants, which stand in the cash of the years where a life ends, are in the calendar and not in a year's running cash. */
+    /** Only plants and what is used up, which stand in the cash of the years where a life ends, are in the calendar and not in a year's running cash. */
     @ParameterizedTest
     @MethodSource("samples")
     void theYearAgreesWithTheRunningCashOfAFullYear(SeededBlocks all) {
@@ -99,6 +100,7 @@ class BudgetMonthsTest {
                     all.of("running_cash", seed),
                     all.of("parts_repairs_total", seed),
                     all.of("charges_cash", seed),
+                    all.of("used_up_cash", seed),
                     all.of("plants_cash_year", seed));
             Near.adds(
                     all.of("cash_without_month", seed),
@@ -106,7 +108,8 @@ class BudgetMonthsTest {
                     all.of("care_cash", seed),
                     all.of("overhead_cash", seed),
                     all.of("parts_repairs_total", seed),
-                    all.of("charges_cash", seed));
+                    all.of("charges_cash", seed),
+                    all.of("used_up_cash", seed));
             double bought = Math.max(1, 1 / all.of("crop_plants_life", "crop", seed));
             Near.adds(all.of("plants_cash_year", seed), at, bought * all.of("plants_order_cost", seed));
         }

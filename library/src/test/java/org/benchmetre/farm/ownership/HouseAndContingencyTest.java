@@ -57,7 +57,9 @@ class HouseAndContingencyTest {
         Figures f = with("contingency_share=0.1 1");
         double recovered = 0;
         for (int part = 0; part < SAMPLE.line("material_recovery_yearly").size(); part++) {
-            recovered += 0.1 * f.number(SAMPLE.line("material_recovery_yearly"), part);
+            recovered += 0.1
+                    * (f.number(SAMPLE.line("material_recovery_yearly"), part)
+                            + f.number(SAMPLE.line("material_used_up_yearly"), part));
         }
         double cost = 0.1 * f.number("exact_cost");
         assertMore(f, without, "first_cost_total", cost);
@@ -119,16 +121,16 @@ class HouseAndContingencyTest {
     }
 
     @Test
-    void a_house_is_built_again_when_its_life_ends_and_leaves_the_unused_part() {
-        String[] plan = {"plan_years=12 a", "house_life=8 a"};
+    void a_house_is_built_again_when_its_life_ends_and_leaves_what_a_sale_brings() {
+        String[] plan = {"plan_years=12 a", "house_life=8 a", "house_resale=0.7 1"};
         Figures without = with(plan);
-        Figures f = with(plan[0], plan[1], "house_cost_per_area=50 money/m2");
+        Figures f = with(plan[0], plan[1], plan[2], "house_cost_per_area=50 money/m2");
         double cost = 50 * FLOOR;
         double again = f.number("cash_replacements", "8") - without.number("cash_replacements", "8");
         assertThat(again).isCloseTo(cost, within(NEAR));
         assertThat(f.number("cash_replacements", "7"))
                 .isCloseTo(without.number("cash_replacements", "7"), within(NEAR));
-        assertMore(f, without, "residual_value", cost * 4 / 8);
+        assertMore(f, without, "residual_value", 0.7 * cost * 4 / 8);
     }
 
     static Stream<SeededBlocks> seeded() {
@@ -143,7 +145,8 @@ class HouseAndContingencyTest {
                                 "contingency_cost",
                                 "contingency_recovery",
                                 "exact_cost",
-                                "material_recovery_yearly")));
+                                "material_recovery_yearly",
+                                "material_used_up_yearly")));
     }
 
     @ParameterizedTest
@@ -158,7 +161,8 @@ class HouseAndContingencyTest {
             byArea += cost > 0 ? 1 : 0;
             double share = all.of("contingency_cost", seed) / all.of("exact_cost", seed);
             Near.near(share, all.input("contingency_share", seed), share, at);
-            double recovered = share * all.sum("material_recovery_yearly", seed);
+            double recovered =
+                    share * (all.sum("material_recovery_yearly", seed) + all.sum("material_used_up_yearly", seed));
             Near.near(all.of("contingency_recovery", seed), recovered, recovered, at);
         }
         assertThat(byArea).isBetween(SEEDS / 4, 3 * SEEDS / 4);

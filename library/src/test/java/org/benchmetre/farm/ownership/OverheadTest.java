@@ -59,6 +59,19 @@ class OverheadTest {
     }
 
     @Test
+    void a_sum_for_land_vehicles_and_licences_are_overhead_and_cash_but_for_land_of_ones_own() {
+        Figures f = with("land_sum=400 money/a", "vehicles_cost=900 money/a", "licences_cost=120 money/a");
+        assertThat(f.number("land_cost")).isCloseTo(LAND + 400, within(NEAR));
+        assertThat(f.number("overhead_total"))
+                .isCloseTo(MANAGEMENT + OFFICE + LAND + HOUSE + 400 + 900 + 120, within(NEAR));
+        assertThat(f.number("overhead_cash")).isCloseTo(OFFICE + 900 + 120, within(NEAR));
+        assertThat(f.number("budget_value", "vehicles")).isEqualTo(900);
+        assertThat(f.number("budget_value", "licences")).isEqualTo(120);
+        assertThat(with("land_sum=400 money/a", "land_of=rented").number("overhead_cash"))
+                .isCloseTo(OFFICE + LAND + 400, within(NEAR));
+    }
+
+    @Test
     void a_house_charged_by_its_parts_is_not_charged_by_the_week_too() {
         Figures f = with("house_charge_by=parts");
         assertThat(f.number("house_charge")).isZero();

@@ -35,8 +35,8 @@ class PaidInCashTest {
                                 "budget_value",
                                 "budget_cash",
                                 "budget_quantity",
-                                "plants_first_cost",
-                                "crop_plants_life",
+                                "plants_used_up",
+                                "used_up_cash",
                                 "hired_hours_total",
                                 "family_hours_total",
                                 "labour_cash_total",
@@ -45,7 +45,7 @@ class PaidInCashTest {
 
     @ParameterizedTest
     @MethodSource("plans")
-    void it_is_that_of_the_cash_flow_and_plants_on_average(SeededBlocks all) {
+    void it_is_that_of_the_cash_flow_and_what_is_used_up(SeededBlocks all) {
         for (int seed = 0; seed < all.cases(); seed++) {
             String at = "case " + seed;
             double paid = all.of("budget_total_cash", "costs", seed);
@@ -56,7 +56,8 @@ class PaidInCashTest {
                     all.of("yield_costs_total", seed),
                     all.of("parts_repairs_total", seed),
                     all.of("budget_value", "own_charges", seed),
-                    all.of("plants_first_cost", seed) / all.of("crop_plants_life", "crop", seed));
+                    all.of("used_up_cash", seed),
+                    all.of("plants_used_up", seed));
             Near.adds(all.of("total_cost", seed), at, paid, all.of("cost_not_in_cash", seed));
         }
     }

@@ -146,7 +146,8 @@ class EntriesHaveOneHomeTest {
                         "Climate, heat and power",
                         "Selling",
                         "Labour",
-                        "Money and plan");
+                        "Money and plan",
+                        "What a whole budget holds");
     }
 
     /** A column that the user's page lists behind another one stands behind it on the page of entries too. */

@@ -72,7 +72,7 @@ class AnswerSentencesTest {
         Figures f = seeded(seed);
         Matcher m = found(MONEY, f.text("money_sentence"));
         near(m, 1, f.number("account_per_metre", "receipts"));
-        near(m, 2, f.number("labour_cost_total") / f.number("bench_metres"));
+        near(m, 2, (f.number("labour_cost_total") + f.number("parts_used_up_labour")) / f.number("bench_metres"));
         near(m, 3, f.number("energy_cost_total") / f.number("bench_metres"));
         near(m, 4, Math.abs(f.number("returns_above_total_per_metre")));
     }

@@ -23,21 +23,27 @@ class LeftOutTest {
         "material_block[pump]=cooling",
         "material_block[stock_tank]=cold_room",
         "material_block[filter]=electrical",
+        "material_block[injector]=packing_place",
+        "vehicles_cost=900 money/a",
         "management_cost=1000 money/a",
         "office_cost=300 money/a",
         "land_rent=0.5 money/(m2 a)",
+        "licences_cost=120 money/a",
         "contingency_share=0.05 1"
     };
 
     private static final List<String> NAMES = List.of(
             "house",
             "heating plant",
-            "cooling",
-            "cold room",
+            "ventilation or cooling",
             "electrical",
+            "cold room",
+            "packing place",
+            "vehicles",
             "management",
             "office",
             "land",
+            "licences",
             "contingency");
 
     private static final Budget SAMPLE = Sample.troughHouse();
@@ -61,11 +67,13 @@ class LeftOutTest {
     void the_sample_names_what_it_leaves_out() {
         Figures f = Figures.of(SAMPLE);
         assertThat(f.text("left_out"))
-                .isEqualTo("house, heating plant, cooling, cold room, electrical, management, office, contingency");
+                .isEqualTo(
+                        "house, heating plant, ventilation or cooling, electrical, cold room, packing place, vehicles, management, "
+                                + "office, licences, contingency");
         assertThat(f.text("left_out_sentence"))
                 .isEqualTo(
-                        "Not counted: house, heating plant, cooling, cold room, electrical, management, office, contingency. "
-                                + "Returns are above listed costs, not above total cost.");
+                        "Not counted: house, heating plant, ventilation or cooling, electrical, cold room, packing place, vehicles, "
+                                + "management, office, licences, contingency. Returns are above listed costs, not total cost.");
         assertThat(f.text("left_out_sentence")).doesNotContain("Everything");
         assertThat(f.text("cost_words")).isEqualTo("listed costs");
         assertThat(account(f, "costs")).isEqualTo("Costs of a year, as listed");
@@ -89,11 +97,14 @@ class LeftOutTest {
                 "house_cost_per_area=0 money/m2",
                 "material_block[controller]=none",
                 "material_block[pump]=none",
-                "material_block[stock_tank]=none",
                 "material_block[filter]=none",
+                "material_block[stock_tank]=none",
+                "material_block[injector]=none",
+                "vehicles_cost=0 money/a",
                 "management_cost=0 money/a",
                 "office_cost=0 money/a",
                 "land_rent=0 money/(m2 a)",
+                "licences_cost=0 money/a",
                 "contingency_share=0 1");
         return Stream.iterate(0, i -> i < nothing.size(), i -> i + 1).map(i -> List.of(nothing.get(i), NAMES.get(i)));
     }
@@ -114,6 +125,57 @@ class LeftOutTest {
     })
     void a_part_counts_with_a_quantity_and_a_price(String setting, String missing) {
         assertThat(wholeBut(setting).text("left_out")).isEqualTo(missing);
+    }
+
+    @Test
+    void each_block_is_waived_by_a_reason_and_is_then_not_missing() {
+        for (int block = 0; block < NAMES.size(); block++) {
+            String entry =
+                    "waived_" + SAMPLE.line("block_label").axes().get(0).keys().get(block);
+            String setting = eachAlone().toList().get(block).get(0);
+            Figures f = wholeBut(setting, entry + "=rented with the site");
+            assertThat(f.text("left_out")).isEmpty();
+            assertThat(f.text("cost_words")).isEqualTo("total cost");
+            assertThat(f.text("left_out_sentence"))
+                    .isEqualTo("Everything else that a whole budget holds is counted. Waived: " + NAMES.get(block)
+                            + " (rented with the site).");
+        }
+    }
+
+    @Test
+    void what_is_waived_stands_behind_what_is_missing() {
+        Figures f = wholeBut(
+                "land_rent=0 money/(m2 a)",
+                "office_cost=0 money/a",
+                "management_cost=0 money/a",
+                "waived_land=owned outright",
+                "waived_office=done at home");
+        assertThat(f.text("left_out_sentence"))
+                .isEqualTo("Not counted: management. Waived: office (done at home), land (owned outright). "
+                        + "Returns are above listed costs, not total cost.");
+        assertThat(account(f, "returns")).isEqualTo("Returns above listed costs");
+    }
+
+    @Test
+    void what_is_counted_is_not_waived_and_a_warning_says_so() {
+        Figures f = wholeBut("waived_land=owned outright");
+        Line warning = f.budget().line("block_waived_warning");
+        assertThat(f.text("left_out_sentence")).isEqualTo("Everything a whole budget holds is counted.");
+        for (int block = 0; block < NAMES.size(); block++) {
+            assertThat(f.text(warning, block).isEmpty())
+                    .as(NAMES.get(block))
+                    .isEqualTo(!NAMES.get(block).equals("land"));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "land_rent=0 money/(m2 a), land_sum=500 money/a, land",
+        "vehicles_cost=0 money/a, material_block[emitter]=vehicles, vehicles"
+    })
+    void land_counts_by_a_sum_and_vehicles_by_parts_too(String nothing, String otherwise, String name) {
+        assertThat(wholeBut(nothing).text("left_out")).isEqualTo(name);
+        assertThat(wholeBut(nothing, otherwise).text("left_out")).isEmpty();
     }
 
     @Test
