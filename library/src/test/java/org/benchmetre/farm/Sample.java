@@ -37,8 +37,9 @@ public final class Sample {
     public static final Path STARTER = Path.of("..", "templates", "starter");
 
     /** Folders of the samples that a reader gets. */
-    public static final List<Path> SAMPLES =
-            List.of(Path.of("..", "samples", "trough-house"), Path.of("..", "samples", "container-house"));
+    public static final List<Path> SAMPLES = Stream.of("trough-house", "container-house", "two-crop-glasshouse")
+            .map(name -> Path.of("..", "samples", name))
+            .toList();
 
     /** The same and the starter. */
     public static final List<Path> GIVEN =
