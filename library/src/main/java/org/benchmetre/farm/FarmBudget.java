@@ -61,6 +61,7 @@ import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
+import org.benchmetre.farm.operations.PickingWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.ChangingParts;
@@ -280,7 +281,7 @@ public final class FarmBudget {
                         "Marketable fruit per m² of floor",
                         harvest.yield.over(house.houseArea),
                         "Check yield_per_plant, plant_spacing and the size of the house.");
-        BesidePublished.of(b, profile, asPublished(first, house, operations, harvest, page.total));
+        BesidePublished.of(b, profile, asPublished(first, house, operations.fruit, work.hours, harvest, page.total));
         LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,
@@ -352,14 +353,14 @@ public final class FarmBudget {
     }
 
     private static Map<String, Formula> asPublished(
-            FirstCost first, House house, Operations work, Harvest harvest, Line cost) {
+            FirstCost first, House house, PickingWork fruit, Line hours, Harvest harvest, Line cost) {
         Formula fruitWork =
-                work.fruit.picking.year().hours().plus(work.fruit.packing.year().hours());
+                fruit.picking.year().hours().plus(fruit.packing.year().hours());
         return Map.of(
                 "first_cost", first.perArea,
-                "hours_per_area", work.labour.hours.over(house.houseArea),
-                "hours_per_kg", over(work.labour.hours, harvest.yield),
-                "fruit_work_share", over(fruitWork, work.labour.hours),
+                "hours_per_area", hours.over(house.houseArea),
+                "hours_per_kg", over(hours, harvest.yield),
+                "fruit_work_share", over(fruitWork, hours),
                 "fruit_per_area", harvest.yield.over(house.houseArea),
                 "cost_per_kg", over(cost, harvest.yield));
     }
