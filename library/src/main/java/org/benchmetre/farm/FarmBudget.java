@@ -1,12 +1,16 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
@@ -65,6 +69,7 @@ import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
+import org.benchmetre.farm.operations.PickingWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.ChangingParts;
@@ -92,6 +97,7 @@ import org.benchmetre.farm.takeoff.TakeOff;
 import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.farm.whole.Accounts;
 import org.benchmetre.farm.whole.AnswerSentences;
+import org.benchmetre.farm.whole.BesidePublished;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
@@ -285,6 +291,7 @@ public final class FarmBudget {
                         "Marketable fruit per m² of floor",
                         harvest.yield.over(house.houseArea),
                         "Check yield_per_plant, plant_spacing and the size of the house.");
+        BesidePublished.of(b, profile, asPublished(first, house, operations.fruit, work.hours, harvest, page.total));
         LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,
@@ -356,6 +363,23 @@ public final class FarmBudget {
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
         return new HouseEnergy(cost, heating, electricity, inside);
+    }
+
+    private static Map<String, Formula> asPublished(
+            FirstCost first, House house, PickingWork fruit, Line hours, Harvest harvest, Line cost) {
+        Formula fruitWork =
+                fruit.picking.year().hours().plus(fruit.packing.year().hours());
+        return Map.of(
+                "first_cost", first.perArea,
+                "hours_per_area", hours.over(house.houseArea),
+                "hours_per_kg", over(hours, harvest.yield),
+                "fruit_work_share", over(fruitWork, hours),
+                "fruit_per_area", harvest.yield.over(house.houseArea),
+                "cost_per_kg", over(cost, harvest.yield));
+    }
+
+    private static Formula over(Formula amount, Line by) {
+        return when(by.isPositive(), amount.over(by), none(amount.unit().over(by.unit())));
     }
 
     private static String firstKey(Axis axis) {
