@@ -98,6 +98,7 @@ import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.farm.whole.Accounts;
 import org.benchmetre.farm.whole.AnswerSentences;
 import org.benchmetre.farm.whole.BesidePublished;
+import org.benchmetre.farm.whole.HouseThatPays;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
@@ -262,6 +263,15 @@ public final class FarmBudget {
                 leftOut,
                 new AnswerSentences.Evens(page.evensOfAll.price(), page.evensOfAll.fruit()),
                 new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
+        new HouseThatPays(
+                b,
+                new HouseThatPays.House(
+                        blocks.house.plus(owning.house().cost),
+                        blocks.yearOfHouse(b, owned.priced(owning.contingency().share))
+                                .plus(owning.house().recovery)
+                                .plus(owning.house().charges),
+                        house.houseArea),
+                page.aboveTotal);
         new BudgetSentences(
                 b,
                 page,
