@@ -262,7 +262,7 @@ public final class FarmBudget {
                         ways,
                         wayChoice,
                         new WaysCompared.Water(hydraulics, watering, clogging),
-                        new WaysCompared.Costs(line, running.interest.byWay, yearlyCost.wayPerMetre),
+                        new WaysCompared.Costs(line, running.interest, yearlyCost.wayPerMetre),
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
