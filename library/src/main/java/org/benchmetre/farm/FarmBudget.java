@@ -2,6 +2,7 @@ package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
 
+import java.util.Map;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
@@ -159,7 +160,8 @@ public final class FarmBudget {
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
         FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
-        Clogging clogging = new Clogging(b, entries, hydraulics, wage);
+        Clogging clogging = new Clogging(
+                b, entries, hydraulics, wage, Map.of("hardness", feed.hardness, "dissolved", feed.dissolved));
         Crop crop = new Crop(
                 b,
                 entries,
