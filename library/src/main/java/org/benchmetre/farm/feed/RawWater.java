@@ -2,6 +2,7 @@ package org.benchmetre.farm.feed;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.when;
@@ -38,6 +39,7 @@ final class RawWater {
     private static final double SULPHATE = ChemicalFormula.molarMass("SO4");
     private static final double SHARE_OF_ALKALINITY = 0.6;
     private static final double APART = 0.1;
+    private static final String TENTH = "a tenth: a choice of this project, no source";
 
     /** Alkalinity, counted as bicarbonate, mmol/L. */
     final Line alkalinity;
@@ -105,10 +107,16 @@ final class RawWater {
                 ions.plus(mass(alkalinity, SHARE_OF_ALKALINITY * CARBONATE / 2)),
                 "all ions, and 0.6 of alkalinity as CaCO3: Standard Methods for the Examination of Water and Wastewater, 1030 E, "
                         + "from memory");
+        Line most = s.line(
+                "raw_water_ions_most",
+                "So much may they make of those measured",
+                MG_PER_LITRE,
+                measured.times(number(1 + APART, ONE)),
+                TENTH);
         s.warning(
                 "raw_water_dissolved_warning",
                 "Dissolved solids of the raw water",
-                and(measured.isPositive(), weighed.exceeds(measured.times(number(1 + APART, ONE)))),
+                and(measured.isPositive(), weighed.exceeds(most)),
                 "the ions of the analysis weigh over a tenth more than its dissolved solids (water_dissolved). Check the analysis and the "
                         + "units it was given in.");
         return s.line(
@@ -119,16 +127,22 @@ final class RawWater {
     }
 
     private void contradictions(Line told, Formula twice) {
-        Formula most = greater(told, hardness);
-        Formula apart = or(
-                told.exceeds(hardness.plus(most.times(number(APART, ONE)))),
-                hardness.exceeds(told.plus(most.times(number(APART, ONE)))));
+        Line apart = s.line(
+                "raw_water_hardness_apart",
+                "Hardness told, and of calcium and magnesium: apart",
+                MG_PER_LITRE,
+                greater(told, hardness).minus(lesser(told, hardness)));
+        Line allowed = s.line(
+                "raw_water_hardness_allowed",
+                "So much may they be apart",
+                MG_PER_LITRE,
+                greater(told, hardness).times(number(APART, ONE)),
+                TENTH);
         s.warning(
                 "raw_water_hardness_warning",
                 "Hardness of the raw water",
-                and(twice, apart),
-                "hardness as told (water_hardness) is over a tenth off that of calcium and magnesium, which are counted. Check the units of "
-                        + "the analysis.");
+                and(twice, apart.exceeds(allowed)),
+                "hardness as told (water_hardness) is over a tenth off that of calcium and magnesium, which count. Check the units.");
     }
 
     private static Formula mass(Formula concentration, double molarMass) {

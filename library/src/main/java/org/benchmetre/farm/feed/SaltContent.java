@@ -74,11 +74,11 @@ final class SaltContent {
     }
 
     private Map<Ion, Line> ask(ScheduleBuilder s, Salt salt) {
-        Line purity = entries.add(bag.entry(salt.key() + "_purity", salt.label() + ": purity", ONE)
+        Line purity = entries.add(bag.entry(salt.key() + "_purity", salt.label() + ", purity", ONE)
                 .above(0, 1));
         Map<Ion, Double> byFormula = salt.substance().ions();
         boolean isMixed = byFormula.containsKey(Ion.NITRATE) && byFormula.containsKey(Ion.AMMONIUM);
-        Line nitrogen = isMixed ? declared(salt, "nitrogen", "nitrogen in total") : null;
+        Line nitrogen = isMixed ? declared(salt, "nitrogen", "N") : null;
         Map<Ion, Line> lines = new EnumMap<>(Ion.class);
         byFormula.forEach((ion, count) -> {
             Line declared = declared(salt, ion.key(), told(ion));
@@ -109,15 +109,21 @@ final class SaltContent {
     }
 
     private Line declared(Salt salt, String of, String words) {
-        return entries.add(bag.entry(salt.key() + "_declared_" + of, salt.label() + ": " + words + " declared", PERCENT)
+        return entries.add(bag.entry(salt.key() + "_declared_" + of, salt.label() + ", " + words + " declared", PERCENT)
                 .from(0, 100));
     }
 
+    /** As bags tell it. */
     private static String told(Ion ion) {
         return switch (ion) {
-            case NITRATE -> "nitrate nitrogen";
-            case AMMONIUM -> "ammonium nitrogen";
-            default -> ion.key();
+            case NITRATE -> "NO3-N";
+            case AMMONIUM -> "NH4-N";
+            case PHOSPHORUS -> "P";
+            case POTASSIUM -> "K";
+            case CALCIUM -> "Ca";
+            case MAGNESIUM -> "Mg";
+            case SULPHUR -> "S";
+            default -> words(ion);
         };
     }
 

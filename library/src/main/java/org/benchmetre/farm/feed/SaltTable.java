@@ -36,6 +36,7 @@ final class SaltTable {
 
     private static final Unit KILOGRAM = Unit.parse("kg");
     private static final double APART = 0.1;
+    private static final String CHARGES = "charges of its ions at pH 5 to 6.5: plain chemistry, from memory";
 
     private final FeedTables tables;
     private final Axis axis;
@@ -82,8 +83,10 @@ final class SaltTable {
 
     /** Cations against anions of each salt as sold: a pure salt has as many charges of both. */
     private void charges(ScheduleBuilder s, SaltAmounts amounts) {
-        Line cations = s.line("salt_cations", "Cations of a mole", CHARGE, rows(salt -> charge(amounts, salt, 1)));
-        Line anions = s.line("salt_anions", "Anions of a mole", CHARGE, rows(salt -> charge(amounts, salt, -1)));
+        Line cations =
+                s.line("salt_cations", "Cations of a mole", CHARGE, rows(salt -> charge(amounts, salt, 1)), CHARGES);
+        Line anions =
+                s.line("salt_anions", "Anions of a mole", CHARGE, rows(salt -> charge(amounts, salt, -1)), CHARGES);
         Formula most = greater(cations, anions).times(number(APART, ONE));
         Line apart = s.line(
                 "salt_charge_allowed",
