@@ -10,17 +10,17 @@ import org.benchmetre.farm.profile.ProfileRow;
  * @param charge charges of one ion, negative for an anion
  * @param molarMass what one mole of it is reckoned to weigh, g/mol: phosphate may weigh as phosphorus
  * @param conductance how it conducts
- * @param tooMuch what to say where the feed has more of it than the recipe; empty for an ion that no recipe asks for
- * @param tooLittle what to say where the feed has less of it; empty for an ion that a salt is set by, which cannot fall short
+ * @param advice what to say where the feed misses its recipe
  */
-record IonFacts(
-        Ion ion,
-        String label,
-        int charge,
-        double molarMass,
-        Conductance conductance,
-        String tooMuch,
-        String tooLittle) {
+record IonFacts(Ion ion, String label, int charge, double molarMass, Conductance conductance, Advice advice) {
+
+    /**
+     * What to say where the feed misses its recipe.
+     *
+     * @param tooMuch where it has more of the ion; empty for an ion that no recipe asks for
+     * @param tooLittle where it has less of it; empty for an ion that a salt is set by, which cannot fall short
+     */
+    record Advice(String tooMuch, String tooLittle) {}
 
     /**
      * How an ion conducts at 25 degrees Celsius; see {@link Conductivity}.
@@ -52,7 +52,6 @@ record IonFacts(
                 (int) row.number("charge"),
                 ChemicalFormula.molarMass(row.text("weighed_as")),
                 Conductance.of(row),
-                row.text("too_much"),
-                row.text("too_little"));
+                new Advice(row.text("too_much"), row.text("too_little")));
     }
 }
