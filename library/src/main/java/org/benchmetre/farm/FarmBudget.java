@@ -186,7 +186,8 @@ public final class FarmBudget {
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
         FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
-        Clogging clogging = new Clogging(b, entries, hydraulics, wage);
+        Clogging clogging = new Clogging(
+                b, entries, hydraulics, wage, Map.of("hardness", feed.hardness, "dissolved", feed.dissolved));
         HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         InsideTemperature inside = energy.inside();
         Crop crop = new Crop(
@@ -316,7 +317,7 @@ public final class FarmBudget {
                         ways,
                         wayChoice,
                         new WaysCompared.Water(hydraulics, watering, clogging),
-                        new WaysCompared.Costs(line, running.interest.byWay, yearlyCost.wayPerMetre),
+                        new WaysCompared.Costs(line, running.interest, yearlyCost.wayPerMetre),
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)

@@ -79,7 +79,6 @@ class EveryLineIsOfUseTest {
                     "way_pressure_variation_allowed",
                     "way_emission_class",
                     "way_cv_class",
-                    "way_stored_per_plant",
                     "way_longest_listed_run",
                     "way_pump_power",
                     "way_pump_hours"),

@@ -13,6 +13,8 @@ public final class Watering {
 
     /** What water, feed, drain and pumping cost. */
     public final WaterCost cost;
+    /** What check valves would save. */
+    public final CheckValves valves;
     /** Water given by way and month, m3/mo. */
     public final Line givenByMonth;
     /** Water given a year, m3/a, by way. */
@@ -59,6 +61,7 @@ public final class Watering {
         Pumping pump = new Pumping(b, entries, h, supply, header, gross.year);
         new WateringHours(b, entries, months, h, gross, supply.zonesRun);
         cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost);
+        valves = new CheckValves(b, h, gross, cost.ofMore);
         pumping = pump.cost;
         pumpEnergy = pump.energy;
         drained = gross.drain;
