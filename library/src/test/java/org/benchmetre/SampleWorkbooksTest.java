@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Two spreadsheet engines that are not ours recalculate every formula cell of the workbooks of the samples and of the starter, as
  * written and after seeded adjustments: numbers typed over, choices flipped, a spare row of the parts and of the irrigation systems
- * filled in.
+ * filled in, the most that channels take in a month.
  */
 class SampleWorkbooksTest {
 
@@ -64,6 +64,13 @@ class SampleWorkbooksTest {
     /** Seeded adjustments, and in every second case a fourth irrigation system and a part of it in spare rows. */
     private static Map<Line, Map<Integer, Given>> adjusted(Budget budget, long seed) {
         Map<Line, Map<Integer, Given>> changes = Adjustments.seeded(budget, seed);
+        if (seed % 3 == 0) {
+            Filled filled = new Filled(budget, changes);
+            Line most = budget.line("channel_most");
+            for (String channel : most.axes().get(0).keys()) {
+                filled.number("channel_most", channel, 20 + seed);
+            }
+        }
         if (seed % 2 == 0) {
             Filled filled = new Filled(budget, changes);
             filled.text("way_key", "spare_1", "by_hand");

@@ -75,14 +75,6 @@ public final class WhatIf {
     }
 
     /**
-     * A table of one figure over cases of two entries.
-     *
-     * @param values the figure, along both axes of cases
-     * @param standIns what stands in for each line that moves with one entry alone, along its cases
-     */
-    public record Table(Formula values, Map<Line, Line> standIns) {}
-
-    /**
      * A figure in each case of two entries.
      *
      * @param b where lines are added; the figure and all it is made of are defined already
@@ -90,10 +82,10 @@ public final class WhatIf {
      * @param target a single figure that both entries move
      * @param down cases of one entry
      * @param across cases of another entry
-     * @return the figure along both, and the lines on the way to it
+     * @return the figure along both
      * @throws FormulaException when an entry does not move the figure, or a line on the way has more axes than one
      */
-    public static Table table(BudgetBuilder b, String sheet, Line target, Steps down, Steps across) {
+    public static Formula table(BudgetBuilder b, String sheet, Line target, Steps down, Steps across) {
         Cone moreDown = cone(b, down, target);
         Cone moreAcross = cone(b, across, target);
         Predicate<Line> both = line -> moreDown.has(line) && moreAcross.has(line);
@@ -112,13 +104,13 @@ public final class WhatIf {
                     both,
                     List.of(down.axis(), across.axis()),
                     down.axis().title() + " and " + across.axis().title());
-            return new Table(cases.standIns.get(target), Map.copyOf(cases.standIns));
+            return cases.standIns.get(target);
         }
         List<Formula> rows = new ArrayList<>();
         for (int i = 0; i < down.axis().size(); i++) {
             rows.add(cases.row(i, down, across, downOnly, both).get(target));
         }
-        return new Table(new Rows(down.axis(), rows), Map.copyOf(cases.standIns));
+        return new Rows(down.axis(), rows);
     }
 
     /** One case of the first entry, where a line that both move has an axis of its own and no room for two more. */

@@ -14,6 +14,7 @@ import org.benchmetre.farm.ownership.BudgetRow;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.PlantsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.ownership.YieldBends;
 import org.benchmetre.farm.takeoff.CostGroups;
 import org.benchmetre.farm.takeoff.FirstCost;
 
@@ -35,7 +36,7 @@ final class BudgetContents {
         this.o = o;
         this.running = running;
         this.n = n;
-        items = new BudgetItems(o.moves(), currency);
+        items = new BudgetItems(o.moves(), n.bends(), currency);
         work();
         growing();
         usedUp();
@@ -82,8 +83,9 @@ final class BudgetContents {
      * @param yearly yearly cost
      * @param groups work by group, hired and of the family
      * @param work hired work and work of the family
+     * @param bends what full channels make of low and high yield
      */
-    record Needs(FirstCost first, YearlyCost yearly, OperationGroups groups, PaidWork work) {
+    record Needs(FirstCost first, YearlyCost yearly, OperationGroups groups, PaidWork work, YieldBends bends) {
 
         Formula chosen(Line byWay) {
             return first.ofWay(byWay);

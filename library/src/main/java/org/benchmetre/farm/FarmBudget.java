@@ -13,6 +13,7 @@ import org.benchmetre.budget.Structure;
 import org.benchmetre.farm.comparison.CostSlopes;
 import org.benchmetre.farm.comparison.DoubtfulEntries;
 import org.benchmetre.farm.comparison.LineShare;
+import org.benchmetre.farm.comparison.MulchFilm;
 import org.benchmetre.farm.comparison.WaysCompared;
 import org.benchmetre.farm.crop.Crop;
 import org.benchmetre.farm.crop.CropPlants;
@@ -62,9 +63,11 @@ import org.benchmetre.farm.levers.FirstDoubt;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
+import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.BudgetSentences;
+import org.benchmetre.farm.ownership.ChangingParts;
 import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.HouseByArea;
@@ -77,6 +80,7 @@ import org.benchmetre.farm.ownership.PlantsYearly;
 import org.benchmetre.farm.ownership.UsedUp;
 import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.ownership.YieldBends;
 import org.benchmetre.farm.ownership.YieldRange;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.takeoff.CostGroups;
@@ -200,6 +204,15 @@ public final class FarmBudget {
         MovesWithYield moves = new MovesWithYield(
                 b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
+        AllWork work = new AllWork(
+                b,
+                entries,
+                operations.labour,
+                new AllWork.Elsewhere(
+                        first.ofWay(clogging.care().careHours)
+                                .plus(first.ofWay(clogging.dry().killed).times(clogging.dry().replantHours)),
+                        new ChangingParts(b, materials, takeOff, owned.life).hours),
+                operations.plantingShare);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running =
@@ -211,11 +224,15 @@ public final class FarmBudget {
                 owning,
                 harvest,
                 new YearlyCost.Running(
-                        running.groups(), clogging.dry().fruitLost.times(harvest.pricePerKg)));
+                        running.groups(), clogging.dry().fruitLost.times(harvest.furtherPrice)));
         crop.compare(b, moves.workPerKg, yearlyCost.plants.byStock, house.benchMetres);
-        BudgetContents.Needs needs =
-                new BudgetContents.Needs(first, yearlyCost, operations.groups, operations.labour.paidAndNot);
         YieldRange yields = new YieldRange(b, entries, crop.fruitEntry, harvest.planned);
+        BudgetContents.Needs needs = new BudgetContents.Needs(
+                first,
+                yearlyCost,
+                operations.groups,
+                operations.labour.paidAndNot,
+                new YieldBends(b, crop.priceLevel, harvest, yields));
         EnterpriseBudget page = new EnterpriseBudget(
                 b,
                 budgetPage,
@@ -288,6 +305,17 @@ public final class FarmBudget {
                         .ofWays(clogging.failed(), slopes)
                         .add(wages.installWage(), entries.range(b, choices, wages.installWage()), slopes.ofWage)
                         .add(crop.priceLevel, entries.range(b, choices, crop.priceLevel), slopes.ofPriceLevel));
+        new MulchFilm(
+                b,
+                entries,
+                new MulchFilm.Parts(materials, takeOff, owned, wage, owning.contingency().share),
+                new MulchFilm.Bench(
+                        house.benchMetres,
+                        trough.mulchMetres,
+                        operations.labour.tasksOf(trough.mulchMetres.id()),
+                        operations.labour.hour,
+                        operations.fruit.pickingMoves),
+                moves);
         CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
         BudgetMonths cash = new BudgetMonths(
                 b,
@@ -303,8 +331,8 @@ public final class FarmBudget {
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plants.life),
                 running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
-        SeasonCash season = new SeasonCash(b, cropYear, cash, operations.labour, harvest.monthYield, energy);
-        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, operations.labour, energy.heating()));
+        SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy);
+        new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
         new OrderWords(b, takeOff, grown, first.order, flow.startUp);
         LeverList levers = new LeverList(b, entries, name -> !RipeByHeat.moves(b, name));

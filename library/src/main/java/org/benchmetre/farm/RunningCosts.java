@@ -136,7 +136,7 @@ final class RunningCosts {
 
     private Formula sellingPerKg() {
         Harvest h = o.moves().harvest;
-        return h.perKg.plus(h.pricePerKg.times(h.commission));
+        return h.furtherCosts.plus(h.furtherPrice.times(h.furtherCommission));
     }
 
     /** A cost as it is with the fruit that each way leaves. */

@@ -46,8 +46,8 @@ class WhatIfTest {
     }
 
     private Line table(Line target) {
-        WhatIf.Table table = WhatIf.table(b, "Cases", target, steps(price, "price"), steps(crop, "crop"));
-        return b.schedule("What-if", "Left").line("left_table", "Left", target.unit(), table.values());
+        Formula table = WhatIf.table(b, "Cases", target, steps(price, "price"), steps(crop, "crop"));
+        return b.schedule("What-if", "Left").line("left_table", "Left", target.unit(), table);
     }
 
     private static Budget typed(Budget budget, Line line, double value) {

@@ -23,6 +23,7 @@ final class FourBoxes {
         BudgetBuilder b = new BudgetBuilder("Check", "USD");
         new PartialBudget(
                 b.schedule("Sheet", "Boxes"),
+                "partial",
                 "Gain of the change",
                 new PartialBudget.Boxes(
                         number(by.get("added_returns"), unit),

@@ -70,7 +70,10 @@ class CropLawsTest {
     @MethodSource("seeds")
     void fruitGrownIsSoldOrLostByOneCause(long seed) {
         Figures f = figures(seed);
-        double lost = f.number("fruit_missed") + f.number("fruit_graded_out") + f.number("fruit_lost_dry");
+        double lost = f.number("fruit_expected_lost")
+                + f.number("fruit_missed")
+                + f.number("fruit_graded_out")
+                + f.number("fruit_lost_dry");
         isSame(f.number("yield_total") + lost, f.number("fruit_grown"));
         isSame(
                 f.number("fruit_grown"),

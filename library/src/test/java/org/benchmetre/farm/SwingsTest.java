@@ -17,7 +17,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SwingsTest {
 
     static Stream<Budget> samples() {
-        return Stream.of(Sample.troughHouse(), Sample.containerHouse())
+        Budget full =
+                Sample.with(Sample.troughHouse(), "channel_most[wholesale]=60 kg/mo", "channel_most[direct]=150 kg/mo");
+        return Stream.of(Sample.troughHouse(), Sample.containerHouse(), full)
                 .flatMap(sample -> Stream.of(sample, Seeded.budget(sample, 7), Seeded.budget(sample, 8)));
     }
 

@@ -50,7 +50,7 @@ class TaskListTest {
         assertThat(faults.faults()).isEmpty();
         assertThat(budget.line("task_driver").size()).isEqualTo(4);
         assertThat(f.troubles()).isEmpty();
-        assertThat(f.number("labour_hours_total"))
+        assertThat(f.number("hired_hours_total"))
                 .isPositive()
                 .isEqualTo(f.number("picking_hours") + f.number("packing_hours"));
     }

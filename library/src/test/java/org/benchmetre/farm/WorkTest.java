@@ -75,7 +75,7 @@ class WorkTest {
 
     @Test
     void pickingIsFruitOverTheRateAndPassesOverThePace() {
-        double kg = figures.number("month_yield", "apr");
+        double kg = figures.number("month_yield", "apr") / 0.9;
         double passes = 2.5 * 30 / 7;
         double hours = kg / 18 + passes * 200 / 1000;
         assertThat(figures.number("picking_hours_in_month", "apr")).isCloseTo(hours, within(EXACT));
@@ -83,6 +83,25 @@ class WorkTest {
         assertThat(figures.number("kg_per_hour", "jun")).isLessThan(figures.number("kg_per_hour", "apr"));
         assertThat(figures.number("packing_hours")).isCloseTo(figures.number("yield_total") / 40, within(EXACT));
         assertThat(figures.number("packing_cost_of_one_more_kg")).isCloseTo(16 * 1.15 / 40, within(EXACT));
+    }
+
+    /** 100 kg that ripen are 90 marketable ones and 10 graded out: all 100 are picked, 90 are packed; what is missed or lost is neither. */
+    @Test
+    void gradedOutFruitIsPickedAndNotPacked() {
+        Budget lossless = Sample.with(sample, "marketable_share=1 1");
+        Figures whole = Figures.of(lossless);
+        double walked = whole.number("walking_hours");
+        double picked = whole.number("picking_hours") - walked;
+        assertThat(figures.number("picking_hours") - walked).isCloseTo(picked, within(EXACT));
+        assertThat(figures.number("packing_hours")).isCloseTo(0.9 * whole.number("packing_hours"), within(EXACT));
+        assertThat(figures.number("picking_cost_of_one_more_kg")).isCloseTo(16 * 1.15 / 18 / 0.9, within(EXACT));
+        Figures lost = Figures.of(Sample.with(lossless, "expected_loss=0.1 1", "harvest_losses=0 1"));
+        Figures none = Figures.of(Sample.with(lossless, "harvest_losses=0 1"));
+        assertThat(lost.number("picking_hours") - walked)
+                .isCloseTo(0.9 * (none.number("picking_hours") - walked), within(EXACT));
+        assertThat(lost.number("fruit_expected_lost")).isCloseTo(0.1 * none.number("fruit_grown"), within(EXACT));
+        Figures unsaleable = Figures.of(Sample.with(sample, "marketable_share=0 1"));
+        assertThat(unsaleable.number("picking_hours")).isZero();
     }
 
     @Test

@@ -113,6 +113,6 @@ public final class Causes {
                 sumWhere(less, kind, text(COST), axis),
                 sumWhere(more, kind, text(RETURN), axis),
                 sumWhere(more, kind, text(COST), axis));
-        new PartialBudget(s, "Gain of changing to the rival", boxes);
+        new PartialBudget(s, "partial", "Gain of changing to the rival", boxes);
     }
 }

@@ -171,7 +171,7 @@ public final class CostSlopes {
     }
 
     private static Line worthAtLevelOne(BudgetBuilder b, Levers fruit) {
-        Formula left = fruit.harvest.pricePerKg.times(one().minus(fruit.harvest.commission));
+        Formula left = fruit.harvest.furtherPrice.times(one().minus(fruit.harvest.furtherCommission));
         return b.schedule(Sheets.IRRIGATION, "Fruit at a price level of one")
                 .line(
                         "fruit_worth_at_level",

@@ -11,6 +11,9 @@ import org.benchmetre.budget.unit.Unit;
  */
 public final class PartialBudget {
 
+    /** What the change gains. */
+    final Line net;
+
     /**
      * What the change moves, all in one unit of money and none below zero.
      *
@@ -25,19 +28,20 @@ public final class PartialBudget {
      * Declares the lines.
      *
      * @param s where they are added
+     * @param name in front of the names of the lines
      * @param change what the gain is of, such as {@code Gain of the change}
      * @param boxes what the change moves
      */
-    public PartialBudget(ScheduleBuilder s, String change, Boxes boxes) {
+    public PartialBudget(ScheduleBuilder s, String name, String change, Boxes boxes) {
         Unit unit = boxes.addedReturns().unit();
-        Line addedReturns = s.line("partial_added_returns", "Added returns", unit, boxes.addedReturns());
-        Line reducedCosts = s.line("partial_reduced_costs", "Reduced costs", unit, boxes.reducedCosts());
-        Line better = s.line("partial_better", "What is better, in total", unit, addedReturns.plus(reducedCosts));
-        Line addedCosts = s.line("partial_added_costs", "Added costs", unit, boxes.addedCosts());
-        Line reducedReturns = s.line("partial_reduced_returns", "Reduced returns", unit, boxes.reducedReturns());
-        Line worse = s.line("partial_worse", "What is worse, in total", unit, reducedReturns.plus(addedCosts));
-        s.line(
-                "partial_net",
+        Line addedReturns = s.line(name + "_added_returns", "Added returns", unit, boxes.addedReturns());
+        Line reducedCosts = s.line(name + "_reduced_costs", "Reduced costs", unit, boxes.reducedCosts());
+        Line better = s.line(name + "_better", "What is better, in total", unit, addedReturns.plus(reducedCosts));
+        Line addedCosts = s.line(name + "_added_costs", "Added costs", unit, boxes.addedCosts());
+        Line reducedReturns = s.line(name + "_reduced_returns", "Reduced returns", unit, boxes.reducedReturns());
+        Line worse = s.line(name + "_worse", "What is worse, in total", unit, reducedReturns.plus(addedCosts));
+        net = s.line(
+                name + "_net",
                 change,
                 unit,
                 better.minus(worse),

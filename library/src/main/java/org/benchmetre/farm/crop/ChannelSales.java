@@ -27,7 +27,8 @@ import org.benchmetre.farm.input.Tables;
  * u  share not sold     g  share of first grade     r  price of second grade against first
  * </pre>
  *
- * A channel brings fruit times price times weight. Plain arithmetic.
+ * A channel brings fruit times price times weight. What other channels pass on to it, and what it passes on itself, comes on top
+ * ({@link Overflow}). Plain arithmetic.
  */
 public final class ChannelSales {
 
@@ -44,8 +45,14 @@ public final class ChannelSales {
     public final Line commissionWeight;
     /** Packs for a kilogram sent through each channel, money/kg. */
     public final Line packsPerKg;
-
-    private final Channels c;
+    /** First grade sold of a kilogram sent through each channel. */
+    final Line sentFirst;
+    /** All that is sold of a kilogram sent through each channel, counted as first grade. */
+    final Line sentWeight;
+    /** Commission on that, counted as first grade. */
+    final Line sentCommission;
+    /** The channels. */
+    final Channels c;
 
     /**
      * Declares entries and lines.
@@ -62,7 +69,8 @@ public final class ChannelSales {
                 .from(0, 1));
         ScheduleBuilder table = b.shared(Sheets.CROP, Tables.CHANNELS);
         Formula grade = when(c.secondPrice.isPositive(), c.secondPrice, usual);
-        Formula sold = c.share.times(one().minus(c.shrink));
+        Formula kept = one().minus(c.shrink);
+        Formula sold = c.share.times(kept);
         packsPerKg = table.line(
                 "channel_pack_per_kg",
                 "Packs for a kg",
@@ -75,6 +83,14 @@ public final class ChannelSales {
                 ONE,
                 firstWeight.plus(sold.times(grade).times(one().minus(firstGrade))),
                 "second grade by its share of the price");
+        sentFirst = table.line("channel_sent_first", "First grade sold of a kg sent", ONE, kept.times(firstGrade));
+        sentWeight = table.line(
+                "channel_sent_weight",
+                "All that is sold of a kg sent, counted as first grade",
+                ONE,
+                sentFirst.plus(kept.times(grade).times(one().minus(firstGrade))));
+        sentCommission = table.line(
+                "channel_sent_commission", "Commission on it, of a kg sent", ONE, sentWeight.times(c.commission));
         commissionWeight = table.line(
                 "channel_commission_weight",
                 "Commission on it, counted as first grade",
@@ -89,19 +105,33 @@ public final class ChannelSales {
      * @param picking marketable fruit
      * @param pattern shares of the months
      * @param priceLevel all prices of fruit against those entered
-     * @return fruit not sold, kg/a
+     * @param moved what channels pass on
+     * @return fruit that a channel was sent and did not sell, kg/a
      */
-    Line ofYear(BudgetBuilder b, Picking picking, MonthPattern pattern, Line priceLevel) {
+    Line ofYear(BudgetBuilder b, Picking picking, MonthPattern pattern, Line priceLevel, Overflow.Moved moved) {
         ScheduleBuilder year = b.shared(Sheets.CROP, Tables.CHANNELS);
-        Line sent = year.line("channel_kg", "Fruit sent", KG_YEAR, c.share.times(picking.total));
+        Line sent = year.line(
+                "channel_kg",
+                "Fruit sent",
+                KG_YEAR,
+                c.share.times(picking.total).plus(moved.kg()));
         Line price = year.line(
                 "channel_price_average",
                 "Price of first grade, average over the fruit of the months, as entered",
                 PER_KG,
                 pattern.average(c.price));
         Formula atPrice = price.times(priceLevel).times(picking.total);
-        Line first = year.line("channel_first", "First grade", YEARLY, atPrice.times(firstWeight));
-        Line second = year.line("channel_second", "Second grade", YEARLY, atPrice.times(weight.minus(firstWeight)));
+        Formula more = moved.atPrice().times(priceLevel);
+        Line first = year.line(
+                "channel_first",
+                "First grade",
+                YEARLY,
+                atPrice.times(firstWeight).plus(more.times(sentFirst)));
+        Line second = year.line(
+                "channel_second",
+                "Second grade",
+                YEARLY,
+                atPrice.times(weight.minus(firstWeight)).plus(more.times(sentWeight.minus(sentFirst))));
         Line brought = year.line("channel_receipts", "Receipts", YEARLY, first.plus(second));
         Line commission = year.line("channel_commission_cost", "Commission", YEARLY, brought.times(c.commission));
         Unit packCount = Unit.parse("pack/a");

@@ -21,7 +21,8 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Where fruit is sold: one row for each channel with its share of marketable fruit, prices of first grade by month, pack, commission,
- * freight and what is left unsold. A price of its own for a month, such as {@code price_dec}, goes before {@code price}.
+ * freight, what is left unsold and the most it takes in a month. A price of its own for a month, such as {@code price_dec}, goes
+ * before {@code price}.
  */
 public final class Channels {
 
@@ -29,11 +30,16 @@ public final class Channels {
     public static final String FILE = FarmTable.CHANNELS.file();
 
     private static final Unit PER_KG = Unit.parse("money/kg");
+    private static final Unit KG_MONTH = Unit.parse("kg/mo");
     private static final Bounds SHARE = new Bounds(0, true, 1, false);
     private static final Bounds PACK = new Bounds(0, true, 10_000, false);
 
+    private static final Bounds MOST = new Bounds(0, true, 10_000_000, false);
+
     /** One row for each channel. */
     public final Axis axis;
+    /** What a reader calls it. */
+    final Line label;
     /** Share of marketable fruit. */
     public final Line share;
     /** Price of second grade against first; 0 where not entered. */
@@ -48,6 +54,8 @@ public final class Channels {
     public final Line freight;
     /** Share of fruit sent that is not sold. */
     public final Line shrink;
+    /** Most fruit that a channel takes in a month, kg/mo; 0 without a limit. */
+    public final Line most;
     /** Price of first grade by month, money/kg. */
     public final Line price;
 
@@ -60,10 +68,11 @@ public final class Channels {
     public Channels(BudgetBuilder b, Months months) {
         ScheduleBuilder s = b.schedule(Sheets.CROP, "Channels: where fruit is sold");
         s.note(
-                "The shares of all channels add up to 1. Counted where receipts are by channels; a row filled in here counts too.");
+                "The shares of all channels add up to 1. Counted where receipts are by channels; a row filled in here counts too. What is "
+                        + "over the most of a channel in a month goes to the next row, and past the last it is not sold.");
         Columns c = Columns.of(b, FarmTable.CHANNELS, s);
         axis = c.axis();
-        c.names("channel_label", "Channel");
+        label = c.names("channel_label", "Channel");
         c.keys("channel_key", "Key");
         share = c.numbers("share", "channel_share", "Share of fruit", ONE, SHARE, Double.NaN);
         secondPrice =
@@ -81,6 +90,8 @@ public final class Channels {
                 0);
         freight = c.numbers("freight", "channel_freight", "Freight", PER_KG, Columns.PRICE, 0);
         shrink = c.numbers("shrink", "channel_shrink", "Not sold, share", ONE, new Bounds(0, true, 0.95, false), 0);
+        most = c.numbers(
+                "most_per_month", "channel_most", "Most it takes in a month, 0 for no limit", KG_MONTH, MOST, 0);
         c.words("source", "channel_source", "Source");
         Usual usual = c.profile().range("channel_price", PER_KG);
         price = b.schedule(Sheets.CROP, "Channels: price of first grade by month")

@@ -17,18 +17,32 @@ public final class Harvest {
     public final Line planned;
     /** Marketable fruit before fruit lost to dry plants, kg/a. */
     public final Line beforeDry;
+    /** Fruit picked for each marketable kilogram. */
+    public final Line pickedPerKg;
     /** Share of marketable fruit that dry plants leave. */
     public final Line kept;
     /** What a marketable kilogram brings, on average, money/kg. */
     public final Line pricePerKg;
-    /** All costs per kilogram but commission, money/kg. */
+    /** All costs per kilogram but commission, on average, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
     public final Line commission;
-    /** What a further marketable kilogram leaves before picking and packing, money/kg. */
+    /** What a further marketable kilogram brings, money/kg. */
+    public final Line furtherPrice;
+    /** All costs of it but commission, money/kg. */
+    public final Line furtherCosts;
+    /** Commission on it, share of its price. */
+    public final Line furtherCommission;
+    /** What it leaves before picking and packing, money/kg. */
     public final Line netPerKg;
-    /** What a further kilogram leaves by month, before picking and packing, money/kg. */
-    public final Line netByMonth;
+    /** What the fruit of a year leaves above as many further kilograms, since the first ones sell better, money/a. */
+    public final Line aboveMargin;
+    /** Receipts less what selling takes, by month, money/mo. */
+    public final Line leftByMonth;
+    /** How full channels pass fruit on. */
+    public final Overflow overflow;
+    /** What they pass on, money/a. */
+    public final Overflow.Money moved;
     /** Receipts a year, money/a. */
     public final Line receipts;
     /** Receipts by month, money/mo. */
@@ -72,12 +86,19 @@ public final class Harvest {
         monthShare = pattern.chosen;
         planned = y.planned;
         beforeDry = y.marketable;
+        pickedPerKg = y.pickedPerKg;
         kept = picking.kept;
         pricePerKg = r.pricePerKg;
         perKg = r.perKg;
         commission = r.commission;
-        netPerKg = r.netPerKg;
-        netByMonth = r.netByMonth;
+        furtherPrice = r.further.price;
+        furtherCosts = r.further.costs;
+        furtherCommission = r.further.commission;
+        netPerKg = r.further.net;
+        aboveMargin = r.further.aboveMargin;
+        leftByMonth = r.further.leftByMonth;
+        overflow = r.overflow;
+        moved = r.moved.money();
         receipts = r.total;
         receiptsByMonth = r.byMonth;
         firstGradeReceipts = r.firstGradeReceipts;

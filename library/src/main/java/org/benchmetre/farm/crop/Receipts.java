@@ -1,6 +1,7 @@
 package org.benchmetre.farm.crop;
 
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.yearOf;
 
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
@@ -47,14 +48,16 @@ public final class Receipts {
     public final Line yieldCosts;
     /** What a marketable kilogram brings, on average, money/kg. */
     public final Line pricePerKg;
-    /** What a marketable kilogram costs but for commission, money/kg. */
+    /** What a marketable kilogram costs but for commission, on average, money/kg. */
     public final Line perKg;
     /** Commission, share of the average price. */
     public final Line commission;
-    /** What a further marketable kilogram leaves before picking and packing, money/kg. */
-    public final Line netPerKg;
-    /** The same by month, money/kg. */
-    public final Line netByMonth;
+    /** What one kilogram more or less brings and leaves before picking and packing. */
+    public final FurtherKg further;
+    /** How full channels pass fruit on. */
+    public final Overflow overflow;
+    /** What they pass on in the plan. */
+    public final Overflow.Moved moved;
 
     /**
      * Declares entries and lines.
@@ -71,25 +74,35 @@ public final class Receipts {
         Channels c = new Channels(b, months);
         ChannelSales sales = new ChannelSales(b, entries, c, picking.firstGrade);
         selling.watch(b, c);
-        WorthOfKg worth = new WorthOfKg(b, selling, c, sales, pattern, picking.firstGrade);
+        overflow = new Overflow(b, selling, sales, pattern.months);
+        moved = overflow.at("", "", picking.byMonth);
+        WorthOfKg worth = new WorthOfKg(b, selling, sales, pattern, moved.money(), picking);
+        further = new FurtherKg(b, selling, worth, overflow, moved, picking);
+        new OverflowWords(b, c, moved.over(), pattern.months);
         priceLevel = selling.priceLevel;
         pricePerKg = worth.price;
         perKg = worth.costs;
         commission = worth.commission;
-        netPerKg = worth.net;
-        netByMonth = worth.netByMonth;
         Line fruit = picking.total;
 
         ScheduleBuilder m = b.shared(Sheets.CROP, Tables.FRUIT_BY_MONTH);
-        byMonth = m.line("month_receipts", "Receipts", MONTHLY, picking.byMonth.times(worth.byMonth));
+        byMonth = m.line(
+                "month_receipts",
+                "Receipts",
+                MONTHLY,
+                picking.byMonth.times(worth.byMonth).plus(further.movedByMonth.times(selling.priceLevel)));
 
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
         total = y.line("receipts_total", "Receipts", YEARLY, fruit.times(worth.price));
         firstGradeReceipts = y.line("receipts_first", "Receipts, first grade", YEARLY, fruit.times(worth.first));
         secondGradeReceipts =
                 y.line("receipts_second", "Receipts, second grade", YEARLY, total.minus(firstGradeReceipts));
-        Line unsold = sales.ofYear(b, picking, pattern, selling.priceLevel);
-        y.line("fruit_unsold", "Fruit not sold", KG, selling.byChannels(sum(unsold, c.axis)));
+        Line unsold = sales.ofYear(b, picking, pattern, selling.priceLevel, moved);
+        y.line(
+                "fruit_unsold",
+                "Fruit not sold",
+                KG,
+                selling.byChannels(sum(unsold, c.axis)).plus(yearOf(moved.unsold(), pattern.months)));
         firstGradeKg = y.line("fruit_first", "Fruit of first grade", KG, fruit.times(picking.firstGrade));
         secondGradeKg = y.line("fruit_second", "Fruit of second grade", KG, fruit.minus(firstGradeKg));
         packsCost = y.line("packs_cost", "Packs", YEARLY, fruit.times(worth.packs));

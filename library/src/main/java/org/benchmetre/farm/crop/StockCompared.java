@@ -63,9 +63,13 @@ public final class StockCompared {
                 "compared_net_per_kg",
                 "Returns of a kg above what moves with yield",
                 PER_KG,
-                stock.whereFilled(
-                        pattern.averageByStock(b, crop.receipts.netByMonth).minus(workPerKg)));
-        Line net = s.line("compared_net", "Receipts less what moves with yield", YEARLY, fruit.times(left));
+                stock.whereFilled(pattern.averageByStock(b, crop.receipts.further.netByMonth)
+                        .minus(workPerKg)));
+        Line net = s.line(
+                "compared_net",
+                "Receipts less what moves with yield",
+                YEARLY,
+                fruit.times(left).plus(stock.whereFilled(crop.receipts.further.aboveMargin)));
         Line returnsPerMetre = s.line(
                 "compared_returns_per_metre",
                 "Returns above plants, a metre and year",

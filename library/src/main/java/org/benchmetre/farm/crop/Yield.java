@@ -32,13 +32,13 @@ import org.benchmetre.farm.layout.Planting;
  * Fruit of a year: of the crops as they are grown, and of each kind of plant stock as if all crops were of it.
  *
  * <pre>
- * W = sum n g f a w    Y = P v d (1 - h) m W     d = (D / D0)^-e
+ * W = sum n g f a w   Y = P v d (1 - x) (1 - h) m W     d = (D / D0)^-e
  * a = (1 + b min(L - 1, 1) + c max(L - 2, 0)) / L where L is over 1, else 1
  * n  crops in a year, on all benches     g  fruit per plant and crop, as told, g     f  factor of the kind of stock
  * w  factor of warmth, 1 where months of fruit are entered
  * a  average over the crops that the same plants bear, L of them; b, c  the second and later ones against the first
  * W  fruit of a plant and year, g     P  plants     v  all fruit against that told     h  share missed at harvest
- * m  marketable share     Y  marketable fruit, kg/a     d  factor of density
+ * x  share lost before it is ripe     m  marketable share     Y  marketable fruit, kg/a     d  factor of density
  * D, D0  plants on a square metre of floor, of the plan and the reference, plant/m2     e  response to density, 0 to 1
  * </pre>
  *
@@ -67,6 +67,8 @@ public final class Yield {
     final Line ofPlant;
     /** Fruit of each crop for a plant of the house and year, before what all crops have in common, g/(plant a). */
     final Line weight;
+    /** Fruit picked for each marketable kilogram, graded-out fruit with it; none where nothing is marketable. */
+    public final Line pickedPerKg;
     /** Yield of the first year against a full one. */
     public final Line firstYear;
     /** Yield of the second year against a full one. */
@@ -98,6 +100,8 @@ public final class Yield {
                 s.entry("yield_level", "All fruit against that entered", ONE).from(0, 10));
         Line missed = entries.add(s.entry("harvest_losses", "Ripe fruit missed or dropped, share", ONE)
                 .from(0, 1));
+        Line lost = entries.add(s.entry("expected_loss", "Fruit lost to frost, pests and disease, share", ONE)
+                .from(0, 1));
         Line marketableShare =
                 entries.add(s.entry("marketable_share", "Marketable share", ONE).from(0, 1));
         firstYear = yearShare(s, entries, "year_1_share", "Yield of the first year, share of a full one");
@@ -107,7 +111,7 @@ public final class Yield {
                 "yield_share",
                 "Marketable share of fruit as told, density counted",
                 ONE,
-                density.times(one().minus(missed)).times(marketableShare));
+                density.times(one().minus(lost)).times(one().minus(missed)).times(marketableShare));
 
         ScheduleBuilder kinds = b.shared(Sheets.CROP, Tables.STOCK_GROWTH);
         Line kept = kinds.line(
@@ -150,9 +154,20 @@ public final class Yield {
                 KG,
                 stock.whereFilled(kilograms(warmed.times(share)).times(kept)));
         Line all = one.line("fruit_grown", "Fruit grown", KG, kilograms(ofPlant.times(density)));
-        Line left = one.line("fruit_missed", "Missed at harvest", KG, all.times(missed));
+        Line gone = one.line("fruit_expected_lost", "Lost to frost, pests and disease", KG, all.times(lost));
+        Line left = one.line(
+                "fruit_missed", "Missed at harvest", KG, all.minus(gone).times(missed));
         marketable = one.line("fruit_marketable", "Marketable, before dry plants", KG, kilograms(ofPlant.times(share)));
-        one.line("fruit_graded_out", "Graded out", KG, all.minus(left).times(one().minus(marketableShare)));
+        one.line(
+                "fruit_graded_out",
+                "Graded out",
+                KG,
+                all.minus(gone).minus(left).times(one().minus(marketableShare)));
+        pickedPerKg = one.line(
+                "fruit_picked_per_kg",
+                "Fruit picked for each marketable kg, graded-out fruit with it",
+                ONE,
+                when(marketableShare.isPositive(), one().over(marketableShare), none(ONE)));
         one.line(
                 "grams_per_plant",
                 "Fruit per plant and crop",

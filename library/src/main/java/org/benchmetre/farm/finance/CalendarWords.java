@@ -17,7 +17,7 @@ import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.operations.Labour;
+import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
 
 /** What the calendar says in sentences, and what is missing in it. Money is shown in whole units. */
@@ -35,7 +35,7 @@ public final class CalendarWords {
      * @param labour hours and people
      * @param heating heat
      */
-    public record Sections(Harvest harvest, Labour labour, Heating heating) {}
+    public record Sections(Harvest harvest, AllWork labour, Heating heating) {}
 
     /**
      * Declares the sentences.
@@ -134,7 +134,7 @@ public final class CalendarWords {
                         plants));
     }
 
-    private void labour(Labour labour) {
+    private void labour(AllWork labour) {
         Line most = monthOf("season_hours_most_month", "Month with most labour", season.mostHoursMark);
         Formula hours = season.mostHours;
         s.textLine(

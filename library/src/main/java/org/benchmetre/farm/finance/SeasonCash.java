@@ -20,7 +20,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.input.Sheets;
-import org.benchmetre.farm.operations.Labour;
+import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
 
 /** The months of the calendar turned round: from the month of planting on. Each figure is that of its month; only cash is added up. */
@@ -57,7 +57,7 @@ public final class SeasonCash {
      * @param energy heat, and how warm it is inside
      */
     public SeasonCash(
-            BudgetBuilder b, CropYear year, BudgetMonths cash, Labour labour, Line fruit, HouseEnergy energy) {
+            BudgetBuilder b, CropYear year, BudgetMonths cash, AllWork labour, Line fruit, HouseEnergy energy) {
         this.year = year;
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Calendar, from the month of planting on");
         turned(s, "season_fruit", "Fruit", fruit);

@@ -129,6 +129,7 @@ public final class LeverList {
         all.put(FRUIT_OF_ONE, new Named("Fruit per plant", 0, ""));
         all.put(FRUIT_OF_ALL, new Named("Fruit of all crops", 2, TIMES));
         all.put("marketable_share", new Named("Marketable share", 0, "%"));
+        all.put("expected_loss", new Named("Fruit lost to frost, pests", 0, "%"));
         all.put("picking_rate", new Named("Picking rate", 1, ""));
         all.put("wage_level", new Named("Wages", 2, TIMES));
         all.put("plant_price_level", new Named("Price of plants", 2, TIMES));

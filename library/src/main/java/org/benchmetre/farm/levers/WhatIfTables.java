@@ -48,7 +48,7 @@ public final class WhatIfTables {
      * @param fruit the entry that moves the fruit of all crops
      * @param level level of fruit prices, an entry
      * @param grams fruit per plant and crop, a single figure that it alone moves
-     * @param price average price of fruit, a single figure that the level alone moves
+     * @param price average price of fruit of the plan, which moves with the level in proportion
      */
     public void first(Line fruit, Line level, Line grams, Line price) {
         ScheduleBuilder result = b.schedule(Sheets.WHAT_IF, "Returns over fruit per plant and price");
@@ -57,16 +57,12 @@ public final class WhatIfTables {
         Line priceShare = shares("whatif_price_level", "Price of fruit, steps", PRICE);
         WhatIf.Steps down = steps("yield", "whatif_yield", fruitShare, fruit);
         WhatIf.Steps across = steps("price", "whatif_price_level", priceShare, level);
-        WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, down, across);
+        Formula table = WhatIf.table(b, Sheets.CASES, target, down, across);
         b.schedule(Sheets.WHAT_IF, "Fruit per plant at each step")
                 .line("whatif_grams", grams.label(), grams.unit(), fruitShare.times(grams));
         b.schedule(Sheets.WHAT_IF, "Price of fruit at each step")
-                .line(
-                        "whatif_price",
-                        "Average price of fruit",
-                        price.unit(),
-                        table.standIns().get(price));
-        result.line("whatif_returns", target.label(), target.unit(), table.values());
+                .line("whatif_price", "Average price of fruit", price.unit(), priceShare.times(price));
+        result.line("whatif_returns", target.label(), target.unit(), table);
     }
 
     private Line shares(String id, String title, double... shares) {
@@ -91,8 +87,8 @@ public final class WhatIfTables {
         Lever across = levers.named(b.structure().choices().getOrDefault(LeverList.ACROSS, LeverList.USUAL_ACROSS));
         ScheduleBuilder result =
                 b.schedule(Sheets.WHAT_IF, "Returns over two levers: " + down.label() + " and " + across.label());
-        WhatIf.Table table = WhatIf.table(b, Sheets.CASES, target, range("down", down), range("across", across));
-        result.line("second_returns", target.label(), target.unit(), table.values());
+        Formula table = WhatIf.table(b, Sheets.CASES, target, range("down", down), range("across", across));
+        result.line("second_returns", target.label(), target.unit(), table);
     }
 
     private WhatIf.Steps range(String name, Lever lever) {

@@ -1,6 +1,5 @@
 package org.benchmetre.farm.operations;
 
-import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.monthOf;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sumProduct;
@@ -9,6 +8,7 @@ import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 
+import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
@@ -16,14 +16,11 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.input.FarmEntries;
-import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 
 /**
- * All work by month and in a year, hired and of the family, and the people it takes in the month with most of it. Plain sums;
- * people are hours over the hours one person works in a month, common practice, no source.
+ * Tasks, picking and packing by month and in a year, hired and of the family. Plain sums.
  */
 public final class Labour {
 
@@ -32,16 +29,17 @@ public final class Labour {
     private static final Unit MONEY_A_MONTH = Unit.parse("money/mo");
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit MONEY_A_KG = Unit.parse("money/kg");
-    private static final Unit PERSON = Unit.parse("person");
 
-    /** Hours in each month, h/mo. */
-    public final Line hoursInMonth;
+    /** Hours of tasks, picking and packing in each month, h/mo. */
+    final Formula tasksInMonth;
     /** Labour paid in cash in each month, money/mo. */
     public final Line cashInMonth;
     /** Inputs in each month, money/mo. */
     public final Line inputsInMonth;
-    /** Hours a year, h/a. */
-    public final Line hours;
+    /** Hours hired a year, h/a. */
+    final Line hiredHours;
+    /** Hours of the family a year, h/a. */
+    final Line familyHours;
     /** Labour cost a year, family labour included, money/a. */
     public final Line cost;
     /** Labour paid in cash a year, money/a. */
@@ -51,11 +49,8 @@ public final class Labour {
     /** Work and inputs of the tasks that are counted by fruit, for a kilogram, money/kg. */
     public final Formula tasksPerKg;
 
-    /** People needed in each month. */
-    public final Line people;
-    /** People in the month with most work. */
-    public final Line peakPeople;
-
+    /** What an hour of hired general labour costs, money/h. */
+    public final Line hour;
     /** Hired work and work of the family, apart. */
     public final PaidWork paidAndNot;
 
@@ -63,17 +58,17 @@ public final class Labour {
     private final PickingWork fruit;
     private final Wages wages;
     private final Axis drivers;
+    /** Hours of each wage class and inputs, for one of each driver. */
+    private final List<Line> byDriver;
 
     /**
      * Declares entries and lines.
      *
      * @param b where schedules are added
-     * @param entries gives entries their values
      * @param groups work of tasks, picking and packing
      * @param wages what hours cost
-     * @param months the months
      */
-    public Labour(BudgetBuilder b, FarmEntries entries, OperationGroups groups, Wages wages, Months months) {
+    public Labour(BudgetBuilder b, OperationGroups groups, Wages wages) {
         this.wages = wages;
         work = groups.work;
         fruit = groups.fruit;
@@ -86,7 +81,7 @@ public final class Labour {
         Class skilled = ofClass(t, d, m, y, new Named(Wages.SKILLED, "skilled_hours", "Hours hired, skilled labour"));
         Class family = ofClass(t, d, m, y, new Named(Wages.FAMILY, "family_hours", "Hours of the family"));
         Line hired = m.line("hired_hours", "Hours hired", HOURS_A_MONTH, general.month.plus(skilled.month));
-        hoursInMonth = m.line("hours_in_month", "Labour hours", HOURS_A_MONTH, hired.plus(family.month));
+        tasksInMonth = hired.plus(family.month);
         cashInMonth = m.line(
                 "labour_cash_in_month",
                 "Labour paid in cash",
@@ -106,8 +101,8 @@ public final class Labour {
                 MONEY_A_MONTH,
                 monthOf(sumProduct(work.inputs, work.monthShare, work.tasks.axis)));
 
-        Line hiredTotal = y.line("hired_hours_total", "Hours hired", HOURS_A_YEAR, general.year.plus(skilled.year));
-        hours = y.line("labour_hours_total", "Labour hours", HOURS_A_YEAR, hiredTotal.plus(family.year));
+        hiredHours = y.line("hired_hours_total", "Hours hired", HOURS_A_YEAR, general.year.plus(skilled.year));
+        familyHours = family.year;
         cash = y.line(
                 "labour_cash_total",
                 "Labour paid in cash",
@@ -129,17 +124,10 @@ public final class Labour {
                 sumWhere(work.inputsADriver, work.tasks.driver, work.drivers.key, work.tasks.axis));
         inputs =
                 y.line("inputs_cost_total", "Inputs", MONEY_A_YEAR, sumProduct(inputsOf, work.drivers.amount, drivers));
-        tasksPerKg = ofFruit(general.driver)
-                .times(wages.generalRate)
-                .plus(ofFruit(skilled.driver).times(wages.skilledRate))
-                .plus(ofFruit(family.driver).times(wages.familyRate))
-                .plus(ofFruit(inputsOf))
-                .counting(MONEY_A_KG);
+        byDriver = List.of(general.driver, skilled.driver, family.driver, inputsOf);
+        hour = wages.generalRate;
+        tasksPerKg = tasksOf(TaskDrivers.YIELD).counting(MONEY_A_KG);
         paidAndNot = new PaidWork(b, groups, wages, new PaidWork.Family(family.year, ofFamily));
-        people = people(m, y, entries);
-        peakPeople = y.line(
-                "people_at_peak", "Peak labour, people in the busiest month", PERSON, greatest(people, months.axis));
-        y.line("people_at_peak_whole", "The same in whole people", PERSON, peakPeople.wholeUp());
     }
 
     /** A wage class, its lines and what they are called. */
@@ -184,19 +172,20 @@ public final class Labour {
         return when(fruit.wageClass().is(named.wageClass), hours, none(hours.unit()));
     }
 
-    private Formula ofFruit(Line byDriver) {
-        return new Element(byDriver, drivers, drivers.indexOf(TaskDrivers.YIELD));
-    }
-
-    private Line people(ScheduleBuilder m, ScheduleBuilder y, FarmEntries entries) {
-        Line each = entries.add(
-                y.entry("hours_per_person_month", "Hours one person works in a month", HOURS_A_MONTH.over(PERSON))
-                        .above(0, 744));
-        return m.line(
-                "people_in_month",
-                "People needed",
-                PERSON,
-                hoursInMonth.over(each),
-                "hours over the hours of one person: common practice, no source");
+    /**
+     * Work and inputs of the tasks that are counted by a driver, for one of it.
+     *
+     * @param driver a name of {@link TaskDrivers}
+     * @return money/(driver a)
+     */
+    public Formula tasksOf(String driver) {
+        List<Formula> each = byDriver.stream()
+                .<Formula>map(line -> new Element(line, drivers, drivers.indexOf(driver)))
+                .toList();
+        return each.get(0)
+                .times(wages.generalRate)
+                .plus(each.get(1).times(wages.skilledRate))
+                .plus(each.get(2).times(wages.familyRate))
+                .plus(each.get(3));
     }
 }

@@ -18,7 +18,9 @@ public final class Operations {
     public final PickingWork fruit;
     /** Work and inputs by group. */
     public final OperationGroups groups;
-    /** Work by month and in a year. */
+    /** Share of the planting that falls in each month. */
+    public final Line plantingShare;
+    /** Tasks, picking and packing by month and in a year. */
     public final Labour labour;
 
     /**
@@ -46,6 +48,7 @@ public final class Operations {
         Harvest harvest = crop.harvest;
         Wages wages = new Wages(b, entries, g.wageLevel());
         CropMonths inCrop = new CropMonths(b, months, cropShare, harvest, crop);
+        plantingShare = inCrop.plantingShare;
         Replanting again = new Replanting(b, entries, g.planting().plantCount, crop.chosen, harvest.yield);
         TaskDrivers drivers = new TaskDrivers(b, g, again.plants, harvest.yield);
         Tasks tasks = new Tasks(b, drivers, months);
@@ -56,6 +59,6 @@ public final class Operations {
                 "Labour",
                 "Bending, lifting and heat wear people out: plan breaks, water and carts, and keep people out after a treatment "
                         + "for as long as its label says. Hours, wages, housing and labour of minors are under local law.");
-        labour = new Labour(b, entries, groups, wages, months);
+        labour = new Labour(b, groups, wages);
     }
 }

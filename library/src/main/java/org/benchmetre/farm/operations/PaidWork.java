@@ -123,7 +123,7 @@ public final class PaidWork {
     }
 
     private Formula moves(PickingWork.Work work, Line perKg, boolean ofFamily) {
-        Formula all = fruit.picked.times(perKg);
+        Formula all = fruit.marketable.times(perKg);
         Formula nothing = none(MONEY_A_YEAR);
         Formula isFamily = work.wageClass().is(Wages.FAMILY);
         return ofFamily ? when(isFamily, all, nothing) : when(isFamily, nothing, all);

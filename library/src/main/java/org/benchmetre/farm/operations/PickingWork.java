@@ -18,13 +18,13 @@ import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 
 /**
- * Picking and packing. Walking along the benches comes on top of picking, so kilograms an hour fall in thin months, when a pass finds
+ * Picking and packing. What is graded out is picked and paid for and not packed; what is missed or lost is not picked. Walking along the benches comes on top of picking, so kilograms an hour fall in thin months, when a pass finds
  * little.
  *
  * <pre>
- * H = Y / p + n b / v     K = Y / q
- * H  hours of picking, h/mo     K  hours of packing, h/mo     Y  fruit, kg/mo     p, q  fruit picked or packed in an hour, kg/h
- * n  passes, 1/mo               b  metres of bench, m         v  bench walked along in an hour, m/h
+ * H = Y k / p + n b / v     K = Y / q
+ * H  hours of picking, h/mo     K  hours of packing, h/mo     Y  marketable fruit, kg/mo     k  fruit picked for each of its kilograms
+ * p, q  fruit picked or packed in an hour, kg/h     n  passes, 1/mo     b  metres of bench, m     v  bench walked along in an hour, m/h
  * </pre>
  *
  * Common practice, no source.
@@ -36,7 +36,8 @@ public final class PickingWork {
     private static final Unit MONEY_A_YEAR = Unit.parse("money/a");
     private static final Unit MONEY_A_KG = Unit.parse("money/kg");
     private static final Unit KG_AN_HOUR = Unit.parse("kg/h");
-    private static final String HOURS = "fruit over rate plus passes times bench over pace: common practice, no source";
+    private static final String HOURS =
+            "fruit picked, graded-out fruit with it, over rate plus passes times bench over pace: common practice, no source";
     private static final Bounds PASSES = new Bounds(0, true, 62, false);
     private static final Unit A_MONTH = Unit.parse("1/mo");
 
@@ -62,13 +63,13 @@ public final class PickingWork {
     public final Work picking;
     /** Packing. */
     public final Work packing;
-    /** What one more kilogram picked costs, money/kg; walking is done anyway. */
+    /** What picking for one more marketable kilogram costs, money/kg; walking is done anyway. */
     public final Line pickingMoves;
     /** What packing a kilogram costs, money/kg. */
     public final Line packingMoves;
 
-    /** Fruit picked in a year, kg/a. */
-    final Line picked;
+    /** Marketable fruit in a year, kg/a. */
+    final Line marketable;
 
     private final FarmEntries entries;
     private final Wages wages;
@@ -81,13 +82,13 @@ public final class PickingWork {
      * @param entries gives entries their values
      * @param wages what hours cost
      * @param months the months
-     * @param harvest fruit picked in each month and in a year
+     * @param harvest marketable fruit in each month and in a year, and what is picked for it
      * @param benchMetres all benches end to end
      */
     public PickingWork(
             BudgetBuilder b, FarmEntries entries, Wages wages, Months months, Harvest harvest, Line benchMetres) {
         Line monthYield = harvest.monthYield;
-        picked = harvest.yield;
+        marketable = harvest.yield;
         this.entries = entries;
         this.wages = wages;
         this.months = months;
@@ -103,6 +104,11 @@ public final class PickingWork {
         Line packers = workers(s, "packing_wage_class", "Packing is done by: general, skilled or family");
 
         ScheduleBuilder m = b.shared(Sheets.OPERATIONS, Tables.LABOUR);
+        Line picked = m.line(
+                "fruit_picked_in_month",
+                "Fruit picked, graded-out fruit with it",
+                monthYield.unit(),
+                monthYield.times(harvest.pickedPerKg));
         Line walking = m.line(
                 "walking_hours_in_month",
                 "Hours of walking along the benches, while there is fruit",
@@ -116,13 +122,13 @@ public final class PickingWork {
                 "picking_hours_in_month",
                 "Hours of picking",
                 HOURS_A_MONTH,
-                monthYield.over(pickingRate).plus(whileFruit(harvest, walking)),
+                picked.over(pickingRate).plus(whileFruit(harvest, walking)),
                 HOURS);
         m.line(
                 "kg_per_hour",
                 "Fruit an hour of picking",
                 KG_AN_HOUR,
-                onlyWhen(pick.isPositive(), monthYield.over(pick).in(KG_AN_HOUR), "no fruit"));
+                onlyWhen(pick.isPositive(), picked.over(pick).in(KG_AN_HOUR), "no fruit"));
         Line pack = m.line("packing_hours_in_month", "Hours of packing", HOURS_A_MONTH, monthYield.over(packingRate));
 
         ScheduleBuilder y = b.schedule(Sheets.OPERATIONS, "Picking and packing in a year");
@@ -131,7 +137,8 @@ public final class PickingWork {
                 "Walking along the benches, hours, while there is fruit",
                 HOURS_A_YEAR,
                 yearOf(walking, months.axis));
-        Formula toPick = harvest.yield.over(pickingRate).plus(whileFruit(harvest, walked));
+        Formula toPick =
+                harvest.yield.times(harvest.pickedPerKg).over(pickingRate).plus(whileFruit(harvest, walked));
         Line hours = y.line("picking_hours", "Picking, hours", HOURS_A_YEAR, toPick, HOURS);
         picking = work(y, "picking", "Picking", pickers, pick, hours);
         packing = work(
@@ -141,13 +148,13 @@ public final class PickingWork {
                 packers,
                 pack,
                 y.line("packing_hours", "Packing, hours", HOURS_A_YEAR, harvest.yield.over(packingRate)));
-        averages(y, picked);
+        averages(y, marketable);
         pickingMoves = y.line(
                 "picking_cost_of_one_more_kg",
-                "Picking, one more kg",
+                "Picking, one more marketable kg",
                 MONEY_A_KG,
-                picking.wage().over(pickingRate),
-                "what moves with yield; walking does not");
+                picking.wage().times(harvest.pickedPerKg).over(pickingRate),
+                "of marketable fruit, with what is graded out of it; walking does not move with yield");
         packingMoves = y.line(
                 "packing_cost_of_one_more_kg",
                 "Packing, one more kg",
@@ -190,16 +197,16 @@ public final class PickingWork {
         return new Work(workers, monthHours, wage, new Year(hours, cost));
     }
 
-    private void averages(ScheduleBuilder y, Line picked) {
-        average(y, "picking_cost_per_kg", "Picking, average of a kg", picking, picked);
-        average(y, "packing_cost_per_kg", "Packing, average of a kg", packing, picked);
+    private void averages(ScheduleBuilder y, Line fruit) {
+        average(y, "picking_cost_per_kg", "Picking, average of a marketable kg", picking, fruit);
+        average(y, "packing_cost_per_kg", "Packing, average of a kg", packing, fruit);
     }
 
-    private static void average(ScheduleBuilder y, String id, String label, Work work, Line picked) {
+    private static void average(ScheduleBuilder y, String id, String label, Work work, Line fruit) {
         y.line(
                 id,
                 label,
                 MONEY_A_KG,
-                onlyWhen(picked.isPositive(), work.year().cost().over(picked), "no fruit"));
+                onlyWhen(fruit.isPositive(), work.year().cost().over(fruit), "no fruit"));
     }
 }

@@ -43,24 +43,27 @@ public final class BudgetItems {
      * Starts with receipts and what selling takes.
      *
      * @param moves fruit, receipts and what moves with yield
+     * @param bends what full channels make of low and high yield
      * @param currency what commission is counted by
      */
-    public BudgetItems(MovesWithYield moves, String currency) {
+    public BudgetItems(MovesWithYield moves, YieldBends bends, String currency) {
         this.moves = moves;
         Harvest h = moves.harvest;
-        receipt(BudgetRow.of("first_grade", "Fruit, first grade", KG, h.firstGradeKg, h.firstGradeReceipts));
-        receipt(BudgetRow.of("second_grade", "Fruit, second grade", KG, h.secondGradeKg, h.secondGradeReceipts));
-        operating(BudgetRow.of("packs", "Packs", KG, h.yield, h.packsCost).withYield());
+        receipt(BudgetRow.of("first_grade", "Fruit, first grade", KG, h.firstGradeKg, h.firstGradeReceipts)
+                .withYield(bends.first()));
+        receipt(BudgetRow.of("second_grade", "Fruit, second grade", KG, h.secondGradeKg, h.secondGradeReceipts)
+                .withYield(bends.second()));
+        operating(BudgetRow.of("packs", "Packs", KG, h.yield, h.packsCost).withYield(bends.packs()));
         operating(BudgetRow.of("channel_freight", "Freight of fruit", KG, h.yield, h.channelFreight)
-                .withYield());
+                .withYield(bends.freight()));
         operating(BudgetRow.of("commission", "Commission on receipts", currency, h.receipts, h.commissionCost)
-                .withYield());
+                .withYield(bends.commission()));
         operating(BudgetRow.of("other_by_kg", "Other costs by the kg", KG, h.yield, h.otherCosts)
                 .withYield());
     }
 
     private void receipt(BudgetRow row) {
-        rows.add(BudgetPart.RECEIPT, row.withYield());
+        rows.add(BudgetPart.RECEIPT, row);
     }
 
     /**

@@ -130,7 +130,7 @@ public final class BudgetMonths {
                 "budget_month_selling",
                 "Packs, freight, commission, other costs by the kg",
                 MONTHLY,
-                h.receiptsByMonth.minus(h.monthYield.times(h.netByMonth)));
+                h.receiptsByMonth.minus(h.leftByMonth));
         Line water = s.line(
                 "budget_month_water", "Water, nutrient solution, drain, pumping", MONTHLY, waterGiven.times(perVolume));
         Line bought = s.line(

@@ -15,8 +15,9 @@ import org.benchmetre.budget.Formula;
  * @param counted how much of what
  * @param cash what of its money is paid in cash, or comes in
  * @param moves what of its money moves with yield, in proportion to fruit
+ * @param bend what comes on top of that at low and high yield; null for nothing
  */
-public record BudgetRow(String key, Formula label, Counted counted, Formula cash, Formula moves) {
+public record BudgetRow(String key, Formula label, Counted counted, Formula cash, Formula moves, YieldBends.Bend bend) {
 
     /**
      * How much of what.
@@ -39,7 +40,7 @@ public record BudgetRow(String key, Formula label, Counted counted, Formula cash
      */
     public static BudgetRow of(String key, Formula label, Formula unit, Formula quantity, Formula amount) {
         Counted counted = new Counted(unit, quantity.counting(ONE), amount);
-        return new BudgetRow(key, label, counted, amount, none(amount.unit()));
+        return new BudgetRow(key, label, counted, amount, none(amount.unit()), null);
     }
 
     /**
@@ -75,7 +76,7 @@ public record BudgetRow(String key, Formula label, Counted counted, Formula cash
      * @return the row
      */
     public BudgetRow inCash(Formula paid) {
-        return new BudgetRow(key, label, counted, paid, moves);
+        return new BudgetRow(key, label, counted, paid, moves, bend);
     }
 
     /**
@@ -94,7 +95,7 @@ public record BudgetRow(String key, Formula label, Counted counted, Formula cash
      * @return the row
      */
     public BudgetRow withYield(Formula moving) {
-        return new BudgetRow(key, label, counted, cash, moving);
+        return new BudgetRow(key, label, counted, cash, moving, bend);
     }
 
     /**
@@ -106,7 +107,12 @@ public record BudgetRow(String key, Formula label, Counted counted, Formula cash
         return withYield(counted.amount());
     }
 
+    /** The same row, all of which moves with yield, but not quite in proportion. */
+    BudgetRow withYield(YieldBends.Bend more) {
+        return new BudgetRow(key, label, counted, cash, counted.amount(), more);
+    }
+
     BudgetRow named(String other) {
-        return new BudgetRow(other, label, counted, cash, moves);
+        return new BudgetRow(other, label, counted, cash, moves, bend);
     }
 }

@@ -3,6 +3,7 @@ package org.benchmetre.farm.ownership;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Rows;
@@ -32,6 +33,13 @@ final class BudgetRows {
     /** The part of each row. */
     List<String> parts() {
         return List.copyOf(parts);
+    }
+
+    /** What comes on top of each row at one of the two yields, null for nothing. */
+    List<Formula> bends(Function<YieldBends.Bend, Formula> end) {
+        return rows.stream()
+                .map(row -> row.bend() == null ? null : end.apply(row.bend()))
+                .collect(Collectors.toList());
     }
 
     /** Some figure of each row. */

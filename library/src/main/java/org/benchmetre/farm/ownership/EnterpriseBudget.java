@@ -7,10 +7,12 @@ import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -136,8 +138,8 @@ public final class EnterpriseBudget {
                 YEARLY,
                 along(items, BudgetRow::moves),
                 "in proportion to fruit");
-        aboveAtLow = at(totals, "low", yields.lowShare, moves);
-        aboveAtHigh = at(totals, "high", yields.highShare, moves);
+        aboveAtLow = at(totals, "low", items.rows.bends(YieldBends.Bend::low), yields.lowShare, moves);
+        aboveAtHigh = at(totals, "high", items.rows.bends(YieldBends.Bend::high), yields.highShare, moves);
         ownFigures(totals);
         abovePerMetre = sums.line(
                 "returns_above_total_per_metre",
@@ -239,9 +241,15 @@ public final class EnterpriseBudget {
     }
 
     /** The year at low or high yield; answers what receipts leave above all costs. */
-    private Formula at(BudgetTotals totals, String end, Line share, Line moves) {
+    private Formula at(BudgetTotals totals, String end, List<Formula> bends, Line share, Line moves) {
         String label = "At " + end + " yield";
-        Line value = page.line("budget_" + end, label, YEARLY, worth.plus(moves.times(share.minus(one()))));
+        List<Formula> rows = new ArrayList<>();
+        for (int i = 0; i < axis.size(); i++) {
+            Formula moved = new Element(moves, axis, i).times(share.minus(one()));
+            Formula inProportion = new Element(worth, axis, i).plus(moved);
+            rows.add(bends.get(i) == null ? inProportion : inProportion.plus(bends.get(i)));
+        }
+        Line value = page.line("budget_" + end, label, YEARLY, new Rows(axis, rows));
         return totals.above(totals.of("budget_total_" + end, label, value));
     }
 

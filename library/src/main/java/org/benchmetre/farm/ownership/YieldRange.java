@@ -14,8 +14,8 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * Both ends of the usual range of the yield, against the yield entered. Fruit follows the yield entered in proportion, so what moves with
- * fruit moves by the same share; the rest of a year's money stays. That is exact for any fruit at all: only walking along the benches to
- * pick would fall away where there is none.
+ * fruit moves by the same share, but for what full channels pass on ({@link YieldBends}); the rest of a year's money stays. That is exact
+ * for any fruit at all: only walking along the benches to pick would fall away where there is none.
  */
 public final class YieldRange {
 

@@ -49,7 +49,7 @@ final class FileColumns {
                             + "circulation_hours,light_hours,water_need,crop_share,picks,share_*"),
             FarmTable.CHANNELS.file(),
             split(
-                    "channel,label,share,price_*,second_price_share,price_year,pack_kg,pack_cost,commission,freight,shrink"),
+                    "channel,label,share,price_*,second_price_share,price_year,pack_kg,pack_cost,commission,freight,shrink,most_per_month"),
             FarmTable.TASKS.file(),
             split(
                     "task,label,group,driver,hours,per_hour,times,times_unit,pattern,*,wage_class,input_cost,price_year"));

@@ -25,7 +25,8 @@ final class Subjects {
                     "bench_week_charge",
                     "bench_weeks_charged",
                     "house_of"),
-            new Subject("Trough and substrate", "trough_top_width", "container_pitch", "coir_parts"),
+            new Subject(
+                    "Trough and substrate", "trough_top_width", "container_pitch", "coir_parts", "mulch_soiled_share"),
             new Subject(
                     "Planting and crop",
                     "stock_choice",

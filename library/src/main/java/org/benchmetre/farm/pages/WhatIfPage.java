@@ -11,6 +11,8 @@ import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
+import org.benchmetre.page.FigureList;
+import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentence;
@@ -40,7 +42,9 @@ final class WhatIfPage {
                                         + "which farm.csv names.",
                                 Tone.FAINT),
                         stock(budget),
-                        new Sentences(List.of(new Sentence(budget.line("compared_sentence"), Tone.FAINT))))
+                        new Sentences(List.of(new Sentence(budget.line("compared_sentence"), Tone.FAINT))),
+                        mulch(budget),
+                        mulchBoxes(budget))
                 .right(RIGHT, chart(budget), swings(budget));
     }
 
@@ -84,6 +88,23 @@ final class WhatIfPage {
                         Column.of("Returns", budget.line("compared_returns_per_metre")))
                 .note(
                         "Each as if it were chosen: what an established plant costs, weeks until it fruits, and returns above plants and above what moves with fruit.");
+    }
+
+    private static Sentences mulch(Budget budget) {
+        return new Sentences(List.of(
+                new Sentence(budget.line("mulch_sentence"), Tone.PLAIN),
+                new Sentence(budget.line("mulch_doubt"), Tone.FAINT)));
+    }
+
+    private static FigureList mulchBoxes(Budget budget) {
+        return new FigureList(
+                "Partial budget: mulch film against none",
+                List.of(
+                        FigureRow.of("Added returns", budget.line("mulch_added_returns")),
+                        FigureRow.of("Reduced costs", budget.line("mulch_reduced_costs")),
+                        FigureRow.of("Reduced returns", budget.line("mulch_reduced_returns")),
+                        FigureRow.of("Added costs", budget.line("mulch_added_costs")),
+                        FigureRow.total("Gain of film", budget.line("mulch_net"))));
     }
 
     private static Chart chart(Budget budget) {

@@ -193,7 +193,7 @@ class VerdictTest {
                                 + "Failing outlets of In-line dripline; and others.")
                 .endsWith(" The entries still choose One emitter a plant.");
         assertThat(Figures.of(TROUGHS).text("irrigation_flips"))
-                .startsWith("It would be In-line dripline at: Life of Drip tape 1.13 crops; ")
+                .startsWith("It would be In-line dripline at: Life of Drip tape 1.14 crops; ")
                 .endsWith(". More below. No usual value makes it One emitter a plant.");
     }
 

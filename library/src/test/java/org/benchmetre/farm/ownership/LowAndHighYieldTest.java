@@ -35,6 +35,7 @@ class LowAndHighYieldTest {
                 trough,
                 Sample.with(trough, "picking_wage_class=family", "task_wage_class[scouting]=family"),
                 Sample.with(trough, "packing_wage_class=skilled", "receipts_by=one_price"),
+                Sample.with(trough, "channel_most[wholesale]=60 kg/mo", "channel_most[direct]=150 kg/mo"),
                 Sample.containerHouse());
     }
 
