@@ -138,11 +138,11 @@ public final class FarmBudget {
 
         Feed feed = new Feed(b, entries);
         Watering watering = new Watering(b, entries, months, hydraulics, wayChoice, feed.costPerVolume);
-        Drivers drivers = new Drivers(
-                b,
-                new Drivers.Sections(house, containers, planting, trough, substrate, ways),
-                watering.headerLength,
-                wayChoice);
+        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
+        Drivers.Plant plant = new Drivers.Plant(
+                ways, watering.headerLength, watering.zoneFlow, energy.heaterPower(), watering.cropShare);
+        Drivers drivers =
+                new Drivers(b, new Drivers.Sections(house, containers, planting, trough, substrate, plant), wayChoice);
         Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
         PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
@@ -181,7 +181,6 @@ public final class FarmBudget {
         MovesWithYield moves = new MovesWithYield(
                 b, harvest, operations.fruit.pickingMoves, operations.fruit.packingMoves, operations.labour.tasksPerKg);
         clogging.value(moves.left);
-        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
         RunningCosts.Owners owners =
                 new RunningCosts.Owners(watering, clogging, operations.labour, moves, energy, overhead);
         RunningCosts running = new RunningCosts(b, entries, ways, wayChoice, owners);
@@ -301,11 +300,11 @@ public final class FarmBudget {
         HeatLoss loss = new HeatLoss(b, entries, skin);
         Climate climate = new Climate(b, entries, months);
         Fuel fuel = new Fuel(b, entries);
-        new DesignNight(b, entries, loss, climate, fuel);
+        DesignNight night = new DesignNight(b, entries, loss, climate, fuel);
         Heating heating = new Heating(b, entries, loss, climate, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
-        return new HouseEnergy(cost, heating, electricity);
+        return new HouseEnergy(cost, heating, electricity, night.heaterPower);
     }
 
     private static String firstKey(Axis axis) {

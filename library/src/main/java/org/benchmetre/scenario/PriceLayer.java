@@ -80,7 +80,7 @@ public final class PriceLayer {
         int found = faults.size();
         checkCurrency(row);
         if (used) {
-            checkUnit(row, index);
+            checkUnit(row, item, index);
         }
         for (String column : NEEDED) {
             value(row, column, item, index);
@@ -128,9 +128,14 @@ public final class PriceLayer {
         }
     }
 
-    private void checkUnit(Row row, int index) {
+    /** A part without a unit of its own takes that of the list. */
+    private void checkUnit(Row row, String item, int index) {
         String unit = below.over(budget, entry(UNIT), index).text();
-        if (!UnitWord.isSame(unit, row.text(UNIT))) {
+        if (unit.isEmpty()) {
+            if (!row.isBlank(UNIT)) {
+                value(row, UNIT, item, index);
+            }
+        } else if (!UnitWord.isSame(unit, row.text(UNIT))) {
             String expected = "the unit of this part in the scenario, " + Quoted.text(unit);
             faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);
         }

@@ -139,7 +139,9 @@ final class Validations {
 
     private String expected(Line line, Entry entry) {
         if (line.kind() != Kind.TEXT) {
-            return "Expected " + entry.bounds().words(line.unit().display(budget.currency())) + ".";
+            Unit typedIn = plan.isConverted(line) ? budget.given(line).get(0).typedIn() : line.unit();
+            Bounds bounds = entry.bounds().in(line.unit(), typedIn);
+            return "Expected " + bounds.words(typedIn.display(budget.currency())) + ".";
         }
         boolean worded = plan.homes().isWorded(line);
         return !entry.form().keysOf().isEmpty()

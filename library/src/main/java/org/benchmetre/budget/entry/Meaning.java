@@ -8,8 +8,9 @@ import java.io.Serializable;
  * @param kind what it is
  * @param year for a price, the entry along the same rows that holds the year it was asked; empty when there is none
  * @param source for a price, the entry along the same rows that holds where it comes from; empty when there is none
+ * @param unit for a number whose unit is a column of its own, the entry along the same rows that holds it; empty when there is none
  */
-public record Meaning(Kind kind, String year, String source) implements Serializable {
+public record Meaning(Kind kind, String year, String source, String unit) implements Serializable {
 
     /** What entries are. */
     public enum Kind {
@@ -24,13 +25,13 @@ public record Meaning(Kind kind, String year, String source) implements Serializ
     }
 
     /** An entry of no kind that matters. */
-    public static final Meaning PLAIN = new Meaning(Kind.PLAIN, "", "");
+    public static final Meaning PLAIN = new Meaning(Kind.PLAIN, "", "", "");
 
     /** The key of a row. */
-    public static final Meaning KEY = new Meaning(Kind.KEY, "", "");
+    public static final Meaning KEY = new Meaning(Kind.KEY, "", "", "");
 
     /** The label of a row. */
-    public static final Meaning LABEL = new Meaning(Kind.LABEL, "", "");
+    public static final Meaning LABEL = new Meaning(Kind.LABEL, "", "", "");
 
     /**
      * A price.
@@ -40,7 +41,17 @@ public record Meaning(Kind kind, String year, String source) implements Serializ
      * @return the meaning
      */
     public static Meaning price(String year, String source) {
-        return new Meaning(Kind.PRICE, year, source);
+        return new Meaning(Kind.PRICE, year, source, "");
+    }
+
+    /**
+     * A number whose unit has a column of its own.
+     *
+     * @param unit the entry that holds its unit
+     * @return the meaning
+     */
+    public static Meaning measuredIn(String unit) {
+        return new Meaning(Kind.PLAIN, "", "", unit);
     }
 
     /**

@@ -98,7 +98,7 @@ public final class CashFlow {
                 MONEY,
                 p.takeOff()
                         .amount
-                        .times(p.materials().rate)
+                        .times(p.takeOff().rate)
                         .times(changeHours(p.materials()))
                         .times(first.chosen.wage()));
         Line salvage = wear.line(

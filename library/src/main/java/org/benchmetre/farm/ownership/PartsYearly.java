@@ -120,7 +120,7 @@ public final class PartsYearly {
                 "material_driver_hours",
                 "Installing and taking out, a driver, hours a year",
                 HOURS_A_YEAR.over(DRIVER),
-                m.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
+                t.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
                 "taking out counts as a negative salvage");
         ScheduleBuilder sums = b.schedule(Sheets.MATERIALS, "Parts of the chosen system, a year");
         recoveryTotal = sums.line(
