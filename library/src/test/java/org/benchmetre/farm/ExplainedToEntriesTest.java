@@ -33,6 +33,7 @@ class ExplainedToEntriesTest {
             "acid_molar_mass",
             "acid_protons",
             "fuel_table_heat",
+            "unit_per_driver",
             "driver_amount[one]",
             "task_driver_amount[one]");
 
@@ -96,7 +97,7 @@ class ExplainedToEntriesTest {
         }
     }
 
-    /** A number that reads no figure is the calendar, chemistry, the heat of a fuel, or the one thing that is counted once. */
+    /** A number that reads no figure is the calendar, chemistry, the heat of a fuel, the size of a unit, or the one thing that is counted once. */
     private static void onlyFixedFiguresReadNothing(Budget sample, Line line) {
         Deque<CellRef> open = new ArrayDeque<>(List.of(new CellRef(line, 0)));
         Set<CellRef> seen = new HashSet<>(open);
@@ -108,7 +109,8 @@ class ExplainedToEntriesTest {
                 if (reads.isEmpty() && ref.line().kind() != Kind.TEXT) {
                     bare.add(ref.toString()
                             .replaceAll(
-                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat)\\[.*", "$1"));
+                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat|unit_per_driver)\\[.*",
+                                    "$1"));
                 }
                 reads.stream().filter(seen::add).forEach(open::push);
             });

@@ -232,7 +232,7 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
      *
      * @return true where every spelling of a unit is taken
      */
-    boolean isUnit() {
+    public boolean isUnit() {
         return kind == Kind.UNIT || kind == Kind.UNIT_OR_COUNT;
     }
 }

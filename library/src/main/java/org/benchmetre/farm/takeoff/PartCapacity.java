@@ -82,14 +82,9 @@ final class PartCapacity {
     }
 
     private Formula served() {
-        Formula isOther = and(
-                m.servesUnit.isFilled(),
-                not(drivers.units.perDriver(measure(), m.servesUnit).isPositive()));
-        return when(isOther, drivers.units.served(m.servesUnit), m.driver);
-    }
-
-    private Formula measure() {
-        return lookup(drivers.measure, drivers.key, m.driver);
+        Formula measure = lookup(drivers.measure, drivers.key, m.driver);
+        Formula own = drivers.units.perDriverOf(PartUnits.key(measure, m.servesUnit));
+        return when(and(m.servesUnit.isFilled(), not(own.isPositive())), drivers.units.served(m.servesUnit), m.driver);
     }
 
     private Formula factor() {

@@ -47,11 +47,15 @@ final class PartRates {
                 when(m.unit.isFilled(), m.unit, ofDriver(drivers.usualUnit, text(""))));
         Line measure =
                 list.textLine("material_driver_measure", "Its driver measures", ofDriver(drivers.measure, text("")));
+        Line key = list.textLine(
+                "material_unit_key",
+                "Measure and unit",
+                when(and(measure.isFilled(), m.unit.isFilled()), PartUnits.key(measure, m.unit), text("")));
         Line factor = list.line(
                 "material_unit_factor",
                 "Units in one of its driver's",
                 ONE,
-                when(and(measure.isFilled(), m.unit.isFilled()), drivers.units.perDriver(measure, m.unit), none(ONE)),
+                when(key.isFilled(), drivers.units.perDriverOf(key), none(ONE)),
                 "0 where the unit is not of its driver's measure");
         Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
         rate = list.line(
@@ -64,8 +68,7 @@ final class PartRates {
                 "material_unit_warning",
                 "Unit of a part against its driver",
                 and(
-                        measure.isFilled(),
-                        m.unit.isFilled(),
+                        key.isFilled(),
                         not(factor.isPositive()),
                         isOne(m.rate.counting(ONE)),
                         or(drivers.units.perDriver(m.unit).isPositive(), measure.is(PartMeasure.VOLUME.word()))),

@@ -72,15 +72,19 @@ final class PartUnits {
         return all;
     }
 
+    /** The key of a unit of a measure, both texts. */
+    static Formula key(Formula measure, Formula unit) {
+        return joined(measure, text(" "), unit);
+    }
+
     /**
      * How many of a unit make one of the driver's.
      *
-     * @param measure what the driver measures, a text
-     * @param unit a word
-     * @return 0 where the word is no unit of that measure
+     * @param key of the unit, a text
+     * @return 0 where the unit is none of that measure
      */
-    Formula perDriver(Formula measure, Formula unit) {
-        return sumWhere(perDriver, key, joined(measure, text(" "), unit), axis);
+    Formula perDriverOf(Formula key) {
+        return sumWhere(perDriver, this.key, key, axis);
     }
 
     /**
