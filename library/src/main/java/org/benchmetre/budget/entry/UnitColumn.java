@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.budget.unit.UnitException;
 
 /**
  * The column that holds the unit of a number beside it, such as years or crops of a life. The unit may stand behind the number too, in any
@@ -37,15 +36,10 @@ record UnitColumn(List<String> units) {
     }
 
     private Optional<Measured> converted(double number, String word) {
-        try {
-            Unit typed = Unit.parse(word);
-            return units.stream()
-                    .flatMap(unit -> UnitWord.converted(number, typed, unit).stream()
-                            .map(value -> new Measured(value, Unit.parse(unit))))
-                    .findFirst();
-        } catch (UnitException e) {
-            return Optional.empty();
-        }
+        return units.stream()
+                .flatMap(unit -> UnitWord.converted(number, word, unit).stream()
+                        .map(value -> new Measured(value, Unit.parse(unit))))
+                .findFirst();
     }
 
     /** What is expected, in words. */

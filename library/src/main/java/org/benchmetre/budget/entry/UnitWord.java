@@ -49,6 +49,22 @@ public final class UnitWord {
     }
 
     /**
+     * A number in the unit that another word stands for.
+     *
+     * @param number any number
+     * @param from the unit it is in, any text
+     * @param to any text
+     * @return empty where one is no unit, or not of the dimension of the other
+     */
+    public static Optional<Double> converted(double number, String from, String to) {
+        try {
+            return converted(number, Unit.parse(from), to);
+        } catch (UnitException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
      * A number in the unit that a word stands for.
      *
      * @param number any number

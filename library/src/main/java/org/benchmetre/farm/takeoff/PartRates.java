@@ -28,8 +28,6 @@ import org.benchmetre.farm.input.Tables;
  */
 final class PartRates {
 
-    /** Unit of each part, as counted: the one entered, else that of its driver, else each. */
-    final Line unit;
     /** Units of the part for each unit of its driver, item/driver. */
     final Line rate;
 
@@ -41,7 +39,7 @@ final class PartRates {
         this.m = m;
         this.drivers = drivers;
         ScheduleBuilder list = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT);
-        unit = list.textLine(
+        list.textLine(
                 "material_unit_counted",
                 "Unit counted",
                 when(m.unit.isFilled(), m.unit, ofDriver(drivers.usualUnit, text(""))));

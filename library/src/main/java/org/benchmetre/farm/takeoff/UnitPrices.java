@@ -11,8 +11,6 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.entry.UnitWord;
 import org.benchmetre.budget.entry.Usual;
-import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.budget.unit.UnitException;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.profile.ProfileRow;
 
@@ -90,12 +88,6 @@ record UnitPrices(Packs packs, Map<String, Usual> known) implements UsualRange {
         if (UnitWord.isSame(from, to)) {
             return 1;
         }
-        try {
-            Unit unit = Unit.parse(from);
-            Unit into = Unit.parse(to);
-            return unit.sameDimension(into) ? unit.convertLevel(1, into) : 0;
-        } catch (UnitException e) {
-            return 0;
-        }
+        return UnitWord.converted(1, from, to).orElse(0.0);
     }
 }
