@@ -3,7 +3,6 @@ package org.benchmetre;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -20,6 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** A flip value is one: fed back it makes two ways cost the same, and on either side of it another one of the two costs less. */
 class FlipValuesTest {
 
+    /** Pulses so long that the drain which is planned covers what empties from the lines. */
+    private static final String LONG_PULSES = "pulse_per_plant=1000 mL/plant";
+
     /** A ten-thousandth of what is asked for, 0.01 %: the search ends at neighbouring doubles, or nearly so. */
     private static final double RELATIVE = 1e-9;
 
@@ -28,7 +30,10 @@ class FlipValuesTest {
 
     private static Plan plan(String... settings) {
         try {
-            return Benchmetre.read(Sample.TROUGH_HOUSE, Optional.empty(), List.of(settings));
+            return Benchmetre.read(
+                    Sample.TROUGH_HOUSE,
+                    Optional.empty(),
+                    Stream.concat(Stream.of(LONG_PULSES), Stream.of(settings)).toList());
         } catch (ScenarioException e) {
             throw new IllegalStateException(e);
         }

@@ -1,12 +1,16 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
@@ -65,6 +69,7 @@ import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
+import org.benchmetre.farm.operations.PickingWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.ChangingParts;
@@ -92,6 +97,8 @@ import org.benchmetre.farm.takeoff.TakeOff;
 import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.farm.whole.Accounts;
 import org.benchmetre.farm.whole.AnswerSentences;
+import org.benchmetre.farm.whole.BesidePublished;
+import org.benchmetre.farm.whole.HouseThatPays;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
 import org.benchmetre.scenario.ScenarioReader;
@@ -157,11 +164,12 @@ public final class FarmBudget {
         Feed feed = new Feed(b, entries);
         Watering watering = new Watering(
                 b, entries, new Watering.Season(months, stands.inCrop), hydraulics, wayChoice, feed.costPerVolume);
-        Drivers drivers = new Drivers(
-                b,
-                new Drivers.Sections(house, containers, planting, trough, substrate, ways),
-                watering.headerLength,
-                wayChoice);
+        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
+        InsideTemperature inside = energy.inside();
+        Drivers.Plant plant =
+                new Drivers.Plant(ways, watering.headerLength, watering.zoneFlow, energy.heaterPower(), stands.inCrop);
+        Drivers drivers =
+                new Drivers(b, new Drivers.Sections(house, containers, planting, trough, substrate, plant), wayChoice);
         Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
         PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
@@ -179,9 +187,8 @@ public final class FarmBudget {
         CostGroups groups = new CostGroups(materials, RunningCosts.LABELS);
         FirstCost.Lumps lumps = new FirstCost.Lumps(owning.house().cost, owning.contingency().wayCost);
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
-        Clogging clogging = new Clogging(b, entries, hydraulics, wage);
-        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
-        InsideTemperature inside = energy.inside();
+        Clogging clogging = new Clogging(
+                b, entries, hydraulics, wage, Map.of("hardness", feed.hardness, "dissolved", feed.dissolved));
         Crop crop = new Crop(
                 b,
                 entries,
@@ -256,6 +263,15 @@ public final class FarmBudget {
                 leftOut,
                 new AnswerSentences.Evens(page.evensOfAll.price(), page.evensOfAll.fruit()),
                 new MoneyOfAMetre(b, MetreParts.of(owners, running, needs, page.owning), house.benchMetres));
+        new HouseThatPays(
+                b,
+                new HouseThatPays.House(
+                        blocks.house.plus(owning.house().cost),
+                        blocks.yearOfHouse(b, owned.priced(owning.contingency().share))
+                                .plus(owning.house().recovery)
+                                .plus(owning.house().charges),
+                        house.houseArea),
+                page.aboveTotal);
         new BudgetSentences(
                 b,
                 page,
@@ -285,6 +301,7 @@ public final class FarmBudget {
                         "Marketable fruit per m² of floor",
                         harvest.yield.over(house.houseArea),
                         "Check yield_per_plant, plant_spacing and the size of the house.");
+        BesidePublished.of(b, profile, asPublished(first, house, operations.fruit, work.hours, harvest, page.total));
         LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,
@@ -299,7 +316,7 @@ public final class FarmBudget {
                         ways,
                         wayChoice,
                         new WaysCompared.Water(hydraulics, watering, clogging),
-                        new WaysCompared.Costs(line, running.interest.byWay, yearlyCost.wayPerMetre),
+                        new WaysCompared.Costs(line, running.interest, yearlyCost.wayPerMetre),
                         house.benchMetres),
                 new DoubtfulEntries(b, structure.currency())
                         .ofWays(clogging.failed(), slopes)
@@ -349,13 +366,30 @@ public final class FarmBudget {
         Climate climate = new Climate(b, entries, months);
         SetPoints set = new SetPoints(b, entries, climate);
         Fuel fuel = new Fuel(b, entries);
-        new DesignNight(b, entries, loss, climate, fuel);
+        DesignNight night = new DesignNight(b, entries, loss, climate, fuel);
         MadeUpByHeat made = new MadeUpByHeat(b, entries, loss, climate, set, house.houseArea);
         InsideTemperature inside = new InsideTemperature(b, entries, made);
         Heating heating = new Heating(b, entries.profile(), loss, made, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
-        return new HouseEnergy(cost, heating, electricity, inside);
+        return new HouseEnergy(cost, heating, electricity, inside, night.heaterPower);
+    }
+
+    private static Map<String, Formula> asPublished(
+            FirstCost first, House house, PickingWork fruit, Line hours, Harvest harvest, Line cost) {
+        Formula fruitWork =
+                fruit.picking.year().hours().plus(fruit.packing.year().hours());
+        return Map.of(
+                "first_cost", first.perArea,
+                "hours_per_area", hours.over(house.houseArea),
+                "hours_per_kg", over(hours, harvest.yield),
+                "fruit_work_share", over(fruitWork, hours),
+                "fruit_per_area", harvest.yield.over(house.houseArea),
+                "cost_per_kg", over(cost, harvest.yield));
+    }
+
+    private static Formula over(Formula amount, Line by) {
+        return when(by.isPositive(), amount.over(by), none(amount.unit().over(by.unit())));
     }
 
     private static String firstKey(Axis axis) {

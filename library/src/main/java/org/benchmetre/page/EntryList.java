@@ -1,6 +1,7 @@
 package org.benchmetre.page;
 
 import java.util.List;
+import java.util.Set;
 import org.benchmetre.budget.Line;
 
 /**
@@ -9,12 +10,24 @@ import org.benchmetre.budget.Line;
  *
  * @param title words above
  * @param entries single entries
+ * @param seldom those of them that few people need: folded away while they are as documented
  */
-public record EntryList(String title, List<Line> entries) implements Block {
+public record EntryList(String title, List<Line> entries, Set<Line> seldom) implements Block {
 
     /** Keeps the list as it is. */
     public EntryList {
         entries = List.copyOf(entries);
+        seldom = Set.copyOf(seldom);
+    }
+
+    /**
+     * A list that shows all of its rows.
+     *
+     * @param title words above
+     * @param entries single entries
+     */
+    public EntryList(String title, List<Line> entries) {
+        this(title, entries, Set.of());
     }
 
     @Override

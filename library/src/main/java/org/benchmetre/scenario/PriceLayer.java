@@ -16,10 +16,12 @@ import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Quoted;
 import org.benchmetre.budget.entry.Typed;
 import org.benchmetre.budget.entry.UnitWord;
+import org.benchmetre.budget.unit.Unit;
 
 /**
  * A price list that several scenarios may share, as a layer over the parts of one: {@code item,pack,unit,price,price_year,source} and,
- * if need be, {@code currency}. Its columns are those of the table it prices.
+ * if need be, {@code currency}. Its columns are those of the table it prices; items that are no rows of that table may be single
+ * entries, see {@link SinglePrices}.
  */
 public final class PriceLayer {
 
@@ -36,12 +38,14 @@ public final class PriceLayer {
     private final Layer layer = new Layer();
     private final Map<String, Row> first = new HashMap<>();
     private final Map<String, Line> entries = new HashMap<>();
+    private final SinglePrices singles;
 
     private PriceLayer(Budget budget, Layer below, String table, Faults faults) {
         this.budget = budget;
         this.below = below;
         this.table = table;
         this.faults = faults;
+        this.singles = new SinglePrices(budget);
     }
 
     /**
@@ -79,9 +83,11 @@ public final class PriceLayer {
         boolean used = index >= 0;
         int found = faults.size();
         checkCurrency(row);
+        Optional<Line> single = used ? Optional.empty() : singles.of(item);
         if (used) {
-            checkUnit(row, index);
+            checkUnit(row, item, index);
         }
+        single.ifPresent(price -> checkUnit(row, price));
         for (String column : NEEDED) {
             value(row, column, item, index);
         }
@@ -90,6 +96,8 @@ public final class PriceLayer {
         }
         if (used) {
             put(row, SOURCE, index, Given.text(sourceOf(row)));
+        } else if (single.isPresent()) {
+            putSingle(row, single.get());
         } else {
             faults.note(row.place(ITEM), "this scenario does not use " + Quoted.text(item));
         }
@@ -109,11 +117,40 @@ public final class PriceLayer {
     }
 
     private void put(Row row, String column, int index, Given value) {
+        layer.put(entry(column), index, from(row, column, value));
+    }
+
+    /** A price for a unit, from that of a pack. */
+    private void putSingle(Row row, Line price) {
+        double units =
+                number(row, "pack") * SinglePrices.held(price, row.text(UNIT)).orElseThrow();
+        singles.put(
+                layer,
+                price,
+                from(row, "price", Given.number(number(row, "price") / units, price.unit())),
+                from(row, "price_year", Given.number(number(row, "price_year"), Unit.ONE)));
+    }
+
+    private double number(Row row, String column) {
+        Line line = entry(column);
+        Typed typed = new Typed(row.text(column), "", line.unit(), row.decimalComma());
+        return budget.gate()
+                .accept(line, line.id(), typed)
+                .orElse(no -> {})
+                .orElseThrow()
+                .number();
+    }
+
+    private static Given from(Row row, String column, Given value) {
         Place place = row.place(column);
-        layer.put(
-                entry(column),
-                index,
-                value.from(sourceOf(row)).at(new Origin.File(place.file(), place.row(), place.column())));
+        return value.from(sourceOf(row)).at(new Origin.File(place.file(), place.row(), place.column()));
+    }
+
+    private void checkUnit(Row row, Line price) {
+        if (SinglePrices.held(price, row.text(UNIT)).isEmpty()) {
+            String expected = SinglePrices.per(price) + ", or a unit that converts to it";
+            faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);
+        }
     }
 
     private static String sourceOf(Row row) {
@@ -128,9 +165,14 @@ public final class PriceLayer {
         }
     }
 
-    private void checkUnit(Row row, int index) {
+    /** A part without a unit of its own takes that of the list. */
+    private void checkUnit(Row row, String item, int index) {
         String unit = below.over(budget, entry(UNIT), index).text();
-        if (!UnitWord.isSame(unit, row.text(UNIT))) {
+        if (unit.isEmpty()) {
+            if (!row.isBlank(UNIT)) {
+                value(row, UNIT, item, index);
+            }
+        } else if (!UnitWord.isSame(unit, row.text(UNIT))) {
             String expected = "the unit of this part in the scenario, " + Quoted.text(unit);
             faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);
         }

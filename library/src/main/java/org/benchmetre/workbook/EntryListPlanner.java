@@ -7,6 +7,7 @@ import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.page.EntryList;
 
@@ -44,6 +45,9 @@ final class EntryListPlanner {
         }
         words(row++, 0, block.title(), Look.Role.SECTION);
         for (Line line : block.entries()) {
+            if (block.seldom().contains(line) && plan.given(line).origin().equals(Origin.DEFAULT)) {
+                plan.fold(row);
+            }
             place(line, row++);
         }
         return row;

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 
@@ -37,6 +38,13 @@ public final class SeasonPrices {
                         .mapToDouble(Double::doubleValue)
                         .average()
                         .orElseThrow();
+    }
+
+    /** The same; empty where the series has no price of the month. */
+    public static Optional<Double> printed(String series, String month) {
+        return rows(series).stream().anyMatch(row -> row.get("month").equals(month))
+                ? Optional.of(index(series, month))
+                : Optional.empty();
     }
 
     private static double mean(List<CSVRecord> rows, String year) {

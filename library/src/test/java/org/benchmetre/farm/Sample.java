@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -35,9 +36,14 @@ public final class Sample {
     /** Folder of the starter. */
     public static final Path STARTER = Path.of("..", "templates", "starter");
 
-    /** Folders of what a reader gets: the samples and the starter. */
+    /** Folders of the samples that a reader gets. */
+    public static final List<Path> SAMPLES = Stream.of("trough-house", "container-house", "two-crop-glasshouse")
+            .map(name -> Path.of("..", "samples", name))
+            .toList();
+
+    /** The same and the starter. */
     public static final List<Path> GIVEN =
-            List.of(Path.of("..", "samples", "trough-house"), Path.of("..", "samples", "container-house"), STARTER);
+            Stream.concat(SAMPLES.stream(), Stream.of(STARTER)).toList();
 
     /**
      * Read once and shared, since a budget does not change. A mutation run asks for {@code fresh} ones: a mutant in the code that

@@ -32,6 +32,18 @@ class IrrigationRefereesTest {
                     "way_flow_exponent[dripline]=0.05",
                     "way_check_valves[tape]=yes"),
             changes("bench_length=0.1", "pulse_per_plant=5", "way_reach[dripline]=0"),
+            changes("pulse_per_plant=20", "way_check_valves[dripline]=yes", "uniformity_rule=both"),
+            changes("pulse_per_plant=4000", "way_check_valves[emitter]=yes", "drain_handling=reuse"),
+            changes(
+                    "potassium_nitrate_purity=0.9",
+                    "monopotassium_phosphate_declared_phosphorus=51.5",
+                    "potassium_declared_as=k",
+                    "monopotassium_phosphate_declared_potassium=28",
+                    "ammonium_nitrate_choice=phosphate",
+                    "recipe_ammonium_share=0.1",
+                    "raw_water_calcium=0",
+                    "raw_water_magnesium=0",
+                    "water_hardness=80"),
             changes(
                     "way_key[spare_1]=mist",
                     "way_lines[spare_1]=2",

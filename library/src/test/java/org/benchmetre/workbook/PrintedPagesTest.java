@@ -25,9 +25,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a printer makes of the pages: letters of eight points at the least, few sheets of paper, none with next to nothing. */
 class PrintedPagesTest {
 
-    /** Answers and entries of the trough house without its sources; the narrower Letter cuts its parts once more. */
+    /** Answers and entries of the plain trough house without its sources; the narrower Letter cuts its parts once more. */
     private static final Map<Paper, Integer> MOST_SHEETS = Map.of(Paper.A4, 20, Paper.LETTER, 21);
 
+    private static final List<Path> PLAIN = List.of(Sample.TROUGH_HOUSE, Sample.CONTAINER_HOUSE);
     private static final String SOURCES = "Sources and safety";
     private static final double LEAST_POINTS = 8;
     private static final int FEWEST_ROWS = 5;
@@ -35,8 +36,19 @@ class PrintedPagesTest {
     private static final int HUNDREDTHS = 100;
 
     static List<OpenedBook> books() throws IOException, ScenarioException {
+        List<Path> scenarios = new ArrayList<>(PLAIN);
+        scenarios.addAll(Sample.SAMPLES);
+        return books(scenarios);
+    }
+
+    /** Houses with a list of parts that is not long. */
+    static List<OpenedBook> plainBooks() throws IOException, ScenarioException {
+        return books(PLAIN);
+    }
+
+    private static List<OpenedBook> books(List<Path> scenarios) throws IOException, ScenarioException {
         List<OpenedBook> books = new ArrayList<>();
-        for (Path scenario : Sample.GIVEN) {
+        for (Path scenario : scenarios) {
             for (Paper paper : Paper.values()) {
                 books.add(OpenedBook.of(scenario, paper));
             }
@@ -84,7 +96,7 @@ class PrintedPagesTest {
     void answers_and_entries_of_the_trough_house_take_few_sheets_of_paper() throws IOException, ScenarioException {
         for (Paper paper : Paper.values()) {
             Map<String, Integer> sheets = new LinkedHashMap<>();
-            OpenedBook book = OpenedBook.of(Sample.GIVEN.get(0), paper);
+            OpenedBook book = OpenedBook.of(Sample.TROUGH_HOUSE, paper);
             for (PagePlan page : book.plan().pages()) {
                 XSSFSheet sheet = book.sheet(page);
                 sheets.put(page.name(), sheets(sheet));
@@ -101,7 +113,7 @@ class PrintedPagesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("books")
+    @MethodSource("plainBooks")
     void what_is_decided_at_a_glance_prints_on_one_sheet(OpenedBook book) {
         Set<String> names = Set.of("Answer", "Irrigation", "To buy", "Calendar", "What if");
         List<PagePlan> pages = book.plan().pages().stream()

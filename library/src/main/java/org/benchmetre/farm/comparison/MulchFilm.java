@@ -2,11 +2,11 @@ package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.DRIVER;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -151,15 +151,8 @@ public final class MulchFilm {
 
     /** What each part that is counted by metres of mulch costs in a year. */
     private Line ofParts(BudgetBuilder b, Parts p) {
-        PartsYearly owned = p.owned();
-        TakeOff t = p.takeOff();
-        Formula each =
-                owned.driverHours.times(p.wage()).in(owned.driverCharges.unit()).plus(owned.driverCharges);
-        Formula cost = owned.recovery
-                .plus(owned.usedUp)
-                .times(one().plus(p.contingency()))
-                .plus(t.quantity.times(t.unitCost).times(p.materials().repairs))
-                .plus(t.amount.times(each));
+        Formula laying = p.owned().driverHours.times(p.wage()).in(YEARLY.over(DRIVER));
+        Formula cost = p.owned().priced(p.contingency()).plus(p.takeOff().amount.times(laying));
         return b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY)
                 .line(
                         "material_mulch_cost",

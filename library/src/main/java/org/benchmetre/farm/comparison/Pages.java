@@ -39,7 +39,8 @@ public record Pages(
         pages.side()
                 .note(
                         "Yearly cost holds capital recovery, laying and removing, water, nutrient solution, pumping, maintenance and the fruit lost to "
-                                + "dry plants; whatever is the same for every system is in it too.");
+                                + "dry plants; whatever is the same for every system is in it too. Water follows the uniformity over whole pulses, a mass-balance bound "
+                                + "derived here, not published; what check valves save is told without their price.");
         return pages;
     }
 }

@@ -16,6 +16,7 @@ import org.benchmetre.farm.irrigation.clogging.Clogging;
 import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 import org.benchmetre.farm.irrigation.water.Watering;
+import org.benchmetre.farm.ownership.OperatingInterest;
 
 /** The irrigation systems held against each other, put together. Its first tables are opened early, so that they lead the sheet. */
 public final class WaysCompared {
@@ -50,7 +51,7 @@ public final class WaysCompared {
      * @param interest interest on operating capital
      * @param yearlyPerMetre yearly cost per metre, lost fruit counted
      */
-    public record Costs(LineShare line, Line interest, Line yearlyPerMetre) {}
+    public record Costs(LineShare line, OperatingInterest interest, Line yearlyPerMetre) {}
 
     /**
      * Opens the first tables of the sheet.
@@ -83,8 +84,13 @@ public final class WaysCompared {
                 s.water().hydraulics().targetUniformity);
         Pair pair = new Pair(s.chosen(), against(rank, s.chosen(), rival));
         Line lost = s.water().clogging().loss().fruitLostValue;
-        Recommendation first =
-                new Recommendation(b, pages.answer(), rank, s.water().hydraulics().drainedShare);
+        PulsesCompared pulses = new PulsesCompared(
+                pages.side(),
+                s.water().hydraulics(),
+                s.water().watering(),
+                s.costs().interest(),
+                s.benchMetres());
+        Recommendation first = new Recommendation(b, pages.answer(), rank, pulses);
         Causes causes = new Causes(b, pages.causes(), ways, pair, new Causes.Sums(causes(s), s.benchMetres()));
         new SideBySide(
                 pages.side(),
@@ -137,7 +143,7 @@ public final class WaysCompared {
                 new Cause(
                         "other",
                         "Replanting and interest",
-                        clogging.dry().replanting.plus(s.costs().interest()),
+                        clogging.dry().replanting.plus(s.costs().interest().byWay),
                         false));
     }
 

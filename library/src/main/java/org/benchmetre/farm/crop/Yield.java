@@ -32,7 +32,7 @@ import org.benchmetre.farm.layout.Planting;
  * Fruit of a year: of the crops as they are grown, and of each kind of plant stock as if all crops were of it.
  *
  * <pre>
- * W = sum n g f a w   Y = P v d (1 - x) (1 - h) m W     d = (D / D0)^-e
+ * W = sum n g f a w     Y = P v d (1 - x) (1 - h) m W     d = (D / D0)^-e
  * a = (1 + b min(L - 1, 1) + c max(L - 2, 0)) / L where L is over 1, else 1
  * n  crops in a year, on all benches     g  fruit per plant and crop, as told, g     f  factor of the kind of stock
  * w  factor of warmth, 1 where months of fruit are entered

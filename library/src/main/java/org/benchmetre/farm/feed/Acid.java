@@ -21,6 +21,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
@@ -130,6 +131,7 @@ final class Acid {
 
     private static Line price(ScheduleBuilder s, FarmEntries entries, AcidKind acid) {
         return entries.add(s.entry(acid.key() + "_acid_price", acid.label() + ", price", PRICE)
-                .from(0, 1_000_000));
+                .from(0, 1_000_000)
+                .meaning(Meaning.priceOf(acid.key() + "_acid", FeedCost.YEAR)));
     }
 }

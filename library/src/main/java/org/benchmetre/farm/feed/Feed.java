@@ -12,6 +12,10 @@ public final class Feed {
 
     /** Cost of salts, micronutrients and acid, money/m3 of feed; the water itself is not in it. */
     public final Line costPerVolume;
+    /** Hardness of the raw water as CaCO3, mg/L. */
+    public final Line hardness;
+    /** Dissolved solids of the raw water, mg/L. */
+    public final Line dissolved;
 
     /**
      * Declares entries and lines.
@@ -22,7 +26,7 @@ public final class Feed {
     public Feed(BudgetBuilder b, FarmEntries entries) {
         FeedTables tables = FeedTables.of(entries.profile());
         Recipe recipe = new Recipe(b, entries);
-        RawWater water = new RawWater(b, entries);
+        RawWater water = new RawWater(b, entries, tables);
         Acid acid = new Acid(b, entries, tables, water.alkalinity);
         SaltAmounts amounts = new SaltAmounts(b, entries, tables, recipe, water, acid);
         StockTanks tanks = new StockTanks(b, entries);
@@ -30,7 +34,10 @@ public final class Feed {
         IonTable ions = new IonTable(b, tables, recipe, water, acid, amounts);
         IonBalance balance = new IonBalance(b, entries, ions);
         new Unmet(b, entries, tables, ions);
-        new FeedBands(b, entries, tables, balance.cations, ions);
+        Line ec = new Conductivity(b, tables, ions).ec;
+        new FeedBands(b, entries, tables, new FeedBands.Conducting(balance.cations, ec), ions);
+        hardness = water.hardness;
+        dissolved = water.dissolved;
         cautions(b);
     }
 

@@ -8,12 +8,16 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /** What a cubic metre of feed costs: salts, micronutrients as one mix, and acid. The water itself is not in it. Plain arithmetic. */
 final class FeedCost {
+
+    /** The year of the prices of salts and acids. */
+    static final String YEAR = "feed_price_year";
 
     private static final Unit KILOGRAM = Unit.parse("kg");
 
@@ -23,11 +27,12 @@ final class FeedCost {
     FeedCost(BudgetBuilder b, FarmEntries entries, SaltAmounts amounts, Acid acid, StockTanks tanks) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Prices of salts");
         s.note("Invented prices; replace them by a quotation, delivered. The acids stand with the acid.");
-        entries.add(s.entry("feed_price_year", "Year of the prices of salts and acids", ONE)
+        entries.add(s.entry(YEAR, "Year of the prices of salts and acids", ONE)
                 .from(1990, 2100)
                 .whole());
         Line mixPrice = entries.add(s.entry("micronutrient_price", "Price: Micronutrient mix", MONEY_PER_KG)
-                .from(0, 1_000_000));
+                .from(0, 1_000_000)
+                .meaning(Meaning.priceOf("micronutrient", YEAR)));
         SaltTable salts = new SaltTable(b, entries, s, amounts, tanks);
         new Dissolving(b, salts, tanks.dilution);
 

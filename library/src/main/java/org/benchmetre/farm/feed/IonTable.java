@@ -42,14 +42,21 @@ final class IonTable {
     /** Charge of what is supplied, meq/L, without sign. */
     final Line suppliedCharge;
 
+    /** The table, for those who add to it. */
+    final ScheduleBuilder schedule;
+    /** What is supplied, mmol/L. */
+    final Line supplied;
+    /** Charges of an ion, meq/mmol, without sign. */
+    final Line charge;
+
     private final FeedTables tables;
-    private final Line supplied;
     private final Line difference;
 
     IonTable(BudgetBuilder b, FeedTables tables, Recipe recipe, RawWater water, Acid acid, SaltAmounts salts) {
         this.tables = tables;
         axis = Axis.rows("ion", "Ion", tables.ionKeys(), 0);
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Ions of the nutrient solution");
+        schedule = s;
         s.note("Nitrate and ammonium weigh as nitrogen, phosphate as phosphorus, sulphate as sulphur.");
         Line label =
                 s.textLine("ion_label", "Ion", rows(ion -> text(tables.of(ion).label())));
@@ -83,7 +90,7 @@ final class IonTable {
                 "Supplied, by mass",
                 MG_PER_LITRE,
                 supplied.times(mass).in(MG_PER_LITRE));
-        Line charge = s.line(
+        charge = s.line(
                 "ion_charge",
                 "Charge",
                 CHARGE,
@@ -117,7 +124,8 @@ final class IonTable {
         return s.line(id, label, MMOL_PER_LITRE, formula, source);
     }
 
-    private Formula rows(Function<Ion, Formula> formula) {
+    /** A formula for each ion. */
+    Formula rows(Function<Ion, Formula> formula) {
         return new Rows(axis, tables.ions().keySet().stream().map(formula).toList());
     }
 

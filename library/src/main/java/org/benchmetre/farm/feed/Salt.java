@@ -6,11 +6,11 @@ import java.util.Map;
 import org.benchmetre.farm.profile.ProfileRow;
 
 /**
- * A salt as a pure substance with its water of crystallisation.
+ * A salt as its row of the profile has it: by its formula, with its water of crystallisation, or by what is declared on its bag.
  *
  * @param key lower snake case
  * @param label what a grower reads
- * @param substance what chemistry says of it
+ * @param substance what is known of it
  * @param setBy the ion that sets its amount
  * @param tank the stock tank it belongs in, A or B
  * @param grade how it is chosen where several salts are set by one ion
@@ -18,19 +18,24 @@ import org.benchmetre.farm.profile.ProfileRow;
 record Salt(String key, String label, Substance substance, Ion setBy, String tank, Grade grade) {
 
     /**
-     * What chemistry says of it.
+     * What is known of it.
      *
-     * @param formula chemical formula
-     * @param molarMass g/mol, water of crystallisation included
-     * @param ions ions that one formula unit brings
+     * @param formula chemical formula; may be empty where its content is declared
+     * @param molarMass g/mol, water of crystallisation included; 100 where there is no formula, so that a mole of it is 100 g
+     * @param ions ions that a mole of it brings
      * @param solubility what dissolves in cold water, alone, g/L
      */
-    record Substance(String formula, double molarMass, Map<Ion, Integer> ions, double solubility) {
+    record Substance(String formula, double molarMass, Map<Ion, Double> ions, double solubility) {
+
+        private static final double WITHOUT_FORMULA = 100;
 
         static Substance of(ProfileRow row) {
             String formula = row.text("formula");
-            return new Substance(
-                    formula, ChemicalFormula.molarMass(formula), brought(row.text("ions")), row.number("solubility"));
+            double molarMass = formula.isEmpty() ? WITHOUT_FORMULA : ChemicalFormula.molarMass(formula);
+            Map<Ion, Double> ions = new EnumMap<>(Ion.class);
+            ions.putAll(brought(row.text("ions")));
+            ions.putAll(DeclaredContent.ions(row, molarMass, ions));
+            return new Substance(formula, molarMass, Collections.unmodifiableMap(ions), row.number("solubility"));
         }
     }
 
@@ -58,12 +63,12 @@ record Salt(String key, String label, Substance substance, Ion setBy, String tan
     }
 
     /** Names and counts by turns, such as {@code calcium 1 nitrate 2}. */
-    private static Map<Ion, Integer> brought(String text) {
-        String[] words = text.split(" ");
-        Map<Ion, Integer> ions = new EnumMap<>(Ion.class);
+    private static Map<Ion, Double> brought(String text) {
+        Map<Ion, Double> ions = new EnumMap<>(Ion.class);
+        String[] words = text.isEmpty() ? new String[0] : text.split(" ");
         for (int i = 0; i < words.length; i += 2) {
-            ions.put(Ion.of(words[i]), Integer.valueOf(words[i + 1]));
+            ions.put(Ion.of(words[i]), Double.valueOf(words[i + 1]));
         }
-        return Collections.unmodifiableMap(ions);
+        return ions;
     }
 }

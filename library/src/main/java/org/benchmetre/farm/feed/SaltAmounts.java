@@ -2,10 +2,8 @@ package org.benchmetre.farm.feed;
 
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.feed.FeedUnits.MMOL_PER_LITRE;
-import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +26,7 @@ import org.benchmetre.farm.input.Sheets;
  * <pre>
  * w(i) = max(0, r(i) - v(i) - a(i) - sum of n(i, k) x(k))     x(s) = w(i) / n(i, s)
  * w(i)  wanted of ion i, mmol/L       r(i)  asked for by the recipe, mmol/L     v(i)  in the raw water, mmol/L
- * a(i)  left by the acid, mmol/L      x(k)  amount of a salt before, mmol/L     n(i, k)  ions i in one formula unit of salt k
+ * a(i)  left by the acid, mmol/L      x(k)  amount of a salt before, mmol/L     n(i, k)  ions i in a mole of salt k as sold
  *
  * Which salts there are, and which ion sets each, says the profile of the crop.
  * </pre>
@@ -39,7 +37,7 @@ final class SaltAmounts {
 
     private static final String ORDER =
             "what water, acid and the salts before bring is taken off; the order of the salts is common practice, no source";
-    private static final String COUNTS = "ions in a formula unit of the salt: its chemical formula";
+    private static final String COUNTS = "over the ions that a mole of the salt as sold brings: plain stoichiometry";
 
     /** Amount of each salt, mmol/L. */
     final Map<Salt, Line> of = new LinkedHashMap<>();
@@ -50,16 +48,18 @@ final class SaltAmounts {
     private final Recipe recipe;
     private final RawWater water;
     private final Acid acid;
+    private final SaltContent content;
 
     SaltAmounts(BudgetBuilder b, FarmEntries entries, FeedTables tables, Recipe recipe, RawWater water, Acid acid) {
         this.tables = tables;
         this.recipe = recipe;
         this.water = water;
         this.acid = acid;
+        content = new SaltContent(b, entries, tables);
         s = b.schedule(Sheets.OPERATIONS, "Salts in their order");
         s.note(
                 "Each salt is set by one ion: what is asked for, less what raw water, acid and the salts above bring; never below 0. "
-                        + "Salts are taken as pure: mind the analysis on the bag.");
+                        + "A mole is as many grams of the salt as sold as its formula weighs.");
         Map<Ion, List<Salt>> byIon = tables.salts().stream()
                 .collect(Collectors.groupingBy(Salt::setBy, LinkedHashMap::new, Collectors.toList()));
         byIon.forEach((ion, salts) -> {
@@ -75,8 +75,7 @@ final class SaltAmounts {
     Optional<Formula> brings(Ion ion) {
         return of.entrySet().stream()
                 .filter(part -> part.getKey().substance().ions().containsKey(ion))
-                .map(part -> timesCount(
-                        part.getValue(), part.getKey().substance().ions().get(ion)))
+                .map(part -> content.of(part.getKey(), ion).times(part.getValue()))
                 .reduce(Formula::plus);
     }
 
@@ -106,13 +105,13 @@ final class SaltAmounts {
         of.put(salt, s.line(salt.key() + "_amount", salt.label(), MMOL_PER_LITRE, amount, COUNTS));
     }
 
-    /** The salt that brings so much of an ion. */
-    private static Formula each(Line wanted, Salt salt, Ion ion) {
-        int count = salt.substance().ions().get(ion);
-        return count == 1 ? wanted : wanted.over(number(count, ONE));
+    /** What a mole of a salt as sold brings of an ion; null where it brings none. */
+    Line content(Salt salt, Ion ion) {
+        return content.of(salt, ion);
     }
 
-    private static Formula timesCount(Line amount, int count) {
-        return count == 1 ? amount : number(count, ONE).times(amount);
+    /** The salt that brings so much of an ion. */
+    private Formula each(Line wanted, Salt salt, Ion ion) {
+        return wanted.over(content.of(salt, ion));
     }
 }

@@ -27,10 +27,10 @@ final class Unmet {
         s.note("Empty while all is well.");
         tolerance = limit(entries, "recipe_tolerance", "Difference allowed for each ion");
         tables.ions().values().stream()
-                .filter(facts -> !facts.tooMuch().isEmpty())
+                .filter(facts -> !facts.advice().tooMuch().isEmpty())
                 .forEach(this::surplus);
         tables.ions().values().stream()
-                .filter(facts -> !facts.tooLittle().isEmpty())
+                .filter(facts -> !facts.advice().tooLittle().isEmpty())
                 .forEach(this::shortfall);
         borne(entries, Ion.SODIUM, "sodium_limit", "Sodium the crop bears");
         borne(entries, Ion.CHLORIDE, "chloride_limit", "Chloride the crop bears");
@@ -38,13 +38,17 @@ final class Unmet {
 
     private void surplus(IonFacts facts) {
         Ion ion = facts.ion();
-        warn(ion, ion.key() + "_surplus", ions.difference(ion).exceeds(tolerance), facts.tooMuch());
+        warn(
+                ion,
+                ion.key() + "_surplus",
+                ions.difference(ion).exceeds(tolerance),
+                facts.advice().tooMuch());
     }
 
     private void shortfall(IonFacts facts) {
         Ion ion = facts.ion();
         Formula wrong = none(MMOL_PER_LITRE).exceeds(ions.difference(ion).plus(tolerance));
-        warn(ion, ion.key() + "_shortfall", wrong, facts.tooLittle());
+        warn(ion, ion.key() + "_shortfall", wrong, facts.advice().tooLittle());
     }
 
     private void borne(FarmEntries entries, Ion ion, String id, String label) {

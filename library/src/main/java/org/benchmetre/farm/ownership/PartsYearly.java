@@ -84,6 +84,9 @@ public final class PartsYearly {
     /** Rates and rules. */
     public final OwnershipRates rates;
 
+    private final TakeOff quantities;
+    private final Line unitRepairs;
+
     /**
      * Declares the lines.
      *
@@ -96,6 +99,7 @@ public final class PartsYearly {
      */
     public PartsYearly(BudgetBuilder b, OwnershipRates rates, Materials m, TakeOff t, Line wage, Line cropsPerYear) {
         this.rates = rates;
+        quantities = t;
         ScheduleBuilder table = b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY);
         ScheduleBuilder parts = b.schedule(Sheets.MATERIALS, "Yearly cost of parts by irrigation system");
         ScheduleBuilder ways = b.shared(Sheets.MATERIALS, Tables.PARTS_BY_SYSTEM);
@@ -139,7 +143,7 @@ public final class PartsYearly {
                 perItem,
                 when(isUsedUp.isPositive(), yearly, none(perItem)),
                 UsedUp.RULE);
-        Line unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
+        unitRepairs = table.line("material_unit_repairs", "Repairs", perItem, t.unitCost.times(m.repairs));
         recovery = table.line(
                 "material_recovery_yearly", "Capital recovery, chosen system", YEARLY, t.quantity.times(unitRecovery));
         usedUp = table.line("material_used_up_yearly", "Used up, chosen system", YEARLY, t.quantity.times(unitUsedUp));
@@ -160,7 +164,7 @@ public final class PartsYearly {
                 "material_driver_hours",
                 "Installing and taking out, a driver, hours a year",
                 HOURS_A_YEAR.over(DRIVER),
-                m.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
+                t.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
                 "taking out counts as a negative salvage");
         Line driverUsedUpHours = table.line(
                 "material_driver_used_up_hours",
@@ -256,5 +260,18 @@ public final class PartsYearly {
      */
     public Formula chargesOf(Formula cost) {
         return whereItLasts(rates.charges(cost, none(MONEY)));
+    }
+
+    /**
+     * What each part of the chosen system costs in a year, installing and taking out left aside: in proportion to its price.
+     *
+     * @param contingency share of the cost of parts
+     * @return along the parts, money/a
+     */
+    public Formula priced(Line contingency) {
+        return recovery.plus(usedUp)
+                .times(one().plus(contingency))
+                .plus(quantities.quantity.times(unitRepairs))
+                .plus(quantities.amount.times(driverCharges));
     }
 }

@@ -39,12 +39,12 @@ final class IrrigationPage {
     private static final int BESIDE = 5;
     private static final int A_TABLE = 8;
     private static final int PAIR = 2;
-    private static final List<Integer> WITH_BOXES = List.of(35, 13, 13, 13, 13, 12, 17);
+    private static final List<Integer> WITH_BOXES = List.of(35, 13, 13, 13, 10, 12, 22);
 
     /** Two systems leave room for their names, and the page stays one sheet of paper. */
-    private static final List<Integer> PAIR_WITH_BOXES = List.of(39, 12, 13, 13, 9, 12, 24);
+    private static final List<Integer> PAIR_WITH_BOXES = List.of(36, 13, 13, 12, 8, 12, 24);
 
-    private static final List<Integer> BOXES = List.of(19, 8, 12);
+    private static final List<Integer> BOXES = List.of(23, 8, 12);
     private static final int CRITERION = 33;
     private static final int UNIT = 12;
     private static final int SYSTEM = 13;
@@ -65,10 +65,10 @@ final class IrrigationPage {
         Page page = Page.answer("Irrigation", "Emitters or drip tape?").head(answer());
         int systems = ways.filled();
         return systems > BESIDE
-                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference())))
+                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), valves(), difference())))
                         .foot(cautions().toArray(Block[]::new))
                 : page.left(systems > PAIR ? WITH_BOXES : PAIR_WITH_BOXES, blocks(List.of(sideBySide(), flips())))
-                        .right(BOXES, blocks(List.of(difference())))
+                        .right(BOXES, blocks(List.of(valves(), difference())))
                         .foot(cautions().toArray(Block[]::new));
     }
 
@@ -98,12 +98,13 @@ final class IrrigationPage {
                 both("Yearly cost of what differs", "way_differing_cost_per_metre", "side_differing_cost_per_foot"));
         rows.add(row("Of which fruit lost to dry plants", "side_lost_fruit"));
         rows.add(row("Yearly cost, all counted", "way_yearly_cost_per_metre").total());
-        rows.add(row("Emission uniformity, new", "way_emission_uniformity").under("Evenness"));
+        rows.add(row("Emission uniformity, new", "way_emission_uniformity"));
         rows.addAll(both("Longest line that meets the target", "way_longest_run", "side_longest_run_in_feet"));
         rows.addAll(both("Pressure at the inlet", "way_inlet_pressure", "side_inlet_pressure_in_psi"));
         rows.addAll(both("Flow of a bench", "way_flow_per_bench", "side_flow_in_gallons"));
         rows.add(row("Length of a pulse", "way_pulse_length").under("Pulses and clogging"));
-        rows.add(row("Drains between pulses, of a pulse", "way_drained_share"));
+        rows.add(row("Uniformity over whole pulses, at most", "way_pulsed_uniformity"));
+        rows.add(row("Water given", "side_water_given"));
         rows.add(row("Outlets in reach of a plant", "way_outlets_in_reach"));
         rows.add(row("Plants falling dry in a year", "way_dry_plants"));
         return IntStream.iterate(0, from -> from < ways.filled(), from -> from + A_TABLE)
@@ -114,6 +115,16 @@ final class IrrigationPage {
                         from,
                         Math.min(ways.filled(), from + A_TABLE)))
                 .toList();
+    }
+
+    /** What check valves would leave of the water given, and what they would save. */
+    private List<Table> valves() {
+        return List.of(Table.of(
+                "With check valves, their price not counted",
+                ways,
+                Column.of("System", line("way_label")),
+                Column.of("Water", line("side_water_with_valves")),
+                Column.of("Saves", line("side_valve_saving"))));
     }
 
     private Criterion row(String label, String id) {
@@ -181,7 +192,7 @@ final class IrrigationPage {
                         List.of(cost),
                         ways,
                         ChartLook.of(
-                                19 + ways.filled(),
+                                13 + ways.filled(),
                                 "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause.")));
     }
 

@@ -62,6 +62,7 @@ final class Subjects {
                     "raw_water_calcium",
                     "acid_choice",
                     "calcium_nitrate_choice",
+                    "phosphorus_declared_as",
                     "stock_dilution",
                     "feed_price_year",
                     "micronutrient_rate",

@@ -23,7 +23,7 @@ import org.benchmetre.page.Tone;
 /** What to order now, in whole packs and plants, and what start-up takes. */
 final class ToBuyPage {
 
-    private static final List<Integer> PARTS = List.of(28, 8, 6, 7, 8, 6, 10, 11, 7, 9, 11);
+    private static final List<Integer> PARTS = List.of(28, 8, 6, 7, 10, 6, 10, 11, 7, 9, 11);
     private static final List<Integer> SUMS = List.of(20, 11, 11);
 
     /** Rows that the sums beside the parts take, but for the groups. */
@@ -81,7 +81,7 @@ final class ToBuyPage {
                         parts,
                         Column.of("Part", budget.line("material_label")),
                         Column.of("Pack of", budget.line("material_pack")),
-                        Column.of("Unit", budget.line("material_unit")),
+                        Column.of("Unit", budget.line("material_unit_counted")),
                         Column.of("Packs", budget.line("material_packs")),
                         Column.of("Price a pack", budget.line("material_price")),
                         Column.of("Price year", budget.line("material_price_year")),

@@ -1,5 +1,7 @@
 package org.benchmetre.farm.takeoff;
 
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
@@ -63,6 +65,23 @@ public final class PartBlocks {
                         when(m.driver.isFilled(), when(m.block.isFilled(), m.block, unsaid), text("")));
         house = b.schedule(Sheets.MATERIALS, "Parts of the house")
                 .line("house_parts_cost", "Parts that belong to the house", MONEY, cost(HOUSE));
+    }
+
+    /**
+     * What the parts of the house take of a figure.
+     *
+     * @param b where a line is added
+     * @param byPart along the parts, money/a
+     * @return money/a
+     */
+    public Formula yearOfHouse(BudgetBuilder b, Formula byPart) {
+        Line ofHouse = b.shared(Sheets.MATERIALS, Tables.PARTS_YEARLY)
+                .line(
+                        "material_house_yearly",
+                        "The house: recovery with contingency, repairs, charges",
+                        byPart.unit(),
+                        when(counted.is(HOUSE), byPart, none(byPart.unit())));
+        return sum(ofHouse, counted.axes().get(0));
     }
 
     /**

@@ -30,7 +30,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class VerdictTest {
 
     private static final long SPREAD = 0x9E3779B97F4A7C15L;
-    private static final Budget TROUGHS = Sample.troughHouse();
+
+    /** Pulses so long that the drain which is planned covers what empties from the lines. */
+    private static final String LONG_PULSES = "pulse_per_plant=1000 mL/plant";
+
+    private static final Budget TROUGHS = Sample.with(Sample.troughHouse(), LONG_PULSES);
     private static final Budget CONTAINERS = Sample.containerHouse();
     private static final String CLEAR = "material_price[dripline]=400 money/pack";
 
@@ -207,7 +211,7 @@ class VerdictTest {
     void two_systems_that_are_alike_are_too_close_to_call_whatever_the_share() throws IOException {
         Budget twins = house(text -> text.replaceAll("(?m)^tape,Two(.*)$", "tape,Two$1\ntwin,Two more$1")
                 .replaceAll("(?m),tape,([^,\"]*|\"[^\"]*\")$", ",tape twin,$1"));
-        Figures f = Figures.of(Sample.with(twins, "close_call_share=0 1"));
+        Figures f = Figures.of(Sample.with(twins, LONG_PULSES, "close_call_share=0 1"));
         assertThat(f.number("way_yearly_cost_per_metre", "twin"))
                 .isEqualTo(f.number("way_yearly_cost_per_metre", "tape"));
         assertThat(f.text("irrigation_verdict"))

@@ -40,6 +40,8 @@ final class FeedCases {
                 "acid_choice=" + List.of("nitric", "phosphoric", "sulphuric").get(random.nextInt(3)));
         settings.add("calcium_nitrate_choice="
                 + List.of("tetrahydrate", "double_salt").get(random.nextInt(2)));
+        settings.add(
+                "ammonium_nitrate_choice=" + List.of("nitrate", "phosphate").get(random.nextInt(2)));
         return Figures.of(Sample.with(SAMPLE, settings.toArray(String[]::new)));
     }
 

@@ -24,20 +24,22 @@ class FeedLawsTest {
             "monopotassium_phosphate",
             "ammonium_nitrate",
             "potassium_nitrate",
-            "potassium_sulphate");
+            "potassium_sulphate",
+            "monoammonium_phosphate");
 
     /** Molar masses in the order of the salts: Ca 40.078, N 14.007, O 15.999, H 1.008, Mg 24.305, S 32.06, K 39.098, P 30.974. */
-    private static final double[] MOLAR_MASSES = {236.146, 1080.623, 246.466, 136.084, 80.043, 101.102, 174.252};
+    private static final double[] MOLAR_MASSES = {236.146, 1080.623, 246.466, 136.084, 80.043, 101.102, 174.252, 115.025
+    };
 
     /** What one of each salt brings, in the order of the salts. */
     private static final Map<String, int[]> BRINGS = Map.of(
-            "nitrate", new int[] {2, 11, 0, 0, 1, 1, 0},
-            "ammonium", new int[] {0, 1, 0, 0, 1, 0, 0},
-            "phosphorus", new int[] {0, 0, 0, 1, 0, 0, 0},
-            "potassium", new int[] {0, 0, 0, 1, 0, 1, 2},
-            "calcium", new int[] {1, 5, 0, 0, 0, 0, 0},
-            "magnesium", new int[] {0, 0, 1, 0, 0, 0, 0},
-            "sulphur", new int[] {0, 0, 1, 0, 0, 0, 1});
+            "nitrate", new int[] {2, 11, 0, 0, 1, 1, 0, 0},
+            "ammonium", new int[] {0, 1, 0, 0, 1, 0, 0, 1},
+            "phosphorus", new int[] {0, 0, 0, 1, 0, 0, 0, 1},
+            "potassium", new int[] {0, 0, 0, 1, 0, 1, 2, 0},
+            "calcium", new int[] {1, 5, 0, 0, 0, 0, 0, 0},
+            "magnesium", new int[] {0, 0, 1, 0, 0, 0, 0, 0},
+            "sulphur", new int[] {0, 0, 1, 0, 0, 0, 1, 0});
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, FeedCases.COUNT);
@@ -78,7 +80,6 @@ class FeedLawsTest {
         SALTS.forEach(salt -> assertThat(f.number("salt_amount", salt)).as(salt).isGreaterThanOrEqualTo(0));
         Map.of(
                         "nitrate", "potassium_nitrate",
-                        "ammonium", "ammonium_nitrate",
                         "phosphorus", "monopotassium_phosphate",
                         "potassium", "potassium_sulphate",
                         "magnesium", "magnesium_sulphate")
@@ -89,6 +90,10 @@ class FeedLawsTest {
                             .as(ion)
                             .isCloseTo(0, NEAR);
                 });
+        double ammoniumSalts =
+                f.number("salt_amount", "ammonium_nitrate") + f.number("salt_amount", "monoammonium_phosphate");
+        assertThat(f.number("ion_difference", "ammonium")).isGreaterThan(-1e-9);
+        assertThat(f.number("ion_difference", "ammonium") * ammoniumSalts).isCloseTo(0, NEAR);
         double calciumSalts =
                 f.number("salt_amount", "calcium_nitrate") + f.number("salt_amount", "calcium_ammonium_nitrate");
         assertThat(f.number("ion_difference", "calcium")).isGreaterThan(-1e-9);

@@ -1,5 +1,6 @@
 package org.benchmetre.farm.irrigation.clogging;
 
+import java.util.Map;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -30,14 +31,15 @@ public final class Clogging {
      * @param entries gives entries their values
      * @param h hydraulics of the benches
      * @param wage wage of whoever cares for the lines
+     * @param following causes of clogging that follow from the analysis of the raw water, by their key
      */
-    public Clogging(BudgetBuilder b, FarmEntries entries, Hydraulics h, Line wage) {
+    public Clogging(BudgetBuilder b, FarmEntries entries, Hydraulics h, Line wage, Map<String, Line> following) {
         this.b = b;
         this.entries = entries;
         this.ways = h.ways;
         this.outletsInReach = h.outletsInReach;
         this.wage = wage;
-        new WaterQuality(b, entries);
+        new WaterQuality(b, entries, following);
         new FilterOpening(b, entries, ways);
     }
 

@@ -8,6 +8,8 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.benchmetre.budget.Axis;
@@ -23,7 +25,8 @@ import org.benchmetre.farm.profile.ProfileRow;
 
 /**
  * What the raw water may clog outlets with. Each cause is slight below its lower limit, moderate from that limit up to and with its
- * upper one, severe above it. Causes and limits are a table of the profile. It grades raw water as it comes, not acidified feed. It
+ * upper one, severe above it. Causes and limits are a table of the profile; what follows from the analysis that the nutrient solution
+ * is made with is not asked again. It grades raw water as it comes, not acidified feed. It
  * warns; it does not change any amount.
  */
 public final class WaterQuality {
@@ -32,7 +35,7 @@ public final class WaterQuality {
     private static final String MODERATE = "moderate";
     private static final String SEVERE = "severe";
 
-    private record Cause(String key, String label, Line entry, double from, double above, String advice) {}
+    private record Cause(String key, String label, Line value, double from, double above, String advice) {}
 
     /** One row for each cause. */
     public final Axis axis;
@@ -46,12 +49,19 @@ public final class WaterQuality {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
+     * @param following causes that follow from the analysis of the raw water, by their key
      */
-    public WaterQuality(BudgetBuilder b, FarmEntries entries) {
+    public WaterQuality(BudgetBuilder b, FarmEntries entries, Map<String, Line> following) {
         List<ProfileRow> known = entries.profile().rows("water");
         ScheduleBuilder list = b.schedule(Sheets.IRRIGATION, "Raw water, as tested");
-        list.note("Have the raw water tested, before any acid or salts. What is left out is an invented figure.");
-        causes = known.stream().map(row -> ask(list, entries, row)).toList();
+        list.note(
+                "Have the raw water tested, before any acid or salts. What is left out is an invented figure. Hardness and dissolved solids "
+                        + "follow from the analysis that the nutrient solution is made with.");
+        causes = known.stream()
+                .map(row -> cause(
+                        row,
+                        Optional.ofNullable(following.get(row.text("cause"))).orElseGet(() -> ask(list, entries, row))))
+                .toList();
         String source = known.stream().map(row -> row.text("source")).distinct().collect(Collectors.joining("; "));
         axis = Axis.rows("water_cause", "Cause", causes.stream().map(Cause::key).toList(), 0);
         ScheduleBuilder table = b.schedule(Sheets.IRRIGATION, "Raw water: what it may clog outlets with");
@@ -60,7 +70,7 @@ public final class WaterQuality {
                         + "hardness limits of 150 and 300 mg/L (from memory).");
         Line label = table.textLine("water_cause_label", "Cause", rows(cause -> text(cause.label())));
         b.nameRows(axis, label);
-        Line value = table.line("water_cause_value", "Value", ONE, rows(cause -> plain(cause.entry())));
+        Line value = table.line("water_cause_value", "Value", ONE, rows(cause -> plain(cause.value())));
         table.textLine("water_cause_unit", "Unit", rows(cause -> text(unitOf(cause))));
         Line from = table.line("water_moderate_from", "Moderate from", ONE, rows(c -> number(c.from(), ONE)), source);
         Line above = table.line("water_severe_above", "Severe above", ONE, rows(c -> number(c.above(), ONE)), source);
@@ -81,15 +91,17 @@ public final class WaterQuality {
         list.textLine("water_worst_class", "Risk of clogging, the worst of all causes", worst());
     }
 
-    private Cause ask(ScheduleBuilder list, FarmEntries entries, ProfileRow row) {
-        String label = row.text("label");
+    private static Line ask(ScheduleBuilder list, FarmEntries entries, ProfileRow row) {
         String id = "water_" + row.text("cause");
-        Line entry = entries.add(list.entry(id, "Raw water: " + words(label), Unit.parse(row.text("unit")))
+        return entries.add(list.entry(id, "Raw water: " + words(row.text("label")), Unit.parse(row.text("unit")))
                 .from(0, row.number("most")));
+    }
+
+    private static Cause cause(ProfileRow row, Line value) {
         return new Cause(
                 row.text("cause"),
-                label,
-                entry,
+                row.text("label"),
+                value,
                 row.number("moderate_from"),
                 row.number("severe_above"),
                 row.text("advice"));
@@ -108,7 +120,7 @@ public final class WaterQuality {
     }
 
     private static String unitOf(Cause cause) {
-        return cause.entry().unit().equals(ONE) ? "pH" : cause.entry().unit().toString();
+        return cause.value().unit().equals(ONE) ? "pH" : cause.value().unit().toString();
     }
 
     private Formula worst() {

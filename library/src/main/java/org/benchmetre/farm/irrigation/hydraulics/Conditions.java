@@ -43,7 +43,7 @@ final class Conditions {
     final Line flowVariation;
     /** Velocity limit, m/s. */
     final Line velocityLimit;
-    /** Water for a plant in one pulse, mL/plant. */
+    /** Water for a plant in one pulse while the lines run full, mL/plant. */
     final Line pulse;
 
     Conditions(BudgetBuilder b, FarmEntries entries) {
@@ -67,8 +67,9 @@ final class Conditions {
                 .from(0, 99));
         velocityLimit = entries.add(s.entry("velocity_limit", "Usual limit of velocity in pipe", Unit.parse("m/s"))
                 .above(0, 10));
-        pulse = entries.add(s.entry("pulse_per_plant", "Water for a plant in one pulse", Unit.parse("mL/plant"))
-                .above(0, 10_000));
+        pulse = entries.add(
+                s.entry("pulse_per_plant", "Water for a plant in one pulse, lines full", Unit.parse("mL/plant"))
+                        .above(0, 10_000));
         rise = s.line("bench_rise", "Rise of a bench for each metre of it", ONE, slope.in(ONE));
         steepness = s.line(
                 "bench_steepness",

@@ -45,12 +45,16 @@ public final class Hydraulics {
     public final Line velocityLimit;
     /** Emission uniformity asked for, %. */
     public final Line targetUniformity;
-    /** Water for a plant in one pulse, mL/plant. */
+    /** Water for a plant in one pulse while the lines run full, mL/plant. */
     public final Line pulse;
     /** Kinematic viscosity of the water, m2/s. */
     public final Line viscosity;
-    /** What drains from the lines between pulses, share of a pulse, %. */
+    /** What drains from the lines for a plant after a pulse, mL/plant. */
+    public final Line drained;
+    /** What drains from the lines after shut-off, share of all water of a pulse, %. */
     public final Line drainedShare;
+    /** Emission uniformity over whole pulses, at most, %: what water given follows. */
+    public final Line pulsedUniformity;
     /** Longest line that meets the uniformity asked for, m; none where no length does. */
     public final Line longestRun;
 
@@ -93,7 +97,9 @@ public final class Hydraulics {
         lateralOutlets = bench.lateral.outlets;
         velocityLimit = water.velocityLimit;
         targetUniformity = water.target;
+        drained = stored.drained;
         drainedShare = stored.drainedShare;
+        pulsedUniformity = new PulsedEvenness(b, even, stored).uniformity;
         pulse = water.pulse;
         viscosity = water.viscosity;
     }

@@ -17,19 +17,22 @@ import org.benchmetre.farm.layout.Planting;
  * Water stored in the lines against the pulse.
  *
  * <pre>
- * V = (pi d²/4) L             t = V / Q             tp = p / qp             D = V / (plants p)
+ * V = (pi d²/4) L             t = V / Q             tp = p / qp             e = V / plants      D = e / (p + e)
  * V  water in the lines of a bench, L      d  inner diameter, mm     L  metres of line on a bench
  * t  time to fill them, min                Q  flow of a bench, L/h
- * tp length of a pulse, min                p  water for a plant in a pulse, mL    qp flow for a plant, L/h
- * D  drained between pulses, share of a pulse; 0 with check valves
+ * tp length of a pulse, min                p  water for a plant in a pulse while the lines run full, mL    qp flow for a plant, L/h
+ * e  emptied from the lines for a plant after a pulse, mL; 0 with check valves
+ * D  drained after shut-off, share of all water of a pulse
  * </pre>
  *
  * Without check valves a line runs out of the outlets, most of it at the low end, whenever the pump stops, and has to be filled
- * again before the pulse is even. Plain geometry.
+ * again before the next pulse is even. What fills it is what drains, so that a pulse takes p + e. Plain geometry and counting.
  */
 final class StoredWater {
 
-    /** What drains from the lines between pulses, share of a pulse, %. */
+    /** What drains from the lines for a plant after a pulse, mL/plant; 0 with check valves. */
+    final Line drained;
+    /** What drains from the lines after shut-off, share of all water of a pulse, %. */
     final Line drainedShare;
 
     StoredWater(BudgetBuilder b, Ways ways, Outlets outlets, Conditions water, BenchLines bench) {
@@ -40,7 +43,7 @@ final class StoredWater {
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water stored in the lines, and the pulse");
         s.note(
                 "Without check valves the lines drain when the pump stops, most of it through the outlets at the low end, and the next "
-                        + "pulse first fills them again.");
+                        + "pulse first fills them again: it takes what plants get while the lines run full, and what drains.");
         Line perMetre = s.line(
                 "way_line_volume",
                 "Water in a metre of line",
@@ -52,7 +55,7 @@ final class StoredWater {
                 "Water in the lines of a bench",
                 LITRE,
                 perMetre.times(ways.lines).times(ways.house.benchLength.plus(ways.tail)));
-        s.line(
+        Line perPlant = s.line(
                 "way_stored_per_plant",
                 "Water in the lines for each plant",
                 perPlantUnit,
@@ -71,24 +74,22 @@ final class StoredWater {
                         bench.flowPerPlant.isPositive(),
                         water.pulse.over(bench.flowPerPlant).in(minute),
                         none(minute)));
-        Line drained = s.line(
-                "way_drained_per_bench",
-                "Drains to the low end of a bench after each pulse",
-                LITRE,
-                when(outlets.valves.is(Outlets.YES), none(LITRE), onBench));
+        drained = s.line(
+                "way_drained_per_plant",
+                "Drains from the lines for each plant after a pulse",
+                perPlantUnit,
+                when(outlets.valves.is(Outlets.YES), none(perPlantUnit), perPlant));
         drainedShare = s.line(
                 "way_drained_share",
-                "Drained between pulses, share of a pulse",
+                "Drains after shut-off, share of all water of a pulse",
                 Evenness.PERCENT,
-                planting.eachOnABench(drained)
-                        .in(perPlantUnit)
-                        .over(water.pulse)
-                        .in(Evenness.PERCENT));
+                drained.over(water.pulse.plus(drained)).in(Evenness.PERCENT),
+                "emptied over what runs while the lines are full and what is emptied: plain counting");
         s.warning(
                 "way_pulse_warning",
                 "Pulse against the time to fill",
                 and(flows, drained.isPositive(), fillTime.exceeds(pulseLength)),
-                "A pulse ends before the lines are full, so that plants at the low end get most of it. Give longer pulses less "
-                        + "often (pulse_per_plant), fit outlets with check valves, or choose a narrower pipe.");
+                "The lines take longer to fill than they then run full, so that plants at the low end get most of a pulse. Give longer "
+                        + "pulses less often (pulse_per_plant), fit outlets with check valves, or choose a narrower pipe.");
     }
 }

@@ -1,10 +1,8 @@
 package org.benchmetre.farm.irrigation.water;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
@@ -27,7 +25,8 @@ import org.benchmetre.farm.irrigation.hydraulics.Ways;
  *
  * <pre>
  * G = K a / c,  a = the larger of 1/(1 - D) and 1/EU, or both multiplied
- * G  water given    K  water kept    D  drain fraction    EU  emission uniformity, a share    c  share caught by the substrate
+ * G  water given    K  water kept    D  drain fraction    c  share caught by the substrate
+ * EU  emission uniformity over whole pulses, a share
  * </pre>
  *
  * For the drain: University of Florida, IFAS Extension, ENH1268; for uneven outlets: Keller and Karmeli, Transactions of the ASAE
@@ -35,9 +34,6 @@ import org.benchmetre.farm.irrigation.hydraulics.Ways;
  * larger of the two is enough; the user may ask for both multiplied.
  */
 public final class GrossWater {
-
-    /** Uniformity below which the allowance grows no more; a warning says so. */
-    private static final double LEAST_UNIFORMITY = 20;
 
     /** Water given over water kept, 1 or more, by way; 0 in empty rows. */
     public final Line factor;
@@ -49,6 +45,8 @@ public final class GrossWater {
     public final Line drain;
     /** Water kept. */
     final WaterNeed need;
+    /** What is given on top of it, for drain and uneven outlets. */
+    final Allowance allowance;
 
     /**
      * Declares the lines.
@@ -62,10 +60,9 @@ public final class GrossWater {
      */
     public GrossWater(BudgetBuilder b, Ways ways, Hydraulics h, DrainShare share, WaterNeed need, Months months) {
         this.need = need;
-        Line uniformity = h.emissionUniformity;
+        Line uniformity = h.pulsedUniformity;
         Unit perMonth = Unit.parse("m3/mo");
         Unit perYear = Unit.parse("m3/a");
-        Unit percent = uniformity.unit();
         Line forDrain = b.schedule(Sheets.IRRIGATION, "Allowance for drain")
                 .line(
                         "drain_allowance",
@@ -74,20 +71,15 @@ public final class GrossWater {
                         one().over(one().minus(share.planned)),
                         "1/(1 - drain fraction): University of Florida, IFAS Extension, ENH1268");
         ScheduleBuilder s = b.schedule(Sheets.IRRIGATION, "Water given, by irrigation system");
-        s.note("Water given so that the driest plant has what it needs; what plants do not keep drains.");
+        s.note(
+                "Water given so that the driest plant has what it needs over whole pulses; what plants do not keep drains. Uniformity "
+                        + "over whole pulses is a mass-balance bound derived here, not published.");
         Line even = s.line(
                 "way_uniformity_counted",
                 "Uniformity counted",
                 ONE,
-                ways.whereFilled(
-                        greater(uniformity, number(LEAST_UNIFORMITY, percent)).in(ONE)),
-                "at least 20 %: " + COMMON);
-        Line forUneven = s.line(
-                "way_uneven_allowance",
-                "Water given over water kept, for uneven outlets",
-                ONE,
-                when(even.isPositive(), one().over(even), one()),
-                "1/uniformity: Keller and Karmeli 1974, from memory");
+                ways.whereFilled(Allowance.counted(uniformity)),
+                "that over whole pulses, at least 20 %: " + COMMON);
         Line caught = ways.columns
                 .in(s)
                 .numbers(
@@ -97,15 +89,13 @@ public final class GrossWater {
                         ONE,
                         new Bounds(0, false, 1, false),
                         1);
-        Formula missed = when(caught.isPositive(), one().over(caught), one());
+        allowance = new Allowance(ways, forDrain, share.rule, caught);
         factor = s.line(
                 "way_gross_factor",
                 "Water given over water kept",
                 ONE,
-                ways.whereFilled(
-                        when(share.rule.is(DrainShare.BOTH), forDrain.times(forUneven), greater(forDrain, forUneven))
-                                .times(missed)),
-                "the larger of both allowances, or both multiplied; over the share caught");
+                allowance.factor(even),
+                "the larger of both allowances, or both multiplied; for uneven outlets 1/uniformity: Keller and Karmeli 1974, from memory");
         byMonth = b.schedule(Sheets.IRRIGATION, "Water given by month and irrigation system")
                 .line("way_month_gross_water", "Water given", perMonth, factor.times(need.byMonth));
         year = s.line("way_gross_water", "Water given, a year", perYear, yearOf(byMonth, months.axis));
@@ -122,7 +112,7 @@ public final class GrossWater {
                 "Uniformity",
                 and(ways.key.isFilled(), known, even.exceeds(uniformity.in(ONE))),
                 "Outlets are so uneven that water is counted as if their uniformity were 20 %: shorten the run, widen the "
-                        + "line, or take compensating outlets.");
+                        + "line, take compensating outlets; where lines drain, longer pulses or check valves.");
         s.warning(
                 "way_uniformity_unknown_warning",
                 "Uniformity that is not known",

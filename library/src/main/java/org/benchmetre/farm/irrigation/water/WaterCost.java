@@ -1,11 +1,13 @@
 package org.benchmetre.farm.irrigation.water;
 
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -36,6 +38,8 @@ public final class WaterCost {
     public final Line solution;
     /** Water, nutrient solution, drain and pumping together, money/a, by way. */
     public final Line running;
+    /** What a cubic metre more costs to give, money/m3, by way. */
+    public final Line ofMore;
 
     /**
      * Declares entries and lines.
@@ -63,11 +67,9 @@ public final class WaterCost {
                 b.schedule(Sheets.IRRIGATION, "Water, nutrient solution, drain and pumping, by irrigation system");
         list.note(
                 "Drain that is reused saves as much fresh water and the nutrient solution in it; all drain pays for its handling.");
-        Line reused = list.line(
-                "way_reused_water",
-                "Drain reused",
-                volume,
-                gross.drain.times(when(handling.is(REUSE), share, none(ONE))));
+        Line again =
+                s.line("drain_reused_share", "Share of drain reused", ONE, when(handling.is(REUSE), share, none(ONE)));
+        Line reused = list.line("way_reused_water", "Drain reused", volume, gross.drain.times(again));
         fresh = list.line("way_fresh_water", "Fresh water", volume, gross.year.minus(reused));
         water = list.line("way_water_cost", "Fresh water, a year", money, fresh.times(price));
         feed = list.line("way_feed_cost", "Nutrient solution, a year", money, fresh.times(feedPerVolume));
@@ -82,5 +84,15 @@ public final class WaterCost {
                 "Water, nutrient solution, drain and pumping, a year",
                 money,
                 solution.plus(pumping));
+        Formula pumped = when(gross.year.isPositive(), pumping.over(gross.year), none(perVolume));
+        ofMore = list.line(
+                "way_cost_of_more_water",
+                "A cubic metre more given: water, nutrient solution, drain and pumping",
+                perVolume,
+                price.plus(feedPerVolume)
+                        .times(one().minus(again))
+                        .plus(handlingCost)
+                        .plus(pumped),
+                "all of it drains, and the share reused takes the place of fresh water");
     }
 }

@@ -13,6 +13,8 @@ public final class Watering {
 
     /** What water, feed, drain and pumping cost. */
     public final WaterCost cost;
+    /** What check valves would save. */
+    public final CheckValves valves;
     /** Water given by way and month, m3/mo. */
     public final Line givenByMonth;
     /** Water given a year, m3/a, by way. */
@@ -25,6 +27,8 @@ public final class Watering {
     public final Line pumping;
     /** Pipe from the pump to the far bench, m. */
     public final Line headerLength;
+    /** Flow of the largest zone, L/h, by way. */
+    public final Line zoneFlow;
     /** Price of electricity, money/kWh. */
     public final Line electricityPrice;
 
@@ -59,6 +63,7 @@ public final class Watering {
         Pumping pump = new Pumping(b, entries, h, supply, header, gross.year);
         new WateringHours(b, entries, months, h, gross, supply.zonesRun);
         cost = new WaterCost(b, entries, gross, feedPerVolume, pump.cost);
+        valves = new CheckValves(b, h, gross, cost.ofMore);
         pumping = pump.cost;
         pumpEnergy = pump.energy;
         drained = gross.drain;
@@ -66,5 +71,6 @@ public final class Watering {
         given = gross.year;
         electricityPrice = pump.electricityPrice;
         headerLength = header.length;
+        zoneFlow = supply.zoneFlow;
     }
 }

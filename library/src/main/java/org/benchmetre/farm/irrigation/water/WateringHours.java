@@ -19,8 +19,8 @@ import org.benchmetre.farm.irrigation.hydraulics.Hydraulics;
 import org.benchmetre.farm.irrigation.hydraulics.Ways;
 
 /**
- * How long and how often: run time of one watering = water of it / flow a plant; waterings a day = water given a plant and day /
- * water of one; hours a day = waterings x run time x zones, zones running one after the other. Waterings are an average over the
+ * How long and how often: water of one watering = the pulse and what drains from the lines after it, which fills them first; run time =
+ * water of it / flow a plant; waterings a day = water given a plant and day / water of one; hours a day = waterings x run time x zones, zones running one after the other. Waterings are an average over the
  * month and need not be whole. Plain counting.
  */
 public final class WateringHours {
@@ -46,7 +46,7 @@ public final class WateringHours {
             BudgetBuilder b, FarmEntries entries, Months months, Hydraulics h, GrossWater gross, Line zonesRun) {
         Ways ways = h.ways;
         Line perPlant = h.flowPerPlant;
-        Line pulse = h.pulse;
+        Formula each = h.pulse.plus(h.drained);
         WaterNeed need = gross.need;
         Unit minute = Unit.parse("min");
         Unit perDayUnit = Unit.parse("1/d");
@@ -58,19 +58,16 @@ public final class WateringHours {
         ScheduleBuilder list = b.shared(Sheets.IRRIGATION, Tables.ZONES_AND_PUMP);
         runTime = list.line(
                 "way_run_time",
-                "Run time of one watering",
+                "Run time of one watering, filling the lines counted",
                 minute,
-                when(perPlant.isPositive(), pulse.over(perPlant).in(minute), none(minute)));
-        Formula given = gross.factor.times(need.perPlant).over(pulse).in(perDayUnit);
+                when(perPlant.isPositive(), each.over(perPlant).in(minute), none(minute)));
+        Formula given = gross.factor.times(need.perPlant).over(each).in(perDayUnit);
         perDay = b.schedule(Sheets.IRRIGATION, "Waterings a day, by month and irrigation system")
                 .line(
                         "way_month_events",
                         "Waterings a day",
                         perDayUnit,
-                        when(
-                                and(ways.key.isFilled(), pulse.isPositive(), need.cropShare.isPositive()),
-                                given,
-                                none(perDayUnit)));
+                        when(and(ways.key.isFilled(), need.cropShare.isPositive()), given, none(perDayUnit)));
         hours = b.schedule(Sheets.IRRIGATION, "Hours of watering a day, by month and irrigation system")
                 .line(
                         "way_month_hours",

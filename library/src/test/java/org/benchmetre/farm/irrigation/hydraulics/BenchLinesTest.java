@@ -125,7 +125,7 @@ class BenchLinesTest {
                 "tape|way_outlet_pressure[tape]=50 kPa|way_low_pressure_warning|below its least working pressure",
                 "tape|way_outlet_spacing[tape]=9 m;bench_length=8 m|way_spacing_warning|further apart than the bench is long",
                 "emitter|way_inner_diameter[emitter]=7 mm|way_velocity_warning|faster than the usual limit",
-                "tape|pulse_per_plant=50 mL/plant|way_pulse_warning|before the lines are full",
+                "tape|pulse_per_plant=50 mL/plant|way_pulse_warning|longer to fill than they then run full",
                 "emitter|way_outlet_flow[emitter]=0 L/h|way_hydraulics_warning|fill in outlet_flow"
             })
     void what_is_wrong_is_said_with_what_to_change(String way, String settings, String warning, String words) {
@@ -139,7 +139,7 @@ class BenchLinesTest {
     void check_valves_keep_the_water_where_it_is() {
         Figures f = with("pulse_per_plant=50 mL/plant", "way_check_valves[tape]=yes");
 
-        assertThat(f.number("way_drained_per_bench", "tape")).isEqualTo(0);
+        assertThat(f.number("way_drained_per_plant", "tape")).isEqualTo(0);
         assertThat(text(f, "way_pulse_warning", "tape")).isEmpty();
     }
 
