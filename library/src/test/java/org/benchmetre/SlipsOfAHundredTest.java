@@ -76,6 +76,12 @@ class SlipsOfAHundredTest {
     }
 
     @Test
+    void a_usual_range_is_told_in_the_unit_that_was_typed() throws ScenarioException {
+        assertThat(told(Sample.TROUGH_HOUSE, "plant_spacing=30 inches"))
+                .anySatisfy(each -> assertThat(each).contains("is 30 in, usually from 3.937 to 13.78 in ("));
+    }
+
+    @Test
     void the_range_of_the_row_goes_before_the_documented_one() throws ScenarioException {
         assertThat(told(
                         Sample.TROUGH_HOUSE,

@@ -14,6 +14,7 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Refusal;
 import org.benchmetre.budget.entry.Subject;
 import org.benchmetre.budget.entry.Typed;
+import org.benchmetre.budget.entry.UnitWord;
 
 /**
  * The only way of values into the cells of a budget, whoever comes with them: each value is held against its entry, and all together
@@ -61,7 +62,7 @@ public final class Gate {
      * @throws FormulaException when the line is no entry
      */
     public Accepted accept(Line line, String address, Typed typed) {
-        Subject subject = new Subject(line.label(), address, line.unit(), budget.currency());
+        Subject subject = new Subject(line.label(), () -> address, line.unit(), budget.currency(), units(line));
         return entry(line).accept(subject, line.kind(), typed, Given.blank(line.unit()));
     }
 
@@ -75,10 +76,64 @@ public final class Gate {
      * @throws FormulaException when a line is not an entry of the budget, or has no such cell
      */
     public Optional<Budget> lay(Layer layer, Predicate<Line> unsure, Consumer<Refused> told) {
-        Budget laid = budget.laid(layer);
-        List<Refused> refused = laid.gate().refused(layer, unsure, budget.isAsDocumented());
+        Layer apart = apart(layer, new Layer());
+        Budget laid = budget.laid(apart);
+        List<Refused> refused = laid.gate().refused(apart, unsure, budget.isAsDocumented());
         refused.forEach(told);
         return refused.isEmpty() ? Optional.of(laid) : Optional.empty();
+    }
+
+    /**
+     * Takes units that were typed behind numbers to the columns that hold them. Where a column says another unit already, the number
+     * converts to that; where it does not convert, the unit stays behind it, and {@link #lay} refuses it.
+     *
+     * @param layer values by cell
+     * @param below what lies over the budget already
+     * @return the same with numbers and units apart
+     */
+    public Layer apart(Layer layer, Layer below) {
+        Layer apart = new Layer().under(layer);
+        layer.forEach((line, cells) -> unitOf(entry(line))
+                .ifPresent(column -> cells.forEach((cell, given) -> {
+                    if (given.isBeside(line.unit())) {
+                        Given said = new Layer().under(below).under(layer).over(budget, column, cell);
+                        takeApart(apart, new CellRef(line, cell), column, given, said);
+                    }
+                })));
+        return apart;
+    }
+
+    private void takeApart(Layer apart, CellRef number, Line column, Given given, Given said) {
+        String typed = given.typedIn().toString();
+        boolean open = !said.filled()
+                || said.text().equals(budget.usual(column, number.cell()).text());
+        if (open && entry(column).allowed().contains(typed)) {
+            apart.put(
+                    column,
+                    number.cell(),
+                    Given.text(typed).from(given.source()).at(given.origin()));
+            apart.put(
+                    number.line(),
+                    number.cell(),
+                    given.bare(given.typed(), number.line().unit()));
+        } else if (!open) {
+            UnitWord.converted(given.typed(), given.typedIn(), said.text())
+                    .ifPresent(value -> apart.put(
+                            number.line(),
+                            number.cell(),
+                            given.bare(value, number.line().unit())));
+        }
+    }
+
+    /** The entry that holds the unit of a number, where it has a column of its own. */
+    private Optional<Line> unitOf(Entry entry) {
+        return entry.meaning().unit().isEmpty()
+                ? Optional.empty()
+                : budget.find(entry.meaning().unit());
+    }
+
+    private List<String> units(Line line) {
+        return unitOf(entry(line)).map(unit -> entry(unit).allowed()).orElse(List.of());
     }
 
     /** Over documented defaults all rules are looked at, since nobody has looked at them yet. */
@@ -134,6 +189,6 @@ public final class Gate {
     }
 
     private Subject subject(Line line, int cell) {
-        return new Subject(line.label(), () -> line.address(cell), line.unit(), budget.currency());
+        return new Subject(line.label(), () -> line.address(cell), line.unit(), budget.currency(), units(line));
     }
 }

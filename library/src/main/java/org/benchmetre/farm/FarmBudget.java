@@ -164,11 +164,12 @@ public final class FarmBudget {
         Feed feed = new Feed(b, entries);
         Watering watering = new Watering(
                 b, entries, new Watering.Season(months, stands.inCrop), hydraulics, wayChoice, feed.costPerVolume);
-        Drivers drivers = new Drivers(
-                b,
-                new Drivers.Sections(house, containers, planting, trough, substrate, ways),
-                watering.headerLength,
-                wayChoice);
+        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
+        InsideTemperature inside = energy.inside();
+        Drivers.Plant plant =
+                new Drivers.Plant(ways, watering.headerLength, watering.zoneFlow, energy.heaterPower(), stands.inCrop);
+        Drivers drivers =
+                new Drivers(b, new Drivers.Sections(house, containers, planting, trough, substrate, plant), wayChoice);
         Materials materials = new Materials(b, drivers, ways);
         TakeOff takeOff = new TakeOff(b, materials, drivers, ways, new TakeOff.Settings(wayChoice, levels.parts));
         PartBlocks blocks = new PartBlocks(b, materials, takeOff.exact);
@@ -188,8 +189,6 @@ public final class FarmBudget {
         FirstCost first = new FirstCost(b, summary, parts, chosen, groups, lumps);
         Clogging clogging = new Clogging(
                 b, entries, hydraulics, wage, Map.of("hardness", feed.hardness, "dissolved", feed.dissolved));
-        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
-        InsideTemperature inside = energy.inside();
         Crop crop = new Crop(
                 b,
                 entries,
@@ -367,13 +366,13 @@ public final class FarmBudget {
         Climate climate = new Climate(b, entries, months);
         SetPoints set = new SetPoints(b, entries, climate);
         Fuel fuel = new Fuel(b, entries);
-        new DesignNight(b, entries, loss, climate, fuel);
+        DesignNight night = new DesignNight(b, entries, loss, climate, fuel);
         MadeUpByHeat made = new MadeUpByHeat(b, entries, loss, climate, set, house.houseArea);
         InsideTemperature inside = new InsideTemperature(b, entries, made);
         Heating heating = new Heating(b, entries.profile(), loss, made, fuel, house.houseArea);
         Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
         EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
-        return new HouseEnergy(cost, heating, electricity, inside);
+        return new HouseEnergy(cost, heating, electricity, inside, night.heaterPower);
     }
 
     private static Map<String, Formula> asPublished(

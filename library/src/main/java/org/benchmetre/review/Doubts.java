@@ -1,5 +1,6 @@
 package org.benchmetre.review;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.entry.Usual;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.Place;
 import org.benchmetre.scenario.Remark;
 
@@ -58,13 +60,19 @@ public record Doubts(Budget budget) {
         }
     }
 
+    /** Value and range in the unit that was typed. */
     private String unusual(Line line, Given given, Plausible usual, String source) {
-        String unit = line.unit().display(budget.currency());
+        String unit = given.typedIn().display(budget.currency());
         String behind = unit.equals("1") ? "" : " " + unit;
-        String low = Double.isNaN(usual.low()) ? "" : " from " + Numbers.shown(usual.low());
-        String high = Double.isNaN(usual.high()) ? "" : " to " + Numbers.shown(usual.high());
-        return line.label() + " is " + Numbers.shown(given.number()) + behind + ", usually" + low + high + behind + " ("
+        String low = Double.isNaN(usual.low()) ? "" : " from " + end(usual.low(), line.unit(), given.typedIn());
+        String high = Double.isNaN(usual.high()) ? "" : " to " + end(usual.high(), line.unit(), given.typedIn());
+        return line.label() + " is " + Numbers.shown(given.typed()) + behind + ", usually" + low + high + behind + " ("
                 + source + ")";
+    }
+
+    private static String end(double end, Unit from, Unit to) {
+        boolean same = from.equals(to) && from.zero() == to.zero();
+        return Numbers.shown(same ? end : Numbers.brief(from.convertLevel(end, to), RoundingMode.HALF_EVEN));
     }
 
     private void addOtherYears(List<Remark> found, Optional<Line> years) {

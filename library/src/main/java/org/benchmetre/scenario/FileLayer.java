@@ -68,8 +68,9 @@ final class FileLayer {
                     .ifPresent(entry -> reader.read(line, entry));
         }
         reader.forms.keySet().forEach(reader::warnOfColumns);
-        reader.layer.under(new SingleRows(budget, tables.table(Home.SINGLE), faults).read());
-        return new Result(reader.layer, reader.refused);
+        Layer read = budget.gate().apart(reader.layer, new Layer());
+        Layer singles = new SingleRows(budget, tables.table(Home.SINGLE), faults).read();
+        return new Result(read.under(budget.gate().apart(singles, read)), reader.refused);
     }
 
     private void read(Line line, Entry entry) {

@@ -85,7 +85,7 @@ public final class PriceLayer {
         checkCurrency(row);
         Optional<Line> single = used ? Optional.empty() : singles.of(item);
         if (used) {
-            checkUnit(row, index);
+            checkUnit(row, item, index);
         }
         single.ifPresent(price -> checkUnit(row, price));
         for (String column : NEEDED) {
@@ -165,9 +165,14 @@ public final class PriceLayer {
         }
     }
 
-    private void checkUnit(Row row, int index) {
+    /** A part without a unit of its own takes that of the list. */
+    private void checkUnit(Row row, String item, int index) {
         String unit = below.over(budget, entry(UNIT), index).text();
-        if (!UnitWord.isSame(unit, row.text(UNIT))) {
+        if (unit.isEmpty()) {
+            if (!row.isBlank(UNIT)) {
+                value(row, UNIT, item, index);
+            }
+        } else if (!UnitWord.isSame(unit, row.text(UNIT))) {
             String expected = "the unit of this part in the scenario, " + Quoted.text(unit);
             faults.add(row.place(UNIT), Quoted.text(row.text(UNIT)), expected);
         }

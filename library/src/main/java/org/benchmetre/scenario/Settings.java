@@ -56,6 +56,6 @@ public record Settings(List<Setting> settings) {
             setting.given(budget, below, cell.get(), faults)
                     .ifPresent(given -> layer.put(cell.get().line(), cell.get().cell(), given));
         }
-        return layer;
+        return budget.gate().apart(layer, below);
     }
 }

@@ -48,7 +48,7 @@ final class Validations {
         rule.setEmptyCellAllowed(!line.axes().isEmpty());
         rule.setSuppressDropDownArrow(true);
         rule.setErrorStyle(DataValidation.ErrorStyle.STOP);
-        rule.setShowErrorBox(true);
+        rule.setShowErrorBox(entry.form().kind() != TextForm.Kind.UNIT_OR_COUNT);
         rule.createErrorBox(shortened(line.label(), 31), shortened(expected(line, entry), LONGEST_TEXT));
         sheet.addValidationData(rule);
     }
@@ -69,7 +69,7 @@ final class Validations {
     }
 
     private static boolean isListed(TextForm form) {
-        return form.kind() == TextForm.Kind.WORD;
+        return form.kind() == TextForm.Kind.WORD || form.isUnit();
     }
 
     private DataValidationConstraint constraint(DataValidationHelper helper, Line line, Entry entry, Spot first) {
@@ -139,7 +139,9 @@ final class Validations {
 
     private String expected(Line line, Entry entry) {
         if (line.kind() != Kind.TEXT) {
-            return "Expected " + entry.bounds().words(line.unit().display(budget.currency())) + ".";
+            Unit typedIn = plan.isConverted(line) ? budget.given(line).get(0).typedIn() : line.unit();
+            Bounds bounds = entry.bounds().in(line.unit(), typedIn);
+            return "Expected " + bounds.words(typedIn.display(budget.currency())) + ".";
         }
         boolean worded = plan.homes().isWorded(line);
         return !entry.form().keysOf().isEmpty()

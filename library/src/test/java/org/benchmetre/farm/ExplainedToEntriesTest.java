@@ -36,6 +36,7 @@ class ExplainedToEntriesTest {
             "plant_type_share",
             "regime_day_set",
             "regime_night_set",
+            "unit_per_driver",
             "driver_amount[one]",
             "task_driver_amount[one]");
 
@@ -99,7 +100,10 @@ class ExplainedToEntriesTest {
         }
     }
 
-    /** A number that reads no figure is the calendar, chemistry, the heat of a fuel, a regime, or the one thing that is counted once. */
+    /**
+     * A number that reads no figure is the calendar, chemistry, the heat of a fuel, a regime, the size of a unit, or the one thing that
+     * is counted once.
+     */
     private static void onlyFixedFiguresReadNothing(Budget sample, Line line) {
         Deque<CellRef> open = new ArrayDeque<>(List.of(new CellRef(line, 0)));
         Set<CellRef> seen = new HashSet<>(open);
@@ -111,7 +115,7 @@ class ExplainedToEntriesTest {
                 if (reads.isEmpty() && ref.line().kind() != Kind.TEXT) {
                     bare.add(ref.toString()
                             .replaceAll(
-                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat|plant_type_share|regime_(day|night)_set)\\[.*",
+                                    "^(days_in_month|(salt|acid)_molar_mass|acid_protons|fuel_table_heat|unit_per_driver|plant_type_share|regime_(day|night)_set)\\[.*",
                                     "$1"));
                 }
                 reads.stream().filter(seen::add).forEach(open::push);

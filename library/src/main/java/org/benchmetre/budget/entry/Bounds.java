@@ -1,6 +1,8 @@
 package org.benchmetre.budget.entry;
 
 import java.io.Serializable;
+import java.math.RoundingMode;
+import org.benchmetre.budget.unit.Unit;
 
 /**
  * The hard bounds of an entry, in the line's unit. What lies outside is refused; NaN always lies outside.
@@ -25,6 +27,27 @@ public record Bounds(double least, boolean leastIncluded, double most, boolean w
         boolean high = leastIncluded ? number >= least : number > least;
         boolean form = Double.isFinite(number) && (!whole || number == Math.rint(number));
         return high && number <= most && form;
+    }
+
+    /**
+     * The bounds for a reader who types in another unit: at most four digits, rounded to the inside, so that what is named is allowed.
+     *
+     * @param from the unit of these bounds
+     * @param to a unit of its dimension
+     * @return these where it is the same unit
+     */
+    public Bounds in(Unit from, Unit to) {
+        return from.equals(to) && from.zero() == to.zero()
+                ? this
+                : new Bounds(
+                        converted(least, from, to, RoundingMode.CEILING),
+                        leastIncluded,
+                        converted(most, from, to, RoundingMode.FLOOR),
+                        whole);
+    }
+
+    private static double converted(double bound, Unit from, Unit to, RoundingMode inwards) {
+        return Double.isInfinite(bound) ? bound : Numbers.brief(from.convertLevel(bound, to), inwards);
     }
 
     /**

@@ -71,6 +71,37 @@ public record Given(boolean filled, double number, String text, AsTyped as, Cred
     }
 
     /**
+     * The same number with the unit that was typed behind it, where a column of its own holds that.
+     *
+     * @param unit what the column may hold
+     * @return the value, which a gate still has to take apart
+     */
+    Given beside(Unit unit) {
+        return new Given(filled, number, text, new AsTyped(as.number(), unit), credit, range);
+    }
+
+    /**
+     * Whether the unit behind the number belongs into a column of its own.
+     *
+     * @param lineUnit the unit of the line
+     * @return true for what {@link #beside} made
+     */
+    public boolean isBeside(Unit lineUnit) {
+        return filled && text.isEmpty() && !typedIn().sameDimension(lineUnit);
+    }
+
+    /**
+     * A number in the line's own unit, of the same source.
+     *
+     * @param value any number
+     * @param lineUnit the unit of the line
+     * @return the value
+     */
+    public Given bare(double value, Unit lineUnit) {
+        return new Given(filled, value, text, new AsTyped(value, lineUnit), credit, range);
+    }
+
+    /**
      * A text.
      *
      * @param text any text; an empty one is a blank cell

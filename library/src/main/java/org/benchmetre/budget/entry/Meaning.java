@@ -9,8 +9,9 @@ import java.io.Serializable;
  * @param year for a price, the entry along the same rows that holds the year it was asked; empty when there is none
  * @param source for a price, the entry along the same rows that holds where it comes from; empty when there is none
  * @param item for the price of an item that is no row of a table, the item as price lists call it; else empty
+ * @param unit for a number whose unit is a column of its own, the entry along the same rows that holds it; empty when there is none
  */
-public record Meaning(Kind kind, String year, String source, String item) implements Serializable {
+public record Meaning(Kind kind, String year, String source, String item, String unit) implements Serializable {
 
     /** What entries are. */
     public enum Kind {
@@ -25,13 +26,13 @@ public record Meaning(Kind kind, String year, String source, String item) implem
     }
 
     /** An entry of no kind that matters. */
-    public static final Meaning PLAIN = new Meaning(Kind.PLAIN, "", "", "");
+    public static final Meaning PLAIN = new Meaning(Kind.PLAIN, "", "", "", "");
 
     /** The key of a row. */
-    public static final Meaning KEY = new Meaning(Kind.KEY, "", "", "");
+    public static final Meaning KEY = new Meaning(Kind.KEY, "", "", "", "");
 
     /** The label of a row. */
-    public static final Meaning LABEL = new Meaning(Kind.LABEL, "", "", "");
+    public static final Meaning LABEL = new Meaning(Kind.LABEL, "", "", "", "");
 
     /**
      * A price.
@@ -41,7 +42,7 @@ public record Meaning(Kind kind, String year, String source, String item) implem
      * @return the meaning
      */
     public static Meaning price(String year, String source) {
-        return new Meaning(Kind.PRICE, year, source, "");
+        return new Meaning(Kind.PRICE, year, source, "", "");
     }
 
     /**
@@ -53,7 +54,17 @@ public record Meaning(Kind kind, String year, String source, String item) implem
      * @return the meaning
      */
     public static Meaning priceOf(String item, String year) {
-        return new Meaning(Kind.PLAIN, year, "", item);
+        return new Meaning(Kind.PLAIN, year, "", item, "");
+    }
+
+    /**
+     * A number whose unit has a column of its own.
+     *
+     * @param unit the entry that holds its unit
+     * @return the meaning
+     */
+    public static Meaning measuredIn(String unit) {
+        return new Meaning(Kind.PLAIN, "", "", "", unit);
     }
 
     /**

@@ -20,7 +20,8 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern NUMBER =
             Pattern.compile("([+-]?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)", Pattern.DOTALL);
-    private static final Pattern SEPARATED = Pattern.compile("[+-]?[0-9][0-9.,'\u2019 \u00a0\u2009\u202f]*");
+    private static final Pattern SEPARATED =
+            Pattern.compile("[+-]?[0-9](?:[0-9.,'\u2019 \u00a0\u2009\u202f]*[0-9.,])?");
 
     /**
      * Takes a number as typed.
@@ -46,7 +47,29 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
             return Accepted.refused(Quoted.text(typed.text()), expected() + hint(typed));
         }
         double number = Double.parseDouble(form.group(1).replace(',', '.')) + 0.0;
-        return inUnit(number, apart ? typed.unit().strip() : behind, typed);
+        String unitText = apart ? typed.unit().strip() : behind;
+        return subject.units().isEmpty() ? inUnit(number, unitText, typed) : withUnit(number, unitText);
+    }
+
+    /** A number whose unit has a column of its own may have it behind it. */
+    private Accepted withUnit(double number, String unitText) {
+        if (unitText.isEmpty() || unitText.equals(subject.unit().toString())) {
+            return taken(Given.number(number, subject.unit()));
+        }
+        return new UnitColumn(subject.units())
+                .read(number, unitText)
+                .map(read -> taken(Given.number(read.number(), subject.unit()), read.unit()))
+                .orElseGet(() -> Accepted.refused(Quoted.text(unitText), aUnit()));
+    }
+
+    private Accepted taken(Given given, Unit beside) {
+        return refusal(given).isPresent() ? taken(given) : Accepted.value(given.beside(beside));
+    }
+
+    private Accepted taken(Given given) {
+        return refusal(given)
+                .map(no -> Accepted.refused(no.found(), no.expected()))
+                .orElseGet(() -> Accepted.value(given));
     }
 
     private Accepted inUnit(double number, String unitText, Typed typed) {
@@ -71,10 +94,7 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
         if (!Double.isFinite(inLine)) {
             return Accepted.refused(Quoted.text(typed.text()), expected() + ", no larger than 1.7E308 in size");
         }
-        Given given = Given.typed(number, unit, subject.unit());
-        return refusal(given)
-                .<Accepted>map(no -> Accepted.refused(no.found(), no.expected()))
-                .orElseGet(() -> Accepted.value(given));
+        return taken(Given.typed(number, unit, subject.unit()));
     }
 
     /**
@@ -101,14 +121,22 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
         }
         String unit = subject.shown(given.typedIn());
         String found = Numbers.plain(given.typed()) + (unit.isEmpty() ? "" : " " + unit);
-        return Optional.of(new Refusal(Quoted.text(found), expected()));
+        return Optional.of(new Refusal(Quoted.text(found), expected(given.typedIn())));
     }
 
     private String expected() {
-        return bounds.words(subject.shown(subject.unit())) + subject.name();
+        return expected(subject.unit());
+    }
+
+    /** The bounds in the unit that was typed, since nobody should have to convert them. */
+    private String expected(Unit typedIn) {
+        return bounds.in(subject.unit(), typedIn).words(subject.shown(typedIn)) + subject.name();
     }
 
     private String aUnit() {
+        if (!subject.units().isEmpty()) {
+            return new UnitColumn(subject.units()).expected() + subject.name();
+        }
         String shown = subject.shown(subject.unit());
         return (shown.isEmpty() ? "no unit" : "a unit that converts to " + shown) + subject.name();
     }

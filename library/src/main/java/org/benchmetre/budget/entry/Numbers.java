@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 public final class Numbers {
 
     private static final MathContext SHOWN = new MathContext(12, RoundingMode.HALF_EVEN);
+    private static final int BRIEF = 4;
 
     private Numbers() {}
 
@@ -32,5 +33,19 @@ public final class Numbers {
     public static String shown(double value) {
         BigDecimal exact = new BigDecimal(Double.toString(value + 0.0)).round(SHOWN);
         return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * A number of at most four digits, for a message that names a bound in another unit than it was set in.
+     *
+     * @param value a finite number
+     * @param rounding which way the fifth digit goes; what arithmetic leaves in the last digits of a double does not count
+     * @return the number nearest to it
+     */
+    public static double brief(double value, RoundingMode rounding) {
+        return new BigDecimal(Double.toString(value))
+                .round(SHOWN)
+                .round(new MathContext(BRIEF, rounding))
+                .doubleValue();
     }
 }

@@ -1,5 +1,8 @@
 package org.benchmetre.budget.entry;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.benchmetre.budget.unit.Unit;
@@ -11,11 +14,20 @@ import org.benchmetre.budget.unit.Unit;
  * @param address gives its address, such as {@code material_price[tape]}; asked for only where a value is refused
  * @param unit unit of its line
  * @param currency ISO 4217 code of all money
+ * @param units what the column may hold that tells its unit; empty where it has none
  */
-public record Subject(String label, Supplier<String> address, Unit unit, String currency) {
+public record Subject(String label, Supplier<String> address, Unit unit, String currency, List<String> units) {
+
+    /** Which money a rate is on. */
+    private static final List<Unit> KINDS = List.of(Unit.parse("real"), Unit.parse("nominal"));
+
+    /** Keeps its own copy. */
+    public Subject {
+        units = List.copyOf(units);
+    }
 
     /**
-     * A cell whose address is known.
+     * A cell whose address is known, without a column for its unit.
      *
      * @param label what a reader sees
      * @param address its address
@@ -23,16 +35,32 @@ public record Subject(String label, Supplier<String> address, Unit unit, String 
      * @param currency ISO 4217 code of all money
      */
     public Subject(String label, String address, Unit unit, String currency) {
-        this(label, () -> address, unit, currency);
+        this(label, () -> address, unit, currency, List.of());
     }
 
     String name() {
         return " for " + label + " (" + address.get() + ")";
     }
 
-    /** A unit as typed. Pieces are what the line counts. */
+    /** A unit as typed. Pieces are what the line counts; a rate that does not say which money it is on is of the line's kind. */
     Unit unit(String typed) {
-        return UnitWord.isPieces(typed) && unit.isCount() ? unit : Unit.parse(typed, Map.of(currency, Unit.MONEY));
+        Unit parsed = Unit.parse(typed, names());
+        for (Unit kind : KINDS) {
+            int wanted = unit.exponentOf(kind.toString());
+            boolean unsaid = wanted != 0 && KINDS.stream().allMatch(each -> parsed.exponentOf(each.toString()) == 0);
+            if (unsaid) {
+                return parsed.times(kind.power(wanted));
+            }
+        }
+        return parsed;
+    }
+
+    private Map<String, Unit> names() {
+        Map<String, Unit> names = new HashMap<>();
+        names.put(currency, Unit.MONEY);
+        names.put(currency.toLowerCase(Locale.ROOT), Unit.MONEY);
+        unit.counted().ifPresent(piece -> UnitWord.PIECES.forEach(word -> names.put(word, piece)));
+        return names;
     }
 
     String shown(Unit in) {

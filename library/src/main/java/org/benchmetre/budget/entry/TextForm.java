@@ -9,8 +9,8 @@ import java.util.Map;
 /**
  * Which texts an entry takes.
  *
- * @param kind free text, a word of a list, a key, or several keys
- * @param words the words or keys it takes; empty when only their form is known here
+ * @param kind free text, a word of a list, a unit, a key, or several keys
+ * @param words the words, units or keys it takes; empty when only their form is known here
  * @param names what files hold in place of each word, in the same order; empty when the words stand for themselves
  * @param labels what people read in place of each word, in the same order; empty for keys and free text
  * @param keysOf identifier of the line whose filled keys it takes; empty when there is none
@@ -31,7 +31,11 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
         /** One word of a list, or one key of a table. */
         WORD,
         /** Any number of keys of a table, apart by spaces. */
-        KEYS
+        KEYS,
+        /** A unit of a list, in any spelling. */
+        UNIT,
+        /** A unit of a list, in any spelling, or a word for what is counted. */
+        UNIT_OR_COUNT
     }
 
     private static final int LISTED = 20;
@@ -99,6 +103,26 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
     }
 
     /**
+     * A unit of a list, in any spelling. The list's own is kept.
+     *
+     * @param units as files keep them
+     * @return the form
+     */
+    public static TextForm unitOf(List<String> units) {
+        return new TextForm(Kind.UNIT, units, List.of(), List.of(), "");
+    }
+
+    /**
+     * A unit of a list, in any spelling, or a word for what is counted.
+     *
+     * @param units as files keep them
+     * @return the form
+     */
+    public static TextForm unitOrCount(List<String> units) {
+        return new TextForm(Kind.UNIT_OR_COUNT, units, List.of(), List.of(), "");
+    }
+
+    /**
      * A key of a table.
      *
      * @param keys identifier of the line of its keys
@@ -132,6 +156,8 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
             case OWN_KEY -> LabelText.isKey(text);
             case WORD -> words.isEmpty() ? LabelText.isKey(text) : words.contains(text);
             case KEYS -> Arrays.stream(text.split(" ")).allMatch(LabelText::isKey);
+            case UNIT -> words.contains(text);
+            case UNIT_OR_COUNT -> words.contains(text) || OwnCount.isFit(text, words);
         };
     }
 
@@ -148,6 +174,9 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
             case OWN_KEY -> "a key: " + LabelText.KEY_FORM;
             case WORD -> words.isEmpty() ? "a key: " + LabelText.KEY_FORM : listed();
             case KEYS -> "keys separated by spaces, each " + LabelText.KEY_FORM;
+            case UNIT -> "one of " + String.join(", ", words);
+            case UNIT_OR_COUNT ->
+                "a unit such as m, ft, m2, L, ft3 or kg, or a word for what is counted, such as each or roll,";
         };
     }
 
@@ -195,6 +224,15 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
      * @return true for words and keys
      */
     public boolean isFolded() {
-        return kind != Kind.FREE && kind != Kind.NAME && kind != Kind.LABEL;
+        return kind == Kind.OWN_KEY || kind == Kind.WORD || kind == Kind.KEYS;
+    }
+
+    /**
+     * Whether the text is a unit.
+     *
+     * @return true where every spelling of a unit is taken
+     */
+    public boolean isUnit() {
+        return kind == Kind.UNIT || kind == Kind.UNIT_OR_COUNT;
     }
 }

@@ -33,12 +33,15 @@ public record TextGate(Subject subject, TextForm form, Blank blank) {
         Given given = Given.text(kept(typed.text()));
         return form.isFit(given.text())
                 ? Accepted.value(given)
-                : Accepted.refused(Quoted.text(typed.text()), expected() + near(given.text(), form.shown()));
+                : Accepted.refused(Quoted.text(typed.text()), expected() + near(given.text()));
     }
 
-    /** The text as the cell keeps it: words and keys in lower case, a name or label as the word it stands for. */
+    /** The text as the cell keeps it: words and keys in lower case, a name or label as the word it stands for, a unit as it is listed. */
     private String kept(String typed) {
         String text = typed.strip().replace("\r\n", "\n").replace('\r', '\n');
+        if (form.isUnit()) {
+            return UnitWord.kept(text, form.words());
+        }
         if (!form.isFolded()) {
             return text;
         }
@@ -68,11 +71,14 @@ public record TextGate(Subject subject, TextForm form, Blank blank) {
     }
 
     private Optional<Refusal> refused(String text) {
-        return Optional.of(new Refusal(Quoted.text(text), expected() + near(text, form.shown())));
+        return Optional.of(new Refusal(Quoted.text(text), expected() + near(text)));
     }
 
-    private static String near(String text, List<String> known) {
-        String question = known.isEmpty() ? "" : NearNames.didYouMean(text, known);
+    private String near(String text) {
+        List<String> known = form.shown();
+        String question = known.isEmpty()
+                ? ""
+                : form.isUnit() ? UnitWord.didYouMean(text, known) : NearNames.didYouMean(text, known);
         return question.isEmpty() ? "" : "; " + question;
     }
 

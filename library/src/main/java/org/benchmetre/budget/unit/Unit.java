@@ -3,7 +3,9 @@ package org.benchmetre.budget.unit;
 import java.io.Serializable;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -181,6 +183,19 @@ public final class Unit implements Serializable {
     public boolean isCount() {
         boolean ofOneThing = dimension.size() == 1 && dimension.firstEntry().getValue() == 1;
         return factor.equals(Ratio.ONE) && (isPure() || ofOneThing && Atoms.isCounted(dimension.firstKey()));
+    }
+
+    /**
+     * The thing that is counted, where there is one: {@code plant} in {@code plant} and in {@code money/plant}, 1 in a plain number.
+     *
+     * @return empty where nothing is counted, or several things are
+     */
+    public Optional<Unit> counted() {
+        List<Atom> things = atoms.keySet().stream()
+                .filter(atom ->
+                        Atoms.isCounted(atom.symbol()) && atom.dimension().containsKey(atom.symbol()))
+                .toList();
+        return things.size() == 1 ? Optional.of(of(things.get(0))) : isCount() ? Optional.of(ONE) : Optional.empty();
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.benchmetre.budget.unit;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -95,8 +96,9 @@ final class UnitParser {
         if (symbol.equals("1")) {
             return Unit.ONE;
         }
-        if (names.containsKey(symbol)) {
-            return names.get(symbol);
+        Unit given = names.getOrDefault(symbol, names.get(symbol.toLowerCase(Locale.ROOT)));
+        if (given != null) {
+            return given;
         }
         Optional<Atom> known = Atoms.find(symbol);
         if (known.isPresent()) {

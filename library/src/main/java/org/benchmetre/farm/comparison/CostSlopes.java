@@ -199,6 +199,12 @@ public final class CostSlopes {
                 "Amount of its driver",
                 DRIVER,
                 carriers.of(parts.takeOff.driverAmount, none(DRIVER)));
+        Line whole = s.textLine("way_part_whole", "Whole units", carriers.of(m.whole, text("no")));
+        Line perDriver = s.line(
+                "way_part_per_driver",
+                parts.takeOff.perDriver.label(),
+                parts.takeOff.perDriver.unit(),
+                carriers.of(parts.takeOff.perDriver, none(parts.takeOff.perDriver.unit())));
         Line perPrice = s.line(
                 "way_part_yearly_per_price",
                 partPerPrice.label(),
@@ -210,8 +216,10 @@ public final class CostSlopes {
                 deliveredPerPrice.unit(),
                 carriers.of(deliveredPerPrice, none(deliveredPerPrice.unit())));
         ScheduleBuilder blocks = b.schedule(Sheets.IRRIGATION, "Parts that carry outlets, by irrigation system");
-        Line amount = blocks.line(
-                "way_part_amount", "Amount of its driver", DRIVER, parts.takeOff.byWay(driver, option, alike));
+        Line taken = blocks.line(
+                "way_part_driver_taken", "Amount of its driver", DRIVER, parts.takeOff.byWay(driver, option, alike));
+        Line amount =
+                blocks.line("way_part_amount", "Amount counted", DRIVER, parts.takeOff.whole(whole, taken, perDriver));
         Formula replaced =
                 when(clogging.failed().outletItem.is(carriers.item), newOutlets.times(delivered), none(PACKS_A_YEAR));
         return blocks.line(

@@ -58,7 +58,7 @@ public final class LineShare {
                 "material_of_way_hours",
                 "Hours a driver, of these",
                 hoursPerDriver,
-                tagged.times(m.rate.times(m.installHours)));
+                tagged.times(t.rate.times(m.installHours)));
         Line installing = tags.line(
                 "material_of_way_yearly_hours",
                 "Installing and taking out a driver, hours a year, of these",

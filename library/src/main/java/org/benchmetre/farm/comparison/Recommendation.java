@@ -1,6 +1,7 @@
 package org.benchmetre.farm.comparison;
 
 import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
@@ -72,7 +73,7 @@ public final class Recommendation {
                 "irrigation_valve_words",
                 "What check valves are worth",
                 when(
-                        saving.isPositive(),
+                        saving.exceeds(none(PER_METRE)),
                         joined(
                                 text(" Check valves save "),
                                 shown(saving, MinorUnit.decimals(currency)),

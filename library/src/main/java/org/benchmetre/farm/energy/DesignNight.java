@@ -39,6 +39,9 @@ public final class DesignNight {
 
     private static final String SOURCE = "loss for each kelvin times kelvins: Bartok, Greenhouse heat loss";
 
+    /** Size of the heater, kW. */
+    public final Line heaterPower;
+
     /**
      * Declares entries and lines.
      *
@@ -77,7 +80,7 @@ public final class DesignNight {
                 loss.air.times(colder).in(KILOWATT),
                 SOURCE);
         Line total = s.line("design_heat_loss", "Lost on the design night", KILOWATT, through.plus(withAir));
-        s.line(
+        heaterPower = s.line(
                 "boiler_size",
                 "Size of the heater",
                 KILOWATT,

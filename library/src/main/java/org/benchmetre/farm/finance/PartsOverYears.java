@@ -40,7 +40,7 @@ final class PartsOverYears {
                 b.schedule(Sheets.CASH_FLOW, "Parts: what one replacement costs, and the end of the plan");
         Materials m = first.parts.materials();
         TakeOff t = first.parts.takeOff();
-        Formula units = t.amount.times(m.rate);
+        Formula units = t.amount.times(t.rate);
         Line labour = wear.line(
                 "material_change_labour",
                 "Labour of one replacement",

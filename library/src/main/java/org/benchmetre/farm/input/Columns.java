@@ -51,9 +51,17 @@ public final class Columns {
     private final Axis axis;
     private final ScheduleBuilder schedule;
     private final CropProfile profile;
+    private final String unitColumn;
 
-    private Columns(BudgetBuilder b, FarmTable table, Axis axis, ScheduleBuilder schedule, CropProfile profile) {
+    private Columns(
+            BudgetBuilder b,
+            FarmTable table,
+            Axis axis,
+            ScheduleBuilder schedule,
+            CropProfile profile,
+            String unitColumn) {
         this.b = b;
+        this.unitColumn = unitColumn;
         this.profile = profile;
         this.table = table;
         this.axis = axis;
@@ -71,7 +79,7 @@ public final class Columns {
     public static Columns of(BudgetBuilder b, FarmTable table, ScheduleBuilder schedule) {
         List<String> keys = b.structure().keys(table.file()).keys();
         Axis axis = Axis.rows(table.axis(), table.title(), keys, table.spare());
-        return new Columns(b, table, axis, schedule, CropProfile.of(b.structure()));
+        return new Columns(b, table, axis, schedule, CropProfile.of(b.structure()), "");
     }
 
     /**
@@ -81,7 +89,17 @@ public final class Columns {
      * @return the columns
      */
     public Columns in(ScheduleBuilder other) {
-        return new Columns(b, table, axis, other, profile);
+        return new Columns(b, table, axis, other, profile, "");
+    }
+
+    /**
+     * The same table, whose next numbers are in a unit that another column holds.
+     *
+     * @param column the line of that column
+     * @return the columns
+     */
+    public Columns measuredIn(Line column) {
+        return new Columns(b, table, axis, schedule, profile, column.id());
     }
 
     /**
@@ -148,6 +166,22 @@ public final class Columns {
     public Line words(String column, String id, String label) {
         return schedule.textEntry(id, label, axis)
                 .words(TextForm.FREE)
+                .keptAt(home(column))
+                .given(List.of());
+    }
+
+    /**
+     * A column of units; a blank cell names none.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @param units which ones
+     * @return the line
+     */
+    public Line units(String column, String id, String label, TextForm units) {
+        return schedule.textEntry(id, label, axis)
+                .words(units)
                 .keptAt(home(column))
                 .given(List.of());
     }
@@ -234,7 +268,7 @@ public final class Columns {
      * @return the line
      */
     public Line numbers(String column, String id, String label, Unit unit, Bounds bounds, double fallback) {
-        EntryBuilder entry = bounded(column, id, label, unit, bounds);
+        EntryBuilder entry = bounded(column, id, label, unit, bounds).meaning(beside(id));
         if (Double.isNaN(fallback)) {
             return entry.whenBlank(Blank.REFUSED).given(List.of());
         }
@@ -261,6 +295,7 @@ public final class Columns {
                 .within(bounds)
                 .usually(usual, known.source())
                 .keptAt(home(column))
+                .meaning(beside(id))
                 .whenBlank(Blank.DEFAULT)
                 .given(rows(row -> Given.number(usual.typical(), unit)));
     }
@@ -295,6 +330,11 @@ public final class Columns {
                 .meaning(meaning)
                 .whenBlank(Blank.REFUSED)
                 .given(List.of());
+    }
+
+    /** The unit of a number may stand in the column that is called like it, a life's in {@code life_unit}, or in one that is named. */
+    private Meaning beside(String id) {
+        return Meaning.measuredIn(unitColumn.isEmpty() ? id + "_unit" : unitColumn);
     }
 
     private EntryBuilder bounded(String column, String id, String label, Unit unit, Bounds bounds) {

@@ -101,7 +101,7 @@ public enum FarmTable {
     TableForm form() {
         return switch (this) {
             case MATERIALS ->
-                form(List.of("item", "group", "driver", "rate", "unit", "price"))
+                form(List.of("item", "group", "driver", "rate", "price"))
                         .groupedBy(new GroupColumn("group", Reserved.GROUPS));
             case IRRIGATION -> form(List.of("way"));
             case PLANT_STOCK -> form(List.of("stock", "price"));

@@ -41,6 +41,8 @@ public final class House {
     public final Line width;
     /** Floor of the house, m2. */
     public final Line houseArea;
+    /** All round the house, m. */
+    public final Line perimeter;
     /** Zones watered one after the other. */
     public final Line zoneCount;
 
@@ -81,6 +83,12 @@ public final class House {
         benchMetres = s.line(
                 "bench_metres", "Bench metres", METRE, benchCount.counting(ONE).times(benchLength));
         houseArea = s.line("house_area", "Floor of the house", SQUARE_METRE, length.times(width));
+        perimeter = s.line(
+                "house_perimeter",
+                "Round the house",
+                METRE,
+                number(2, ONE).times(length.plus(width)),
+                "plain geometry: both sides and both ends");
         Line share = s.line(
                 "bench_floor_share",
                 "Share of the floor under benches",

@@ -41,7 +41,7 @@ public final class ChangingParts {
                         each,
                         when(
                                 life.isPositive(),
-                                m.rate.times(m.installHours.plus(m.removeHours)).over(life),
+                                t.rate.times(m.installHours.plus(m.removeHours)).over(life),
                                 none(each)),
                         "hours over life, without interest");
         hours = b.schedule(Sheets.MATERIALS, "Hours of installing and taking out, a year of the life of parts")

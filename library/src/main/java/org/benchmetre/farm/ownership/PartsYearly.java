@@ -164,7 +164,7 @@ public final class PartsYearly {
                 "material_driver_hours",
                 "Installing and taking out, a driver, hours a year",
                 HOURS_A_YEAR.over(DRIVER),
-                m.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
+                t.rate.times(m.installHours.times(ofCost).plus(m.removeHours.times(ofSalvage))),
                 "taking out counts as a negative salvage");
         Line driverUsedUpHours = table.line(
                 "material_driver_used_up_hours",

@@ -26,8 +26,9 @@ final class FileColumns {
     static final Map<String, List<String>> ORDER = Map.of(
             FarmTable.MATERIALS.file(),
             split(
-                    "item,label,group,driver,rate,waste,unit,pack,price,price_low,price_high,price_year,freight,sales_tax,life,"
-                            + "life_low,life_high,life_unit,salvage,resale,repairs,install_hours,remove_hours,option,block"),
+                    "item,label,group,driver,rate,waste,whole,unit,pack,price,price_low,price_high,price_year,freight,sales_tax,"
+                            + "life,life_low,life_high,life_unit,salvage,resale,repairs,install_hours,remove_hours,serves,serves_unit,"
+                            + "option,block"),
             FarmTable.IRRIGATION.file(),
             split(
                     "way,label,lines,tail,run_length,outlets_per_plant,outlet_spacing,outlet_flow,outlet_pressure,flow_exponent,"

@@ -11,6 +11,9 @@ final class ShortHeadings {
     private static final Map<String, String> SHORT = Map.ofEntries(
             entry("material_option", "Irrigation system"),
             entry("material_block", "Block"),
+            entry("material_whole", "Whole"),
+            entry("material_serves", "Carries"),
+            entry("material_serves_unit", "Carries, unit"),
             entry("material_freight", "Freight"),
             entry("material_sales_tax", "Sales tax"),
             entry("material_repairs", "Repairs"),

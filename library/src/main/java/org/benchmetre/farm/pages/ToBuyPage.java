@@ -81,7 +81,7 @@ final class ToBuyPage {
                         parts,
                         Column.of("Part", budget.line("material_label")),
                         Column.of("Pack of", budget.line("material_pack")),
-                        Column.of("Unit", budget.line("material_unit")),
+                        Column.of("Unit", budget.line("material_unit_counted")),
                         Column.of("Packs", budget.line("material_packs")),
                         Column.of("Price a pack", budget.line("material_price")),
                         Column.of("Price year", budget.line("material_price_year")),

@@ -129,7 +129,7 @@ public final class FirstCost {
                 "material_hours_per_driver",
                 "Hours a driver",
                 HOUR.over(Unit.parse("driver")),
-                m.rate.times(m.installHours));
+                p.takeOff().rate.times(m.installHours));
 
         Line hours = ways.line(
                 "way_install_hours",

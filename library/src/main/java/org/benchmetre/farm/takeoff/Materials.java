@@ -11,6 +11,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Meaning;
+import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.budget.rule.AtMost;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
@@ -45,8 +46,14 @@ public final class Materials {
     public final Line rate;
     /** Waste, share of quantity. */
     public final Line waste;
-    /** Unit of the item, a word. */
+    /** Unit of the item, a word; blank for that of its driver. */
     public final Line unit;
+    /** Whether the quantity is rounded up to whole units: {@code yes} or {@code no}. */
+    public final Line whole;
+    /** What one unit can carry, in its unit; 0 when unknown. */
+    final Line serves;
+    /** Unit of what one unit can carry, a word; blank for that of its driver. */
+    final Line servesUnit;
     /** Units in a pack, item/pack. */
     public final Line pack;
     /** Price of a pack, money/pack. */
@@ -107,8 +114,9 @@ public final class Materials {
         Unit itemPerDriver = ITEM.over(Unit.parse("driver"));
         rate = c.numbers("rate", "material_rate", "Rate", itemPerDriver, Columns.NOT_NEGATIVE, Double.NaN);
         waste = c.numbers("waste", "material_waste", "Waste", ONE, SHARE, 0);
-        unit = c.words("unit", "material_unit", "Unit");
-        pack = c.numbers("pack", "material_pack", "Pack size", ITEM.over(PACK), Columns.POSITIVE, 1);
+        whole = c.choice("whole", "material_whole", "Whole units", List.of("yes", "no"), "no");
+        unit = c.units("unit", "material_unit", "Unit", TextForm.unitOrCount(PartMeasure.ofParts()));
+        pack = c.measuredIn(unit).numbers("pack", "material_pack", "Pack size", ITEM.over(PACK), Columns.POSITIVE, 1);
         Unit perPack = Unit.parse("money/pack");
         Meaning asked = Meaning.price("material_price_year", "material_source");
         price = c.prices("price", "material_price", "Price of a pack", perPack, Columns.PRICE_OF_A_PART, asked);
@@ -132,9 +140,18 @@ public final class Materials {
                 l.numbers("remove_hours", "material_remove_hours", "Hours to remove", hours, Columns.NOT_NEGATIVE, 0);
         priceLow = l.numbers("price_low", "material_price_low", "Price, low", perPack, Columns.NOT_NEGATIVE, 0);
         priceHigh = l.numbers("price_high", "material_price_high", "Price, high", perPack, Columns.NOT_NEGATIVE, 0);
+        serves = l.numbers("serves", "material_serves", "One unit carries", ONE, Columns.POSITIVE, 0);
+        servesUnit = l.units(
+                "serves_unit",
+                "material_serves_unit",
+                "Unit of what it carries",
+                TextForm.unitOf(PartMeasure.ofCapacities()));
         b.rule(new AtMost(salvage, price));
+        b.rule(new UnitFits(unit, driver, rate, drivers.usualUnits()));
+        b.rule(new CarriesSomething(serves, servesUnit, driver));
         b.range(price, priceLow, priceHigh);
-        b.range(price, new UnitPrices(unit, pack, UnitPrices.of(c.profile())));
+        UnitPrices.Packs packs = new UnitPrices.Packs(unit, pack, driver, drivers.usualUnits());
+        b.range(price, new UnitPrices(packs, UnitPrices.of(c.profile())));
         b.range(life, lifeLow, lifeHigh);
     }
 }

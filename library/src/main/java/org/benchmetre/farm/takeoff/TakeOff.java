@@ -35,11 +35,11 @@ import org.benchmetre.farm.irrigation.hydraulics.Ways;
  */
 public final class TakeOff {
 
-    /** Amount of its driver for each part, by irrigation system. */
+    /** Amount of its driver that each part is counted for, up to whole units of the part where it says so, by irrigation system. */
     public final Line wayAmount;
     /** Cost of the exact quantity of each part, money, by irrigation system. */
     public final Line wayCost;
-    /** Amount of its driver for each part, for the chosen way. */
+    /** Amount of its driver that each part is counted for, up to whole units of the part where it says so, for the chosen way. */
     public final Line amount;
     /** Exact quantity of each part, for the chosen way, item. */
     public final Line quantity;
@@ -61,6 +61,8 @@ public final class TakeOff {
     public final Line packSize;
     /** Delivered price of a unit, money/item. */
     public final Line unitCost;
+    /** Units for each unit of the driver, without waste, item/driver. */
+    public final Line rate;
     /** Units for each unit of the driver, with waste, item/driver. */
     public final Line perDriver;
     /** Amount of its driver for each part, the same for every way but where it is counted by outlets or metres of line. */
@@ -68,6 +70,8 @@ public final class TakeOff {
 
     /** All prices of parts against those entered. */
     public final Line priceLevel;
+
+    private static final String WHOLE = "that of the next whole number of units, where a part comes in whole units";
 
     private final Drivers drivers;
     private final Ways ways;
@@ -112,31 +116,36 @@ public final class TakeOff {
                 Unit.parse("money/pack"),
                 m.price.times(settings.priceLevel()).times(one().plus(m.freight).plus(m.salesTax)));
         unitCost = list.line("material_unit_cost", "Price of a unit", moneyPerItem, delivered.over(packSize));
+        rate = new PartRates(b, m, d).rate;
         perDriver = list.line(
-                "material_per_driver", "Units a driver, with waste", itemPerDriver, m.rate.times(one().plus(m.waste)));
+                "material_per_driver", "Units a driver, with waste", itemPerDriver, rate.times(one().plus(m.waste)));
 
         driverAmount = list.line(
                 "material_driver_amount",
                 "Amount of its driver, if it belongs to the system",
                 DRIVER,
                 when(m.driver.isFilled(), lookup(d.amount, d.key, m.driver), none(DRIVER)));
-        wayAmount = blocks.line(
-                "material_way_amount",
+        Line byWay = blocks.line(
+                "material_way_driver",
                 "Amount of its driver, by part",
                 DRIVER,
                 byWay(m.driver, m.option, driverAmount));
+        wayAmount = blocks.line(
+                "material_way_amount", "Amount counted, by part", DRIVER, whole(m.whole, byWay, perDriver), WHOLE);
         wayCost = blocks.line(
                 "material_way_cost",
                 "Cost of the exact quantity, by part",
                 MONEY,
                 wayAmount.times(perDriver).times(unitCost));
 
-        amount = list.line(
-                "material_amount",
+        Line taken = list.line(
+                "material_driver_taken",
                 "Amount of driver",
                 DRIVER,
                 when(belongs(m.option, settings.way()), driverAmount, none(DRIVER)));
+        amount = list.line("material_amount", "Amount counted", DRIVER, whole(m.whole, taken, perDriver), WHOLE);
         quantity = list.line("material_quantity", "Exact quantity", ITEM, perDriver.times(amount));
+        new PartCapacity(b, m, d, quantity);
         packs = list.line(
                 "material_packs", "Whole packs", PACK, quantity.over(packSize).wholeUp());
         exact = list.line("material_exact_cost", "Exact cost", MONEY, quantity.times(unitCost));
@@ -160,16 +169,27 @@ public final class TakeOff {
     /**
      * The rule of take-off: the amount of its driver that a part takes with each irrigation system, nothing where it does not belong.
      *
-     * @param driver what a part is counted by; blank where the row is not in use
+     * @param driver what a part is counted by
      * @param option keys of the ways it belongs to; blank for all
-     * @param alike the amount where all ways have the same
+     * @param alike the amount where all ways have the same; nothing where the row is not in use
      * @return driver, by way, and by row of the three lines
      */
     public Formula byWay(Line driver, Line option, Line alike) {
-        return when(
-                and(driver.isFilled(), ways.key.isFilled(), belongs(option, ways.key)),
-                drivers.byWay(driver, alike),
-                none(DRIVER));
+        return when(and(belongs(option, ways.key), ways.key.isFilled()), drivers.byWay(driver, alike), none(DRIVER));
+    }
+
+    /**
+     * The amount of its driver that a part is counted for: where it comes in whole units, that of the next whole number of them, so that all
+     * that follows the amount is for whole units.
+     *
+     * @param whole whether it comes in whole units, {@code yes} or {@code no}
+     * @param taken the amount of its driver
+     * @param perDriver units for each unit of the driver
+     * @return driver, along the axes of the three lines
+     */
+    public Formula whole(Line whole, Line taken, Line perDriver) {
+        Formula units = perDriver.times(taken).wholeUp();
+        return when(and(whole.is("yes"), perDriver.isPositive()), units.over(perDriver), taken);
     }
 
     /** A part without a key belongs to every way. */

@@ -1,5 +1,6 @@
 package org.benchmetre.farm.takeoff;
 
+import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,8 +11,6 @@ import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.entry.UnitWord;
 import org.benchmetre.budget.entry.Usual;
-import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.budget.unit.UnitException;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.farm.profile.ProfileRow;
 
@@ -20,11 +19,32 @@ import org.benchmetre.farm.profile.ProfileRow;
  * profile. The unit of a part is a word; one that is a unit of length, area, volume or mass is converted, any other must stand in the
  * table as it is. A blank pack is one unit.
  *
- * @param unit unit of the item, a word
- * @param pack units in a pack
+ * @param packs what is in a pack
  * @param known usual prices of a unit, money per unit, by the unit's word
  */
-record UnitPrices(Line unit, Line pack, Map<String, Usual> known) implements UsualRange {
+record UnitPrices(Packs packs, Map<String, Usual> known) implements UsualRange {
+
+    /**
+     * What is in a pack of each part.
+     *
+     * @param unit unit of the item, a word
+     * @param pack units in a pack
+     * @param driver what it is counted by
+     * @param usual the unit of a part that names none, by its driver
+     */
+    record Packs(Line unit, Line pack, Line driver, Map<String, String> usual) implements Serializable {
+
+        /** Keeps its own copy. */
+        Packs {
+            usual = new LinkedHashMap<>(usual);
+        }
+
+        private String word(int cell, Function<Line, List<Given>> values) {
+            String said = values.apply(unit).get(cell).text();
+            String counted = values.apply(driver).get(cell).text();
+            return said.isEmpty() ? usual.getOrDefault(counted, "") : said;
+        }
+    }
 
     /** Keeps its own copy. */
     UnitPrices {
@@ -43,8 +63,8 @@ record UnitPrices(Line unit, Line pack, Map<String, Usual> known) implements Usu
 
     @Override
     public Usual of(int cell, Function<Line, List<Given>> values) {
-        String word = values.apply(unit).get(cell).text().strip();
-        Given packed = values.apply(pack).get(cell);
+        String word = packs.word(cell, values);
+        Given packed = values.apply(packs.pack()).get(cell);
         double units = packed.filled() ? packed.number() : 1;
         for (Map.Entry<String, Usual> each : known.entrySet()) {
             double factor = factor(word, each.getKey());
@@ -68,12 +88,6 @@ record UnitPrices(Line unit, Line pack, Map<String, Usual> known) implements Usu
         if (UnitWord.isSame(from, to)) {
             return 1;
         }
-        try {
-            Unit unit = Unit.parse(from);
-            Unit into = Unit.parse(to);
-            return unit.sameDimension(into) ? unit.convertLevel(1, into) : 0;
-        } catch (UnitException e) {
-            return 0;
-        }
+        return UnitWord.converted(1, from, to).orElse(0.0);
     }
 }

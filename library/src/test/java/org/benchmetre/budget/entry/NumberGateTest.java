@@ -1,6 +1,7 @@
 package org.benchmetre.budget.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -64,6 +65,59 @@ class NumberGateTest {
                         .number())
                 .isEqualTo(12);
         assertThat(take("12 " + word)).isEmpty();
+    }
+
+    private Optional<Given> takeIn(String unit, String typed, Bounds bounds) {
+        Unit line = Unit.parse(unit);
+        return new NumberGate(new Subject("Rate", "rate", line, "USD"), bounds, Blank.REFUSED)
+                .accept(Typed.of(typed, line), Given.blank(line))
+                .orElse(no -> refusals.add(no.words()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"7%/yr", "7 % per year", "7 %/a", "7 %/yr (real)", "0.07 /yr", "0.07"})
+    void a_rate_that_does_not_say_which_money_it_is_on_is_of_the_kind_of_the_line(String typed) {
+        assertThat(takeIn("real/a", typed, NOT_NEGATIVE).orElseThrow().number()).isCloseTo(0.07, within(1e-15));
+        assertThat(refusals).isEmpty();
+    }
+
+    @Test
+    void a_nominal_rate_is_no_real_one() {
+        assertThat(takeIn("real/a", "7 %/yr (nominal)", NOT_NEGATIVE)).isEmpty();
+        assertThat(refusals)
+                .containsExactly(
+                        "found \"%/yr (nominal)\", expected a unit that converts to 1/yr (real) for Rate (rate)");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0.4 USD/ea", "0.4 usd/each", "0.4 USD per plant", "0.4 USD/pc."})
+    void pieces_stand_for_what_the_line_counts_in_a_price_too(String typed) {
+        assertThat(takeIn("money/plant", typed, NOT_NEGATIVE).orElseThrow().number())
+                .isEqualTo(0.4);
+    }
+
+    @Test
+    void signs_of_feet_and_inches_stand_behind_a_number() {
+        assertThat(take("6\"").orElseThrow().typedIn()).isEqualTo(Unit.parse("in"));
+        assertThat(take("6'").orElseThrow().number()).isEqualTo(6 * 0.3048);
+        assertThat(take("1'234")).isEmpty();
+    }
+
+    /** 0.02 to 2 m are 0.7874 to 78.74 in: what is named is allowed. */
+    @ParameterizedTest
+    @CsvSource({
+        "degC, -60, 40, 150 F, -76 to 104 °F",
+        "m, 0.02, 2, 0.5 in, 0.7875 to 78.74 in",
+        "m, 0.02, 2, 1 mm, 20 to 2000 mm",
+        "m2, 0.5, 500, 9000 sq ft, 5.382 to 5381 ft²"
+    })
+    void a_range_is_quoted_in_the_unit_that_was_typed(
+            String unit, double least, double most, String typed, String range) {
+        assertThat(takeIn(unit, typed, new Bounds(least, true, most, false))).isEmpty();
+        assertThat(refusals)
+                .singleElement()
+                .asString()
+                .endsWith("expected a number from " + range + " for Rate (rate)");
     }
 
     @Test
@@ -142,7 +196,7 @@ class NumberGateTest {
         assertThat(refusals)
                 .containsExactly(
                         "found \"-5 m\"" + EXPECTED,
-                        "found \"-5 ft\"" + EXPECTED,
+                        "found \"-5 ft\", expected a number from 0 to 1640 ft for Length (bench_length)",
                         "found \"0 m\", expected a number above 0 m for Length (bench_length)",
                         "found \"2.5 m\", expected a whole number from 1 to 9 m for Length (bench_length)");
     }

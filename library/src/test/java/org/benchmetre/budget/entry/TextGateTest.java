@@ -149,4 +149,27 @@ class TextGateTest {
                 new TextGate(new Subject("Choice", "some_choice", Unit.ONE, "EUR"), TextForm.FREE, Blank.NOTHING);
         assertThat(gate.refusal(Given.number(5, Unit.ONE))).isPresent();
     }
+
+    private static final TextForm UNITS = TextForm.unitOrCount(List.of("m", "ft", "ft2", "L", "kg"));
+
+    @ParameterizedTest
+    @ValueSource(strings = {"m", "Metres", "meter", " M. "})
+    void a_unit_is_kept_as_the_list_has_it(String text) {
+        boolean known = !text.equals(" M. ");
+        assertThat(take(text, UNITS)).isEqualTo(known ? "m" : "M.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"each", "ea.", "roll", "5 gal pot", "tray 72", "Säcke", "liner", "winch", "plant"})
+    void a_word_of_ones_own_counts(String text) {
+        assertThat(take(text, UNITS)).isEqualTo(text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"metr", "meterr", "litr", "kilogramm", "4 ft", "kPa", "gal", "EUR", "roll*", "%"})
+    void what_is_misspelt_or_measures_otherwise_is_refused(String text) {
+        assertThat(take(text, UNITS)).isNull();
+        assertThat(take(text, TextForm.unitOf(List.of("m")))).isNull();
+        assertThat(refusals.get(1)).startsWith("found \"" + text + "\", expected one of m" + NAME);
+    }
 }

@@ -104,10 +104,54 @@ class UnitTest {
         "g per plant per crop, g/(plant crop)",
         "plants, plant",
         "L / h, L/h",
-        "Pa·s, Pa s"
+        "Pa·s, Pa s",
+        "ft., ft",
+        "in., in",
+        "lbs., lb",
+        "sq. ft., ft2",
+        "sq.ft, ft2",
+        "SF, ft2",
+        "cu. ft., ft3",
+        "cu.ft., ft3",
+        "cuft, ft3",
+        "CF, ft3",
+        "linear feet, ft",
+        "gallons, gal",
+        "US gal, gal",
+        "U.S. gallons, gal",
+        "deg F, degF",
+        "degrees F, degF",
+        "f, degF",
+        "c, degC",
+        "per yr, 1/a",
+        "/yr, 1/a",
+        "%/year, %/a",
+        "CM, cm",
+        "millimeters, mm",
+        "ltr, L",
+        "ac, acre",
+        "mos, mo",
+        "BTU/hr, Btu/h",
+        "lpm, L/min"
     })
     void whatElsePeopleWriteIsTaken(String written, String inFiles) {
         assertThat(Unit.parse(written)).isEqualTo(Unit.parse(inFiles));
+    }
+
+    @Test
+    void signsOfFeetAndInchesAreTaken() {
+        assertThat(Unit.parse("\"")).isEqualTo(Unit.parse("in"));
+        assertThat(Unit.parse("'")).isEqualTo(Unit.parse("ft"));
+        assertThat(Unit.parse("″")).isEqualTo(Unit.parse("in"));
+    }
+
+    @Test
+    void oneThingThatIsCountedIsKnown() {
+        assertThat(Unit.parse("money/plant").counted()).contains(Unit.parse("plant"));
+        assertThat(Unit.parse("plant").counted()).contains(Unit.parse("plant"));
+        assertThat(Unit.ONE.counted()).contains(Unit.ONE);
+        assertThat(Unit.parse("item/pack").counted()).isEmpty();
+        assertThat(Unit.parse("m").counted()).isEmpty();
     }
 
     @Test

@@ -55,7 +55,6 @@ class EveryLineIsOfUseTest {
             List.of("net_present_value", "internal_rate_of_return", "payback_years"),
             "says what stands in a row of a table",
             List.of(
-                    "driver_unit",
                     "task_driver_unit",
                     "fuel_table_source",
                     "regime_source",
@@ -127,7 +126,7 @@ class EveryLineIsOfUseTest {
                     "compared_plants",
                     "compared_returns_per_metre_week"),
             "a size to order or to build by",
-            List.of("boiler_size", "design_day_fuel", "wet_load_per_metre", "backfill_volume", "channel_packs"));
+            List.of("design_day_fuel", "wet_load_per_metre", "backfill_volume", "channel_packs"));
 
     /** Held against what is usual where the profile of a crop says so, and read by nothing where it does not. */
     private static final List<String> WHERE_A_USUAL_IS_KNOWN =

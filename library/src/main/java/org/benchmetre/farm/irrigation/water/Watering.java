@@ -27,6 +27,8 @@ public final class Watering {
     public final Line pumping;
     /** Pipe from the pump to the far bench, m. */
     public final Line headerLength;
+    /** Flow of the largest zone, L/h, by way. */
+    public final Line zoneFlow;
     /** Price of electricity, money/kWh. */
     public final Line electricityPrice;
 
@@ -69,5 +71,6 @@ public final class Watering {
         given = gross.year;
         electricityPrice = pump.electricityPrice;
         headerLength = header.length;
+        zoneFlow = supply.zoneFlow;
     }
 }
