@@ -40,7 +40,7 @@ class CheckCommandTest {
         assertThat(ran.errLines())
                 .containsExactly(
                         "Warning: setting plant_spacing=20in, plant_spacing: Spacing between neighbours along the trough"
-                                + " is 0.508 m, usually from 0.1 to 0.35 m (common practice, no source).",
+                                + " is 20 in, usually from 3.937 to 13.78 in (common practice, no source).",
                         "Warning: setting material_price_year[tape]=2022, material_price_year[tape]: the price is of 2022"
                                 + " and the plan of 2026; no price is indexed.");
     }
