@@ -21,13 +21,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Two spreadsheet engines that are not ours recalculate every formula cell of the workbooks of the samples and of the starter, as
- * written and after seeded adjustments: numbers typed over, choices flipped, a spare row of the parts and of the irrigation systems
+ * Two spreadsheet engines that are not ours recalculate every formula cell of the workbooks of the plain houses, the samples and the
+ * starter, as written and after seeded adjustments: numbers typed over, choices flipped, a spare row of the parts and of the irrigation systems
  * filled in, the most that channels take in a month.
  */
 class SampleWorkbooksTest {
 
-    private static final int SEEDS = 50;
+    private static final List<Path> PLAIN = List.of(Sample.TROUGH_HOUSE, Sample.CONTAINER_HOUSE);
+    private static final int SEEDS_OF_PLAIN = 40;
+    private static final int SEEDS_OF_GIVEN = 15;
 
     @TempDir
     private Path folder;
@@ -35,10 +37,10 @@ class SampleWorkbooksTest {
     @Test
     void poiAgreesOnEveryFormulaCell() throws IOException, ScenarioException {
         List<String> differences = new ArrayList<>();
-        for (Path scenario : Sample.GIVEN) {
+        for (Path scenario : scenarios()) {
             Budget budget = Benchmetre.read(scenario).budget();
             PoiReferee referee = new PoiReferee(budget, FarmWorkbook.setup(budget));
-            cases(budget).forEach(referee::add);
+            cases(scenario, budget).forEach(referee::add);
             referee.differences().stream().map(told -> scenario + ", " + told).forEach(differences::add);
         }
         assertThat(differences).isEmpty();
@@ -48,22 +50,36 @@ class SampleWorkbooksTest {
     void libreOfficeAgreesOnEveryFormulaCell() throws IOException, ScenarioException {
         LibreOfficeReferee.require();
         LibreOfficeReferee referee = new LibreOfficeReferee(folder);
-        for (Path scenario : Sample.GIVEN) {
+        for (Path scenario : scenarios()) {
             Budget budget = Benchmetre.read(scenario).budget();
             LibreOfficeReferee.Book book = referee.book(budget, FarmWorkbook.setup(budget));
-            cases(budget).forEach(book::add);
+            cases(scenario, budget).forEach(book::add);
         }
         assertThat(referee.differences()).isEmpty();
     }
 
-    /** The workbook as written, and seeded adjustments. */
-    private static Stream<Map<Line, Map<Integer, Given>>> cases(Budget budget) {
-        return LongStream.rangeClosed(0, SEEDS).mapToObj(seed -> seed == 0 ? Map.of() : adjusted(budget, seed));
+    private static List<Path> scenarios() {
+        return Stream.concat(PLAIN.stream(), Sample.GIVEN.stream()).toList();
+    }
+
+    /**
+     * The workbook as written, and seeded adjustments. In a sample each part stays counted by what it is: a boiler for every square metre
+     * costs so much that no program keeps its cents.
+     */
+    private static Stream<Map<Line, Map<Integer, Given>>> cases(Path scenario, Budget budget) {
+        boolean plain = PLAIN.contains(scenario);
+        Stream<Map<Line, Map<Integer, Given>>> seeded = LongStream.rangeClosed(
+                        1, plain ? SEEDS_OF_PLAIN : SEEDS_OF_GIVEN)
+                .mapToObj(seed -> adjusted(budget, seed, plain));
+        return Stream.concat(Stream.of(Map.of()), seeded);
     }
 
     /** Seeded adjustments, and in every second case a fourth irrigation system and a part of it in spare rows. */
-    private static Map<Line, Map<Integer, Given>> adjusted(Budget budget, long seed) {
+    private static Map<Line, Map<Integer, Given>> adjusted(Budget budget, long seed, boolean driversToo) {
         Map<Line, Map<Integer, Given>> changes = Adjustments.seeded(budget, seed);
+        if (!driversToo) {
+            changes.remove(budget.line("material_driver"));
+        }
         if (seed % 3 == 0) {
             Filled filled = new Filled(budget, changes);
             Line most = budget.line("channel_most");

@@ -6,6 +6,7 @@ import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumWhere;
@@ -163,11 +164,12 @@ public final class Crops {
     /** Plants that stay, but for a crop that cannot have them. */
     private void watch(BudgetBuilder b, Line before, Line crops, Line inUse) {
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CROPS);
-        Formula sameStock = lookup(stock, key, before).is(stock);
+        Formula cannot = or(before.is(key), not(lookup(stock, key, before).is(stock)));
         s.warning(
                 "crop_plants_of_warning",
                 "On the plants of",
-                and(before.isFilled(), or(before.is(key), not(sameStock))),
+                when(before.isFilled(), when(cannot, one(), none(ONE)), none(ONE))
+                        .isPositive(),
                 "The plants of the crop before can stay only for another crop of the same plant stock: change plants_of or stock.");
         Line staying = b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
                 .line(
