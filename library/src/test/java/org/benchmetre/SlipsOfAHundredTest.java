@@ -42,8 +42,8 @@ class SlipsOfAHundredTest {
         return told(Sample.TROUGH_HOUSE, all.toArray(String[]::new));
     }
 
-    static Stream<Path> soundOnes() {
-        return Stream.of(Sample.TROUGH_HOUSE, Sample.CONTAINER_HOUSE, Path.of("..", "templates", "starter"));
+    static List<Path> soundOnes() {
+        return Sample.GIVEN;
     }
 
     @ParameterizedTest
@@ -103,12 +103,12 @@ class SlipsOfAHundredTest {
     @Test
     void a_price_break_above_the_list_price_is_told_by_the_figures() throws ScenarioException {
         assertThat(told(Sample.TROUGH_HOUSE, "break_price[plug_from_1000]=0.49"))
+                .filteredOn(each -> each.contains(BREAK))
                 .singleElement()
                 .asString()
-                .contains("plug_from_1000")
-                .contains(BREAK);
+                .contains("plug_from_1000");
         assertThat(told(Sample.TROUGH_HOUSE, "break_price[plug_from_1000]=0.48"))
-                .isEmpty();
+                .noneMatch(each -> each.contains(BREAK));
     }
 
     @Test
@@ -174,7 +174,13 @@ class SlipsOfAHundredTest {
             }
         }
         String[] yen = {"channel_price[direct;jan]=1350", "stock_price[plug]=48", "material_life[trough]=1500"};
-        assertThat(told(folder, yen)).singleElement().asString().contains("material_life[trough]");
-        assertThat(told(Sample.TROUGH_HOUSE, yen)).hasSizeGreaterThan(2);
+        assertThat(told(folder, yen))
+                .filteredOn(each -> each.contains(", usually "))
+                .singleElement()
+                .asString()
+                .contains("material_life[trough]");
+        assertThat(told(Sample.TROUGH_HOUSE, yen))
+                .filteredOn(each -> each.contains(", usually "))
+                .hasSizeGreaterThan(2);
     }
 }

@@ -184,7 +184,7 @@ class WorkTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"picking_rate, 12, 18, 30", "packing_rate, 25, 40, 60", "bent_root_loss, NaN, 0.185, NaN"})
+    @CsvSource({"picking_rate, 6, 18, 30", "packing_rate, 8, 40, 60", "bent_root_loss, NaN, 0.185, NaN"})
     void defaultsAreTheRatesOfTheTradeOrPublished(String id, double low, double typical, double high) {
         Plausible usual = sample.entry(sample.line(id)).orElseThrow().plausible();
         assertThat(usual).isEqualTo(new Plausible(low, typical, high));

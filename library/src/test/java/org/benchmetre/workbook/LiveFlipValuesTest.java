@@ -25,7 +25,7 @@ class LiveFlipValuesTest {
 
     private static final double RELATIVE = 1e-9;
 
-    private final Budget budget = Sample.troughHouse();
+    private final Budget budget = Sample.with(Sample.troughHouse(), "pulse_per_plant=1000 mL/plant");
     private final Figures figures = Figures.of(budget);
     private final Figures after = Figures.of(Sample.with(budget, "install_wage=25 money/h"));
 

@@ -31,7 +31,9 @@ class RecommendationInAWorkbookTest {
     void typing_over_the_life_of_tape_across_its_flip_value_changes_the_recommendation()
             throws IOException, ScenarioException {
         LibreOfficeReferee.require();
-        Figures figures = Benchmetre.read(Sample.TROUGH_HOUSE).figures();
+        Figures figures = Benchmetre.read(Sample.TROUGH_HOUSE)
+                .with("pulse_per_plant", "1000 mL/plant")
+                .figures();
         double flip = figures.number("flip_value", "material_life_tape");
         double now = figures.number("material_life", "tape");
         assertThat(flip).isBetween(0.5, now);

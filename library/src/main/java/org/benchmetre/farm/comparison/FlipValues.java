@@ -132,11 +132,15 @@ final class FlipValues {
                 "flip_way_slope", "Yearly cost per metre for one unit of the entry", PER_METRE, rows(this::slope));
         Line ofFirst = b.shared(Sheets.IRRIGATION, Tables.FLIP_WORKINGS)
                 .line("flip_first_slope", "Slope of the first", PER_METRE, lookup(slope, rank.ways.key, rank.best));
+        Formula moves = Sizes.isMore(Sizes.of(ofFirst.minus(slope)).times(most).plus(rank.bestCost), rank.bestCost);
         Line closing = blocks.line(
                 "flip_way_closing",
                 "What one unit of the entry closes of the difference",
                 PER_METRE,
-                when(and(Sizes.differ(ofFirst, slope), rank.rival.isPositive()), ofFirst.minus(slope), none(PER_METRE)),
+                when(
+                        and(Sizes.differ(ofFirst, slope), moves, rank.rival.isPositive()),
+                        ofFirst.minus(slope),
+                        none(PER_METRE)),
                 Sizes.SOURCE);
         Line found = blocks.solved(
                 "flip_way_found",

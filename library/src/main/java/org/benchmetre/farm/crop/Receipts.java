@@ -1,6 +1,8 @@
 package org.benchmetre.farm.crop;
 
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.budget.Formulas.yearOf;
 
 import org.benchmetre.budget.BudgetBuilder;
@@ -95,8 +97,6 @@ public final class Receipts {
         ScheduleBuilder y = b.schedule(Sheets.CROP, "Receipts of a year and what moves with yield");
         total = y.line("receipts_total", "Receipts", YEARLY, fruit.times(worth.price));
         firstGradeReceipts = y.line("receipts_first", "Receipts, first grade", YEARLY, fruit.times(worth.first));
-        secondGradeReceipts =
-                y.line("receipts_second", "Receipts, second grade", YEARLY, total.minus(firstGradeReceipts));
         Line unsold = sales.ofYear(b, picking, pattern, selling.priceLevel, moved);
         y.line(
                 "fruit_unsold",
@@ -105,6 +105,11 @@ public final class Receipts {
                 selling.byChannels(sum(unsold, c.axis)).plus(yearOf(moved.unsold(), pattern.months)));
         firstGradeKg = y.line("fruit_first", "Fruit of first grade", KG, fruit.times(picking.firstGrade));
         secondGradeKg = y.line("fruit_second", "Fruit of second grade", KG, fruit.minus(firstGradeKg));
+        secondGradeReceipts = y.line(
+                "receipts_second",
+                "Receipts, second grade",
+                YEARLY,
+                when(secondGradeKg.isPositive(), total.minus(firstGradeReceipts), none(YEARLY)));
         packsCost = y.line("packs_cost", "Packs", YEARLY, fruit.times(worth.packs));
         channelFreight = y.line("channel_freight_total", "Freight", YEARLY, fruit.times(worth.freight));
         commissionCost = y.line("commission_cost", "Commission", YEARLY, fruit.times(worth.commissionPerKg));

@@ -1,5 +1,7 @@
 package org.benchmetre.farm.input;
 
+import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -12,7 +14,11 @@ public final class Paid {
 
     /** The rule, as lines that follow it give it. */
     public static final String SOURCE =
-            "paid in whole cents, or whatever the smallest part of the currency is, rounded up: a choice of this project, no source";
+            "paid in whole cents, or whatever the smallest part of the currency is, rounded up but for a thousandth of it: a choice of this project, "
+                    + "no source";
+
+    /** Part of a coin that counts as none, so that the rounding of a large amount is not paid for. */
+    private static final double ROUNDING = 1e-3;
 
     private static final double TEN = 10;
 
@@ -31,9 +37,10 @@ public final class Paid {
      * An amount as it is paid.
      *
      * @param money not negative
-     * @return no less, by less than the smallest part
+     * @return no less but for a thousandth of the smallest part, and more by less than that part
      */
     public Formula of(Formula money) {
-        return money.times(number(parts, ONE)).wholeUp().over(number(parts, ONE));
+        Formula coins = money.times(number(parts, ONE)).minus(number(ROUNDING, money.unit()));
+        return greater(coins, none(money.unit())).wholeUp().over(number(parts, ONE));
     }
 }

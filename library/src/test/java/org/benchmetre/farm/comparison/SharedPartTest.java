@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -48,7 +49,9 @@ class SharedPartTest {
     }
 
     private Figures figures(String... settings) throws ScenarioException {
-        return Benchmetre.read(folder, Optional.empty(), List.of(settings)).figures();
+        List<String> longPulses = new ArrayList<>(List.of("pulse_per_plant=1000 mL/plant"));
+        longPulses.addAll(List.of(settings));
+        return Benchmetre.read(folder, Optional.empty(), longPulses).figures();
     }
 
     private static int row(Figures f, String address) {

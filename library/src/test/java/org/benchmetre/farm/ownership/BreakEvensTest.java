@@ -72,7 +72,9 @@ class BreakEvensTest {
         int numbers = 0;
         for (int seed = 0; seed < all.cases(); seed++) {
             reason[seed] = all.hasReason(id, seed);
-            yields[seed] = reason[seed] ? all.input("yield_per_plant", seed) : all.of(id, seed);
+            yields[seed] = reason[seed]
+                    ? all.input("yield_per_plant", seed)
+                    : all.of(id, seed) / all.input("yield_level", seed);
             numbers += reason[seed] ? 0 : 1;
         }
         assertThat(numbers).isGreaterThan(all.cases() / 2);

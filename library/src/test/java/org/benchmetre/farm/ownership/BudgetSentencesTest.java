@@ -20,7 +20,7 @@ class BudgetSentencesTest {
     void a_year_that_pays() {
         assertThat(with().text("budget_answer"))
                 .isEqualTo(
-                        "A year brings in 12,971 USD against listed costs of 12,522 USD: 450 USD is left, 2.25 USD a metre of bench.");
+                        "A year brings in 12,971 USD against listed costs of 12,537 USD: 434 USD is left, 2.17 USD a metre of bench.");
     }
 
     @Test
@@ -42,10 +42,10 @@ class BudgetSentencesTest {
     void break_evens_in_kilograms_and_pounds() {
         assertThat(with().text("budget_break_even"))
                 .isEqualTo(
-                        "Break-even over costs as listed: 9.98 USD/kg (4.53 USD/lb); or 1,049 g (2.31 lb) a plant and crop.");
+                        "Break-even over costs as listed: 10.00 USD/kg (4.53 USD/lb); or 1,051 g (2.32 lb) a plant and crop.");
         assertThat(with().text("budget_break_even_operating"))
                 .isEqualTo(
-                        "Break-even over operating costs: 8.58 USD/kg (3.89 USD/lb); or 861 g (1.90 lb) a plant and crop.");
+                        "Break-even over operating costs: 8.80 USD/kg (3.99 USD/lb); or 891 g (1.96 lb) a plant and crop.");
     }
 
     @ParameterizedTest

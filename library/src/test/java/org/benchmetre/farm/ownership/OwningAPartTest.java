@@ -149,7 +149,7 @@ class OwningAPartTest {
         Figures f = pump("stock_life[tray_plant]=2 1", "stock_life_unit[tray_plant]=a", "stock_choice=tray_plant");
         double first = f.number("plants_first_cost");
         assertThat(first).isPositive();
-        assertThat(f.number("plants_life_years")).isEqualTo(2);
+        assertThat(f.number("crop_plants_life", "crop")).isEqualTo(2);
         assertThat(f.number("plants_yearly_cost")).isCloseTo(first * 0.121 / 0.21, within(NEAR * first));
     }
 }
