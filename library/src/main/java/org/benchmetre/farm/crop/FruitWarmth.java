@@ -27,8 +27,8 @@ import org.benchmetre.farm.profile.Fact;
 
 /**
  * Fruit held against the warmth of the house. Fruit is said to be out of reach in months before plants can have it and in months that are
- * too cold for fruit to set; flowers that open where it is too warm, in the month before their fruit, and nights that hurt open blossom
- * are named. Limits and their sources are those of the profile. A month without a climate is not judged.
+ * too cold for fruit to set; fruit after a month too warm for flowering at any length of day, and nights that hurt open blossom, are
+ * named. Limits and their sources are those of the profile. A month without a climate is not judged.
  */
 public final class FruitWarmth {
 
@@ -207,12 +207,12 @@ public final class FruitWarmth {
                 flower.source());
     }
 
-    /** Flowers that open, in the month before their fruit, where they hang on the length of the day. */
+    /** Fruit after a month in which flowering hangs on the length of the day; how long before fruit that counts, our choice, no source. */
     private void warm() {
         Crops crops = first.grown.crops();
         Line flowering = months.line(
                 "flower_warmth",
-                "Mean of the month before, when flowers open",
+                "Mean of the month before",
                 DEGREE,
                 previous(indoors.mean(), new Element(indoors.mean(), pattern.months, pattern.months.size() - 1)));
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CROPS);
@@ -226,22 +226,22 @@ public final class FruitWarmth {
                 pattern.byCrop.isPositive(), flowering.numberOr(none(DEGREE)).exceeds(limit), limit.isPositive());
         Line names = s.textLine(
                 "crop_warm_names",
-                "Fruit from flowers that open where it is too warm",
+                "Months with fruit after a month that is too warm",
                 calendar.of(
-                        b.schedule(Sheets.CROP, "Crops by month: flowers in warmth"),
+                        b.schedule(Sheets.CROP, "Crops by month: fruit after warmth"),
                         "crop_warm_months",
-                        "Fruit from flowers that open where it is too warm",
+                        "Months with fruit after a month that is too warm",
                         isWarm));
         s.warning(
                 "crop_warm_warning",
-                "Flowers in warmth",
+                "Flowering and warmth",
                 names.isFilled(),
                 joined(
                         text("Fruit of "),
                         names,
-                        text(" comes from flowers of the month before, which is warmer than "),
+                        text(" follows a month that is warmer than "),
                         shown(limit, 0),
-                        text(" °C on the mean: above that these plants go by the length of the day ("),
+                        text(" °C on the mean: above that these plants flower by the length of the day ("),
                         lookup(types.limitSource, types.key, crops.plantType),
                         text("). Cool or shade, or count on less fruit.")));
     }

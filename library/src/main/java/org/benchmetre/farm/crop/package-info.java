@@ -1,2 +1,2 @@
-/** Plants and fruit: kinds of plant stock and what they cost, yield by month, channels, receipts. */
+/** Plants and fruit: kinds of plant stock and what they cost, yield by month, first fruit and warmth, channels, receipts. */
 package org.benchmetre.farm.crop;

@@ -26,7 +26,7 @@ final class CalendarPage {
 
     private static final List<Integer> MONTHS = List.of(8, 6, 8, 8, 7, 8, 8, 9, 10, 10, 11);
     private static final List<Integer> CASH = List.of(36, 9, 9);
-    private static final int CHART_ROWS = 12;
+    private static final int CHART_ROWS = 10;
 
     private CalendarPage() {}
 

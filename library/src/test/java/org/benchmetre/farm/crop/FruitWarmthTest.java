@@ -135,7 +135,7 @@ class FruitWarmthTest {
         PlanBuilder plan = plan(means).entry("planting_month", "sep");
         Plan june = plan.build();
         assertThat(june.figures().text(june.budget().line("crop_warm_warning"), 0))
-                .startsWith("Fruit of May comes from flowers of the month before, which is warmer than 20 °C")
+                .startsWith("Fruit of May follows a month that is warmer than 20 °C on the mean")
                 .contains("Honeoye: Bradford, Hancock, Warner");
         Plan ever = plan.entry("plant_type", "everbearing").build();
         assertThat(ever.figures().text(ever.budget().line("crop_warm_warning"), 0))
