@@ -23,6 +23,9 @@ class SlipsOfAHundredTest {
     private static final String PART = "This part is most of first cost";
     private static final String ROW = "This row is most of the yearly cost";
 
+    /** A house of which nothing is told. */
+    private static final Path SOUND = Sample.SAMPLES.get(0);
+
     @TempDir
     Path folder;
 
@@ -39,11 +42,11 @@ class SlipsOfAHundredTest {
         for (String end : List.of("price_low", "price_high", "life_low", "life_high")) {
             all.add("material_" + end + "[" + part + "]=");
         }
-        return told(Sample.TROUGH_HOUSE, all.toArray(String[]::new));
+        return told(SOUND, all.toArray(String[]::new));
     }
 
-    static List<Path> soundOnes() {
-        return Sample.GIVEN;
+    static Stream<Path> soundOnes() {
+        return Sample.GIVEN.stream();
     }
 
     @ParameterizedTest
@@ -77,14 +80,14 @@ class SlipsOfAHundredTest {
 
     @Test
     void a_usual_range_is_told_in_the_unit_that_was_typed() throws ScenarioException {
-        assertThat(told(Sample.TROUGH_HOUSE, "plant_spacing=30 inches"))
+        assertThat(told(SOUND, "plant_spacing=30 inches"))
                 .anySatisfy(each -> assertThat(each).contains("is 30 in, usually from 3.937 to 13.78 in ("));
     }
 
     @Test
     void the_range_of_the_row_goes_before_the_documented_one() throws ScenarioException {
         assertThat(told(
-                        Sample.TROUGH_HOUSE,
+                        SOUND,
                         "material_price_low[trough]=2000",
                         "material_price_high[trough]=3000",
                         "material_price[trough]=2250"))
@@ -102,13 +105,12 @@ class SlipsOfAHundredTest {
 
     @Test
     void a_price_break_above_the_list_price_is_told_by_the_figures() throws ScenarioException {
-        assertThat(told(Sample.TROUGH_HOUSE, "break_price[plug_from_1000]=0.49"))
-                .filteredOn(each -> each.contains(BREAK))
+        assertThat(told(SOUND, "break_price[plug_from_1000]=0.49"))
                 .singleElement()
                 .asString()
-                .contains("plug_from_1000");
-        assertThat(told(Sample.TROUGH_HOUSE, "break_price[plug_from_1000]=0.48"))
-                .noneMatch(each -> each.contains(BREAK));
+                .contains("plug_from_1000")
+                .contains(BREAK);
+        assertThat(told(SOUND, "break_price[plug_from_1000]=0.48")).isEmpty();
     }
 
     @Test
@@ -127,13 +129,13 @@ class SlipsOfAHundredTest {
                 .asString()
                 .contains("channels.csv, row 3, column price")
                 .contains("usually from 0.6 to 60 USD/kg");
-        assertThat(told(Sample.TROUGH_HOUSE, "channel_price[direct;jan]=1350"))
+        assertThat(told(SOUND, "channel_price[direct;jan]=1350"))
                 .anyMatch(each -> each.contains("channel_price[direct;jan]"));
     }
 
     @Test
     void a_price_of_plants_is_told() throws ScenarioException {
-        assertThat(told(Sample.TROUGH_HOUSE, "stock_price[plug]=48"))
+        assertThat(told(SOUND, "stock_price[plug]=48"))
                 .anySatisfy(
                         each -> assertThat(each).contains("stock_price[plug]").contains("from 0.05 to 10"));
     }
@@ -141,14 +143,14 @@ class SlipsOfAHundredTest {
     /** A pack of 0.03 m in place of 3 m: 174,420 of 182,000. */
     @Test
     void a_part_that_is_most_of_first_cost_is_told() throws ScenarioException {
-        assertThat(told(Sample.TROUGH_HOUSE, "material_pack[trough]=0.03"))
+        assertThat(told(SOUND, "material_pack[trough]=0.03"))
                 .anySatisfy(each -> assertThat(each).contains(PART).contains("Rigid trough"))
                 .anySatisfy(each -> assertThat(each).contains("first_cost_per_area_most"));
     }
 
     @Test
     void a_row_that_is_most_of_the_yearly_cost_is_told() throws ScenarioException {
-        assertThat(told(Sample.TROUGH_HOUSE, "material_life[trough]=0.015"))
+        assertThat(told(SOUND, "material_life[trough]=0.015"))
                 .anySatisfy(each -> assertThat(each).contains(ROW).contains("Trough and supports"))
                 .anySatisfy(each -> assertThat(each).contains("yearly_cost_per_kg_most"));
     }
@@ -165,7 +167,7 @@ class SlipsOfAHundredTest {
 
     @Test
     void of_money_that_is_not_of_about_a_dollars_worth_no_documented_range_holds() throws Exception {
-        try (Stream<Path> files = Files.list(Sample.TROUGH_HOUSE)) {
+        try (Stream<Path> files = Files.list(SOUND)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 String text = Files.readString(file).replace("plan_currency,USD", "plan_currency,JPY");
                 Files.writeString(
@@ -174,13 +176,7 @@ class SlipsOfAHundredTest {
             }
         }
         String[] yen = {"channel_price[direct;jan]=1350", "stock_price[plug]=48", "material_life[trough]=1500"};
-        assertThat(told(folder, yen))
-                .filteredOn(each -> each.contains(", usually "))
-                .singleElement()
-                .asString()
-                .contains("material_life[trough]");
-        assertThat(told(Sample.TROUGH_HOUSE, yen))
-                .filteredOn(each -> each.contains(", usually "))
-                .hasSizeGreaterThan(2);
+        assertThat(told(folder, yen)).singleElement().asString().contains("material_life[trough]");
+        assertThat(told(SOUND, yen)).hasSizeGreaterThan(2);
     }
 }
