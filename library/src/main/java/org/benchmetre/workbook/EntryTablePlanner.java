@@ -155,12 +155,12 @@ final class EntryTablePlanner {
             plan.home(run.line(), tablePlace(run.line(), axis, top, column, true));
             int span = inOne || !ColumnWidths.isSource(run.line()) ? 1 : SOURCE_SPAN;
             for (Column each : run.columns()) {
+                String heading = plan.headed(each.heading(), run.line());
+                int banded = Math.max(BAND_WIDTH, span > 1 ? 0 : PagePlan.headWidth(heading));
                 for (int i = column; column > 0 && i < column + span; i++) {
-                    plan.widen(
-                            i,
-                            inOne ? plan.entryWidth(run.line(), plan.headed(each.heading(), run.line())) : BAND_WIDTH);
+                    plan.widen(i, inOne ? plan.entryWidth(run.line(), heading) : banded);
                 }
-                head(column, plan.headed(each.heading(), run.line()), !plan.isText(run.line()));
+                head(column, heading, !plan.isText(run.line()));
                 for (int i = 0; i < axis.size(); i++) {
                     entry(top + i, column, column + span - 1, each.cell(axis, i));
                 }

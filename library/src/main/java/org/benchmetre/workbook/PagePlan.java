@@ -408,11 +408,7 @@ final class PagePlan {
         if (ColumnWidths.isSource(line)) {
             return SOURCE_WIDTH;
         }
-        double head = Stream.of(heading.split("\\s+"))
-                        .mapToDouble(Letters::width)
-                        .max()
-                        .orElse(0)
-                * Look.Role.HEAD.letters();
+        double head = longestWord(heading);
         double longest = budget.given(line).stream()
                 .filter(Given::filled)
                 .mapToDouble(
@@ -420,6 +416,19 @@ final class PagePlan {
                 .max()
                 .orElse(0);
         return (int) Math.ceil(Math.min(WIDEST_TEXT, Math.max(head, longest)) + EDGES);
+    }
+
+    private static double longestWord(String heading) {
+        return Stream.of(heading.split("\\s+"))
+                        .mapToDouble(Letters::width)
+                        .max()
+                        .orElse(0)
+                * Look.Role.HEAD.letters();
+    }
+
+    /** Letters that the longest word of a heading takes, so that none is broken. */
+    static int headWidth(String heading) {
+        return (int) Math.ceil(longestWord(heading) + EDGES);
     }
 
     private String typed(Line line, Given given) {

@@ -100,7 +100,7 @@ final class HandWrittenParts {
         for (int part = 0; part < driver.length; part++) {
             double quantity = perDriver[part] * drivers[driver[part]];
             double packs = Rounding.wholeUp(quantity / packSize[part]);
-            double paid = Rounding.wholeUp(packs * delivered[part] * coins) / coins;
+            double paid = Rounding.wholeUp(Math.max(0, packs * delivered[part] * coins - 1e-3)) / coins;
             bought += paid;
             leftValue += Math.max(paid - quantity * unitCost[part], 0);
         }

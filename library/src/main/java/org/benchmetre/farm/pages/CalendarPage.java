@@ -24,8 +24,8 @@ import org.benchmetre.page.Tone;
 /** When: the year from the month of planting on, in fruit, labour, water, warmth, heat and cash. */
 final class CalendarPage {
 
-    private static final List<Integer> MONTHS = List.of(8, 6, 8, 8, 7, 8, 8, 9, 10, 10, 11);
-    private static final List<Integer> CASH = List.of(36, 9, 9);
+    private static final List<Integer> MONTHS = List.of(8, 6, 9, 8, 8, 8, 8, 10, 10, 10, 11);
+    private static final List<Integer> CASH = List.of(34, 9, 8);
     private static final int CHART_ROWS = 10;
 
     private CalendarPage() {}

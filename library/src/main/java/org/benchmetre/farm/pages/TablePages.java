@@ -60,6 +60,7 @@ final class TablePages {
         if (entry.meaning().equals(Meaning.KEY)) {
             return KEY;
         }
-        return line.kind() == Kind.TEXT ? WORD : NUMBER;
+        boolean isLong = line.unit().display(budget.currency()).length() > WORD;
+        return line.kind() == Kind.TEXT ? WORD : isLong ? KEY : NUMBER;
     }
 }

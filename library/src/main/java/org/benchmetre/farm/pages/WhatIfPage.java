@@ -25,7 +25,7 @@ final class WhatIfPage {
 
     private static final List<Integer> LEFT = List.of(25, 10, 10, 10, 10, 10);
     private static final List<Integer> RIGHT = List.of(22, 27, 11, 11);
-    private static final int CHART_ROWS = 16;
+    private static final int CHART_ROWS = 21;
 
     private WhatIfPage() {}
 

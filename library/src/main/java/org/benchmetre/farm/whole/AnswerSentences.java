@@ -133,8 +133,8 @@ public final class AnswerSentences {
         Formula receipts = accounts.receipts();
         return when(
                 receipts.isPositive(),
-                joined(text("Of "), amount(receipts), text(" " + currency + " a metre and year, ")),
-                text("Nothing comes in; a year, in " + currency + " a metre, "));
+                joined(text("Of "), amount(receipts), text(" " + currency + ", ")),
+                text("Nothing comes in; in " + currency + ", "));
     }
 
     private Formula whoTakesIt(Line receipts, MoneyOfAMetre money, Line outcome) {
