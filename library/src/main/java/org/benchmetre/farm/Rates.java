@@ -25,9 +25,8 @@ record Rates(Line planYear, Line installWage, Line install) {
                 s.entry("plan_year", "Year of the plan", ONE).from(1990, 2100).whole());
         entries.add(s.textEntry("plan_paper", "Paper to print on").oneOf(List.of("a4", "letter")));
         entries.add(s.textEntry("plan_units", "Units that lead").oneOf(List.of("metric", "us")));
-        Line wage = entries.add(
-                s.entry("install_wage", "Installing and irrigation maintenance, wage with on-costs", MONEY_AN_HOUR)
-                        .from(0, 1_000_000));
+        Line wage = entries.add(s.entry("install_wage", "Wage of installing, with on-costs", MONEY_AN_HOUR)
+                .from(0, 1_000_000));
         return new Rates(
                 planYear,
                 wage,

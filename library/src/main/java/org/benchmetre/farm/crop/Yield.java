@@ -139,7 +139,7 @@ public final class Yield {
                 "grams_a_year", "Fruit of a plant and year, by stock and age", GRAMS_A_YEAR, sum(weight, crops.axis));
         planned = one.line(
                 "grams_planned",
-                "Fruit per plant and crop, as told",
+                "Fruit per plant and crop",
                 GRAMS,
                 toldAYear.times(level).over(crops.total));
         Line warmed = heat.map(ripe -> one.line(

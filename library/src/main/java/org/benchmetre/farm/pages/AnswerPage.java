@@ -74,11 +74,11 @@ final class AnswerPage {
         return new Sentences(List.of(
                 new Sentence(budget.line("answer_cost_and_return"), Tone.LEAD),
                 new Sentence(budget.line("left_out_sentence"), Tone.WARNING),
-                new Sentence(budget.line("answer_warmth"), Tone.WARNING),
                 new Sentence(budget.line("irrigation_verdict"), Tone.PLAIN),
                 new Sentence(budget.line("answer_break_even"), Tone.PLAIN),
-                new Sentence(budget.line("house_sentence"), Tone.PLAIN),
                 new Sentence(budget.line("doubt_sentence"), Tone.PLAIN),
+                new Sentence(budget.line("house_sentence"), Tone.PLAIN),
+                new Sentence(budget.line("answer_warmth"), Tone.WARNING),
                 new Sentence(budget.line("calendar_no_heat"), Tone.WARNING)));
     }
 

@@ -65,10 +65,10 @@ final class IrrigationPage {
         Page page = Page.answer("Irrigation", "Emitters or drip tape?").head(answer());
         int systems = ways.filled();
         return systems > BESIDE
-                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), valves(), difference())))
+                ? page.left(widths(systems), blocks(List.of(sideBySide(), flips(), difference())))
                         .foot(cautions().toArray(Block[]::new))
                 : page.left(systems > PAIR ? WITH_BOXES : PAIR_WITH_BOXES, blocks(List.of(sideBySide(), flips())))
-                        .right(BOXES, blocks(List.of(valves(), difference())))
+                        .right(BOXES, blocks(List.of(difference())))
                         .foot(cautions().toArray(Block[]::new));
     }
 
@@ -102,10 +102,11 @@ final class IrrigationPage {
         rows.addAll(both("Longest line that meets the target", "way_longest_run", "side_longest_run_in_feet"));
         rows.addAll(both("Pressure at the inlet", "way_inlet_pressure", "side_inlet_pressure_in_psi"));
         rows.addAll(both("Flow of a bench", "way_flow_per_bench", "side_flow_in_gallons"));
-        rows.add(row("Length of a pulse", "way_pulse_length").under("Pulses and clogging"));
+        rows.add(row("Length of a pulse", "way_pulse_length"));
         rows.add(row("Uniformity over whole pulses, at most", "way_pulsed_uniformity"));
         rows.add(row("Water given", "side_water_given"));
-        rows.add(row("Outlets in reach of a plant", "way_outlets_in_reach"));
+        rows.add(row("Water given with check valves", "side_water_with_valves"));
+        rows.add(row("Saved by them, their price aside", "side_valve_saving"));
         rows.add(row("Plants falling dry in a year", "way_dry_plants"));
         return IntStream.iterate(0, from -> from < ways.filled(), from -> from + A_TABLE)
                 .mapToObj(from -> new Across(
@@ -115,16 +116,6 @@ final class IrrigationPage {
                         from,
                         Math.min(ways.filled(), from + A_TABLE)))
                 .toList();
-    }
-
-    /** What check valves would leave of the water given, and what they would save. */
-    private List<Table> valves() {
-        return List.of(Table.of(
-                "With check valves, their price not counted",
-                ways,
-                Column.of("System", line("way_label")),
-                Column.of("Water", line("side_water_with_valves")),
-                Column.of("Saves", line("side_valve_saving"))));
     }
 
     private Criterion row(String label, String id) {
@@ -192,7 +183,7 @@ final class IrrigationPage {
                         List.of(cost),
                         ways,
                         ChartLook.of(
-                                13 + ways.filled(),
+                                16 + ways.filled(),
                                 "Bars of the yearly cost per metre that differs between irrigation systems, one bar for each, by cause.")));
     }
 
