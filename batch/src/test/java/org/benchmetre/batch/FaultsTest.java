@@ -25,7 +25,7 @@ class FaultsTest {
         Ran.replace(farm, "zone_count,2,zone", "zone_count,2.5,zone");
         Ran.replace(farm, "planting_pattern,staggered", "planting_pattern,zigzag");
         Path materials = scenario.resolve("materials.csv");
-        Ran.replace(materials, "bench_metres,1,0.02,m,3,22.50", "bench_meters,1,0.02,m,3,22.50");
+        Ran.replace(materials, "bench_metres,1,0.02,,m,3,22.50", "bench_meters,1,0.02,,m,3,22.50");
         Ran.replace(materials, "m,100,45.00", "m,100,cheap");
         Ran.replace(materials, "m,50,39.00", "m,-50,39.00");
         Path stock = scenario.resolve("plant_stock.csv");
