@@ -1,8 +1,6 @@
 package org.benchmetre.farm;
 
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
 import java.util.Map;
@@ -10,7 +8,6 @@ import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.Structure;
@@ -29,18 +26,8 @@ import org.benchmetre.farm.crop.Indoors;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.crop.PlantStock;
 import org.benchmetre.farm.crop.RipeByHeat;
-import org.benchmetre.farm.energy.Climate;
-import org.benchmetre.farm.energy.DesignNight;
-import org.benchmetre.farm.energy.Electricity;
-import org.benchmetre.farm.energy.EnergyCost;
-import org.benchmetre.farm.energy.Envelope;
-import org.benchmetre.farm.energy.Fuel;
-import org.benchmetre.farm.energy.HeatLoss;
-import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.energy.HouseEnergy;
 import org.benchmetre.farm.energy.InsideTemperature;
-import org.benchmetre.farm.energy.MadeUpByHeat;
-import org.benchmetre.farm.energy.SetPoints;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
@@ -69,21 +56,18 @@ import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
-import org.benchmetre.farm.operations.PickingWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
 import org.benchmetre.farm.ownership.BudgetSentences;
 import org.benchmetre.farm.ownership.ChangingParts;
 import org.benchmetre.farm.ownership.Contingency;
 import org.benchmetre.farm.ownership.EnterpriseBudget;
 import org.benchmetre.farm.ownership.HouseByArea;
-import org.benchmetre.farm.ownership.MostOfTotal;
 import org.benchmetre.farm.ownership.MovesWithYield;
 import org.benchmetre.farm.ownership.Overhead;
 import org.benchmetre.farm.ownership.OwnershipRates;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.PlantsYearly;
 import org.benchmetre.farm.ownership.UsedUp;
-import org.benchmetre.farm.ownership.UsualTotals;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.ownership.YieldBends;
 import org.benchmetre.farm.ownership.YieldRange;
@@ -97,7 +81,6 @@ import org.benchmetre.farm.takeoff.TakeOff;
 import org.benchmetre.farm.takeoff.ToBuy;
 import org.benchmetre.farm.whole.Accounts;
 import org.benchmetre.farm.whole.AnswerSentences;
-import org.benchmetre.farm.whole.BesidePublished;
 import org.benchmetre.farm.whole.HouseThatPays;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
@@ -164,7 +147,7 @@ public final class FarmBudget {
         Feed feed = new Feed(b, entries);
         Watering watering = new Watering(
                 b, entries, new Watering.Season(months, stands.inCrop), hydraulics, wayChoice, feed.costPerVolume);
-        HouseEnergy energy = energy(b, entries, months, house, watering.electricityPrice);
+        HouseEnergy energy = EnergyOfHouse.of(b, entries, months, house, watering.electricityPrice);
         InsideTemperature inside = energy.inside();
         Drivers.Plant plant =
                 new Drivers.Plant(ways, watering.headerLength, watering.zoneFlow, energy.heaterPower(), stands.inCrop);
@@ -278,30 +261,11 @@ public final class FarmBudget {
                 yields,
                 leftOut.costWords,
                 new BudgetSentences.Cited(structure.title(), wages.planYear(), Release.VERSION));
-        MostOfTotal most = new MostOfTotal(b);
-        most.watch(
-                "Part",
-                new MostOfTotal.Rows(
-                        "first_cost_part", b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT), takeOff.exact, first.total),
-                "This part is most of first cost: check its price, its pack and its rate for a factor of ten or a hundred.");
-        most.watch(
-                "Row of the enterprise budget",
-                new MostOfTotal.Rows("yearly_row", budgetPage, page.costs, page.total),
-                "This row is most of the yearly cost: check its price, its hours and its life for a factor of ten or a hundred.");
-        new UsualTotals(b, profile)
-                .watch(first.perArea, "Check prices, packs and rates of parts, and the size of the house.")
-                .watch(
-                        "operating_cost_per_area",
-                        "Operating costs per m² of floor",
-                        page.operating.over(house.houseArea),
-                        "Check hours, wages, plants, heat, and the size of the house.")
-                .watch(yearlyCost.perKg, "Check wages, hours, lives of parts, and the yield.")
-                .watch(
-                        "fruit_per_area",
-                        "Marketable fruit per m² of floor",
-                        harvest.yield.over(house.houseArea),
-                        "Check yield_per_plant, plant_spacing and the size of the house.");
-        BesidePublished.of(b, profile, asPublished(first, house, operations.fruit, work.hours, harvest, page.total));
+        Proportions.watch(
+                b,
+                profile,
+                new Proportions.Results(
+                        first, yearlyCost, page, harvest, house, new Proportions.Work(operations.fruit, work.hours)));
         LineShare line = new LineShare(b, materials, takeOff, owned, wage, owning.contingency().share);
         CostSlopes slopes = new CostSlopes(
                 b,
@@ -358,38 +322,6 @@ public final class FarmBudget {
         new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));
         Cautions.add(b);
         return b.build();
-    }
-
-    static HouseEnergy energy(BudgetBuilder b, FarmEntries entries, Months months, House house, Line electricityPrice) {
-        Envelope skin = new Envelope(b, entries, house.length, house.width, house.houseArea);
-        HeatLoss loss = new HeatLoss(b, entries, skin);
-        Climate climate = new Climate(b, entries, months);
-        SetPoints set = new SetPoints(b, entries, climate);
-        Fuel fuel = new Fuel(b, entries);
-        DesignNight night = new DesignNight(b, entries, loss, climate, fuel);
-        MadeUpByHeat made = new MadeUpByHeat(b, entries, loss, climate, set, house.houseArea);
-        InsideTemperature inside = new InsideTemperature(b, entries, made);
-        Heating heating = new Heating(b, entries.profile(), loss, made, fuel, house.houseArea);
-        Electricity electricity = new Electricity(b, entries, months, house.houseArea, electricityPrice);
-        EnergyCost cost = new EnergyCost(b, heating, electricity, house.houseArea);
-        return new HouseEnergy(cost, heating, electricity, inside, night.heaterPower);
-    }
-
-    private static Map<String, Formula> asPublished(
-            FirstCost first, House house, PickingWork fruit, Line hours, Harvest harvest, Line cost) {
-        Formula fruitWork =
-                fruit.picking.year().hours().plus(fruit.packing.year().hours());
-        return Map.of(
-                "first_cost", first.perArea,
-                "hours_per_area", hours.over(house.houseArea),
-                "hours_per_kg", over(hours, harvest.yield),
-                "fruit_work_share", over(fruitWork, hours),
-                "fruit_per_area", harvest.yield.over(house.houseArea),
-                "cost_per_kg", over(cost, harvest.yield));
-    }
-
-    private static Formula over(Formula amount, Line by) {
-        return when(by.isPositive(), amount.over(by), none(amount.unit().over(by.unit())));
     }
 
     private static String firstKey(Axis axis) {

@@ -39,7 +39,7 @@ final class Energy {
         House house = new House(b, entries);
         Line price =
                 entries.add(b.schedule("Price", "Price").entry("electricity_price", "Price", Unit.parse("money/kWh")));
-        FarmBudget.energy(b, entries, months, house, price);
+        EnergyOfHouse.of(b, entries, months, house, price);
         return Sample.filled(b.build(), Sample.troughHouse());
     }
 

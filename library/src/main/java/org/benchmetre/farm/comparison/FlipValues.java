@@ -138,7 +138,7 @@ final class FlipValues {
                 "What one unit of the entry closes of the difference",
                 PER_METRE,
                 when(
-                        and(Sizes.differ(ofFirst, slope), moves, rank.rival.isPositive()),
+                        and(Sizes.matters(ofFirst.minus(slope).times(most), rank.bestCost), rank.rival.isPositive()),
                         ofFirst.minus(slope),
                         none(PER_METRE)),
                 Sizes.SOURCE);

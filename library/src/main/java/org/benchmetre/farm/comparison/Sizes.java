@@ -26,6 +26,11 @@ final class Sizes {
         return amount.minus(other).minus(tolerance(amount, other)).isPositive();
     }
 
+    /** Whether an amount, of either sign, is anything beside another. */
+    static Formula matters(Formula amount, Formula beside) {
+        return of(amount).minus(beside.times(number(SAME, ONE))).isPositive();
+    }
+
     /** Whether two amounts differ. */
     static Formula differ(Formula amount, Formula other) {
         Formula apart = greater(amount.minus(other), other.minus(amount));

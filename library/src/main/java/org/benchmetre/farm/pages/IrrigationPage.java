@@ -106,7 +106,7 @@ final class IrrigationPage {
         rows.add(row("Uniformity over whole pulses, at most", "way_pulsed_uniformity"));
         rows.add(row("Water given", "side_water_given"));
         rows.add(row("Water given with check valves", "side_water_with_valves"));
-        rows.add(row("Saved by them, their price aside", "side_valve_saving"));
+        rows.add(row("Saved by them, their price aside", "valve_cost_saved"));
         rows.add(row("Plants falling dry in a year", "way_dry_plants"));
         return IntStream.iterate(0, from -> from < ways.filled(), from -> from + A_TABLE)
                 .mapToObj(from -> new Across(
