@@ -25,7 +25,7 @@ class CheckCommandTest {
                 "check",
                 Ran.SAMPLE,
                 "--set",
-                "plant_spacing=20in",
+                "plant_spacing=14in",
                 "--set",
                 "way_check_valves[tape]=yes",
                 "--set",
@@ -39,8 +39,8 @@ class CheckCommandTest {
         assertThat(ran.out()).isEqualTo(Ran.SAMPLE + ": no faults, 2 warnings.\n");
         assertThat(ran.errLines())
                 .containsExactly(
-                        "Warning: setting plant_spacing=20in, plant_spacing: Spacing between neighbours along the trough"
-                                + " is 20 in, usually from 3.937 to 13.78 in (common practice, no source).",
+                        "Warning: setting plant_spacing=14in, plant_spacing: Spacing between neighbours along the trough"
+                                + " is 14 in, usually from 3.937 to 13.78 in (common practice, no source).",
                         "Warning: setting material_price_year[tape]=2022, material_price_year[tape]: the price is of 2022"
                                 + " and the plan of 2026; no price is indexed.");
     }

@@ -19,13 +19,13 @@ class FaultsTest {
     void ten_faults_are_told_at_once_and_nothing_is_written() {
         Path scenario = Ran.copy(folder);
         Path farm = scenario.resolve("farm.csv");
-        Ran.replace(farm, "bench_count,10,bench", "bench_count,ten,bench");
+        Ran.replace(farm, "bench_count,12,bench", "bench_count,ten,bench");
         Ran.replace(farm, "bench_width,0.30,m", "bench_width,0.30,kg");
         Ran.replace(farm, "house_length,24,m", "house_lenght,24,m");
         Ran.replace(farm, "zone_count,2,zone", "zone_count,2.5,zone");
         Ran.replace(farm, "planting_pattern,staggered", "planting_pattern,zigzag");
         Path materials = scenario.resolve("materials.csv");
-        Ran.replace(materials, "bench_metres,1,0.02,m,3,22.50", "bench_meters,1,0.02,m,3,22.50");
+        Ran.replace(materials, "bench_metres,1,0.02,,m,3,22.50", "bench_meters,1,0.02,,m,3,22.50");
         Ran.replace(materials, "m,100,45.00", "m,100,cheap");
         Ran.replace(materials, "m,50,39.00", "m,-50,39.00");
         Path stock = scenario.resolve("plant_stock.csv");
@@ -216,8 +216,8 @@ class FaultsTest {
         Ran.replace(scenario.resolve("materials.csv"), "item,label,", "item,la" + sign + "bel,");
         Ran.replace(
                 scenario.resolve("farm.csv"),
-                "bench_count,10,bench,,,invented",
-                "bench_count,10,bench,,,in" + sign + "vented");
+                "bench_count,12,bench,,,invented",
+                "bench_count,12,bench,,,in" + sign + "vented");
 
         for (Ran ran : new Ran[] {
             Ran.with("check", scenario),

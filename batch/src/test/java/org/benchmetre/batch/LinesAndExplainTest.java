@@ -39,9 +39,9 @@ class LinesAndExplainTest {
         assertThat(ran.exit()).isZero();
         assertThat(ran.outLines())
                 .containsExactly(
-                        "Bench metres (bench_metres) = 300 m",
+                        "Bench metres (bench_metres) = 360 m",
                         "  = bench_count*bench_length",
-                        "  Benches (bench_count) = 10 bench",
+                        "  Benches (bench_count) = 12 bench",
                         "    entry, farm.csv, row 9, column value; source: invented for the demo",
                         "  Length of one bench (bench_length) = 30 m",
                         "    entry, setting bench_length=30; source: changed for this run");

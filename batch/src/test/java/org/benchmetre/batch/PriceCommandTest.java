@@ -121,14 +121,14 @@ class PriceCommandTest {
                 .isCloseTo(value(records, "way_first_cost", "tape"), ROUNDING);
         assertThat(value(records, "exact_cost", "") + value(records, "leftover_value", ""))
                 .isCloseTo(value(records, "purchase_cost", ""), ROUNDING);
-        assertThat(value(records, "plant_spacing", "")).isEqualTo(6 * 0.0254);
+        assertThat(value(records, "plant_spacing", "")).isEqualTo(4.5 * 0.0254);
     }
 
     @Test
     void csv_names_units_with_the_currency_and_prints_texts_as_texts() {
         assertThat(Ran.with("price", Ran.SAMPLE, "--csv").outLines())
                 .startsWith("line,index,value,unit")
-                .contains("bench_metres,,200,m", "irrigation_choice,,emitter,1", "material_price,tape,80,USD/pack");
+                .contains("bench_metres,,240,m", "irrigation_choice,,emitter,1", "material_price,tape,80,USD/pack");
     }
 
     @Test
@@ -160,7 +160,7 @@ class PriceCommandTest {
     void a_price_list_replaces_price_and_pack() throws IOException {
         Path prices = Files.writeString(
                 folder.resolve("prices.csv"),
-                "item,pack,unit,price,price_year,source\ntape,500,m,50,2025,quotation\nheater,1,each,9,2025,\n");
+                "item,pack,unit,price,price_year,source\ntape,500,m,50,2025,quotation\nsledge,1,each,9,2025,\n");
         Ran ran = Ran.with("price", Ran.SAMPLE, "--csv", "--prices", prices);
 
         assertThat(ran.exit()).isZero();
@@ -168,7 +168,7 @@ class PriceCommandTest {
                 .contains("material_price,tape,50,USD/pack", "material_pack,tape,500,item/pack")
                 .contains("material_price_year,tape,2025,1", "material_source,tape,quotation,1");
         assertThat(ran.errLines())
-                .containsExactly("Note: prices.csv, row 3, column item: this scenario does not use \"heater\".");
+                .containsExactly("Note: prices.csv, row 3, column item: this scenario does not use \"sledge\".");
     }
 
     @Test

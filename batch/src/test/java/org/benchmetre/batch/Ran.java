@@ -12,14 +12,11 @@ import java.util.stream.Stream;
 /** One run of the command, as a user sees it. */
 record Ran(int exit, String out, String err) {
 
-    private static final Path HOUSES =
-            Path.of("..", "library", "src", "test", "resources", "org", "benchmetre", "houses");
-
-    /** A plain house of the tests, on which what a test quotes rests. */
-    static final Path SAMPLE = HOUSES.resolve("trough-house");
+    /** A house of which nothing is told. */
+    static final Path SAMPLE = Path.of("..", "samples", "trough-house");
 
     /** Another one. */
-    static final Path CONTAINERS = HOUSES.resolve("container-house");
+    static final Path CONTAINERS = Path.of("..", "samples", "container-house");
 
     static Ran with(Object... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -151,9 +151,9 @@ public final class WorthOfKg {
         return byShares.plus(when(fruit.isPositive(), moved.over(fruit), none(PER_KG)));
     }
 
-    /** Commission as a share of a price. */
+    /** Commission as a share of a price; nothing of a price that is no more than rounding. */
     Formula shareOf(Line fee, Line price) {
-        return selling.either(selling.commission, when(price.isPositive(), fee.over(price), none(ONE)));
+        return selling.either(selling.commission, when(price.exceeds(none(PER_KG)), fee.over(price), none(ONE)));
     }
 
     /** What a kilogram leaves by month where each channel sells its share, money/kg. */
