@@ -156,7 +156,7 @@ final class EntryTablePlanner {
             int span = inOne || !ColumnWidths.isSource(run.line()) ? 1 : SOURCE_SPAN;
             for (Column each : run.columns()) {
                 String heading = plan.headed(each.heading(), run.line());
-                int banded = Math.max(BAND_WIDTH, span > 1 ? 0 : PagePlan.headWidth(heading));
+                int banded = Math.max(BAND_WIDTH, span > 1 ? 0 : plan.wordWidth(run.line(), heading));
                 for (int i = column; column > 0 && i < column + span; i++) {
                     plan.widen(i, inOne ? plan.entryWidth(run.line(), heading) : banded);
                 }

@@ -47,6 +47,7 @@ final class PagePlan {
     private static final double MORE_THAN_WIDE = 1.08;
 
     private static final int GAP = 2;
+    private static final int SHORT = 14;
     private static final int SOURCE_WIDTH = 44;
     private static final double WIDEST_TEXT = 20;
     /** Letters that the edges of a cell take. */
@@ -139,7 +140,7 @@ final class PagePlan {
         for (Block block : blocks) {
             int first = planner.row();
             block.show(planner);
-            spans.add(new PrintPlan.Span(first, planner.row(), block instanceof Chart));
+            spans.add(new PrintPlan.Span(first, planner.row(), isWhole(block, planner.row() - first)));
         }
         return planner.row();
     }
@@ -426,9 +427,20 @@ final class PagePlan {
                 * Look.Role.HEAD.letters();
     }
 
-    /** Letters that the longest word of a heading takes, so that none is broken. */
-    static int headWidth(String heading) {
-        return (int) Math.ceil(longestWord(heading) + EDGES);
+    /** Whether paper is not cut within a block: a chart, or a short table to fill in. */
+    private static boolean isWhole(Block block, int rows) {
+        return block instanceof Chart || block instanceof EntryTable && rows <= SHORT;
+    }
+
+    /** Letters that the longest word of a column takes, in its heading or its texts, so that none is broken. */
+    int wordWidth(Line line, String heading) {
+        double longest = budget.given(line).stream()
+                .filter(given -> isText(line))
+                .flatMap(given -> Stream.of(homes.onPage(line, given.text()).split("\\s+")))
+                .mapToDouble(Letters::width)
+                .max()
+                .orElse(0);
+        return (int) Math.ceil(Math.min(WIDEST_TEXT, Math.max(longestWord(heading), longest)) + EDGES);
     }
 
     private String typed(Line line, Given given) {
