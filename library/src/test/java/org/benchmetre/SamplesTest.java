@@ -72,7 +72,7 @@ class SamplesTest {
         assertThat(Benchmetre.read(sample).text("left_out")).isEmpty();
     }
 
-    /** Below a mean of 10 degC fewer flowers set fruit (Braak 1968, as quoted by Ledesma and others, 2008). */
+    /** Below a mean of 10 degC fewer flowers set fruit (Braak 1968, as cited by Ledesma and others, 2008). */
     @ParameterizedTest
     @MethodSource("samples")
     void months_with_fruit_are_warm_enough_for_it(Path sample) throws ScenarioException {

@@ -51,7 +51,7 @@ record PageShelf(List<Page> pages) {
     String others(String name) {
         String others =
                 names().stream().filter(other -> !other.equals(folded(name))).collect(Collectors.joining(", "));
-        return TextTable.wrapped("Other pages (--page NAME): " + others + "; as data: --csv.");
+        return TextTable.wrapped("Other pages (--page NAME): " + others + "; or --csv.");
     }
 
     private Optional<Page> found(String name) {

@@ -304,6 +304,6 @@ class PageTextTest {
         assertThat(shelf.drawn("tobuy", drawer)).isEqualTo(Optional.empty());
         assertThat(shelf.missing("tobuy"))
                 .isEqualTo("There is no page \"tobuy\", did you mean to-buy? Pages: to-buy, entries, all.");
-        assertThat(shelf.others("to buy")).isEqualTo("Other pages (--page NAME): entries, all; as data: --csv.\n");
+        assertThat(shelf.others("to buy")).isEqualTo("Other pages (--page NAME): entries, all; or --csv.\n");
     }
 }

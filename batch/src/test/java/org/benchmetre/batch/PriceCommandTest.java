@@ -84,7 +84,7 @@ class PriceCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"trough-house", "container-house"})
+    @ValueSource(strings = {"trough-house", "container-house", "two-crop-glasshouse"})
     void the_answer_takes_forty_lines_at_most_and_has_cautions_in_short(String name) {
         Ran ran = Ran.with("price", Path.of("..", "samples", name));
 

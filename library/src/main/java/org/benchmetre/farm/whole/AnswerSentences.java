@@ -133,8 +133,8 @@ public final class AnswerSentences {
         Formula receipts = accounts.receipts();
         return when(
                 receipts.isPositive(),
-                joined(text("Of "), amount(receipts), text(" " + currency + ", ")),
-                text("Nothing comes in; in " + currency + ", "));
+                joined(text("Of "), amount(receipts), text(" " + currency + " a metre, ")),
+                text("Nothing comes in; in " + currency + " a metre, "));
     }
 
     private Formula whoTakesIt(Line receipts, MoneyOfAMetre money, Line outcome) {

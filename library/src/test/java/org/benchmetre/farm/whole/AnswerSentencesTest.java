@@ -26,7 +26,7 @@ class AnswerSentencesTest {
     private static final Pattern COST_AND_RETURN = Pattern.compile("A metre of bench costs " + NUMBER
             + " USD to build and " + NUMBER + " a year to own and run\\. It brings in " + NUMBER + ", so " + NUMBER
             + " is (left above the costs that are listed|left above total cost|missing)\\.");
-    private static final Pattern MONEY = Pattern.compile("Of " + NUMBER + " USD, labour takes " + NUMBER
+    private static final Pattern MONEY = Pattern.compile("Of " + NUMBER + " USD a metre, labour takes " + NUMBER
             + ", heat and power " + NUMBER + "; " + NUMBER + " is (left|missing)\\.");
     private static final Pattern BREAK_EVEN = Pattern.compile("Nothing is left below " + NUMBER + " USD/kg \\("
             + NUMBER + " USD/lb\\)(, or below ([0-9,]+) g a plant and crop\\.|"
@@ -101,7 +101,7 @@ class AnswerSentencesTest {
                 .endsWith(" is missing.");
         assertThat(f.text("answer_break_even")).isEqualTo("There is no fruit to sell, so no price covers the costs.");
         assertThat(f.text("money_sentence"))
-                .startsWith("Nothing comes in; in USD, labour takes ")
+                .startsWith("Nothing comes in; in USD a metre, labour takes ")
                 .endsWith(" is missing.");
     }
 
