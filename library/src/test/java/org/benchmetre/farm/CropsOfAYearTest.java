@@ -241,6 +241,7 @@ class CropsOfAYearTest {
         assertRefused(Map.of("clear_out_month", "jun", "bench_share", "1.5"), "bench_share");
         assertRefused(Map.of("clear_out_month", "jun", "mar", "0.5", "apr", "0.4"), "add up to 1");
         assertRefused(Map.of("clear_out_month", "jun", "plants_of", "another"), "another");
+        assertRefused(Map.of("clear_out_month", "jun", "plants_of", "only"), "a crop that is planted");
     }
 
     private static void assertRefused(Map<String, String> crop, String found) {

@@ -93,6 +93,7 @@ final class CropRows {
         ScheduleBuilder block = b.schedule(Sheets.CROP, "Crops: share of the fruit by month, as entered");
         Line shares = c.in(block).across(months.axis, "crop_share_entered", "Share of the crop's fruit", ONE, SHARE);
         b.rule(new AddToOne(shares, months.axis, "shares of the crop's fruit by month"));
+        b.rule(new PlantsBegin(key, before));
         c.words("source", "crop_source", "Source");
         plantsOf = before;
         grams = Optional.of(fruit);

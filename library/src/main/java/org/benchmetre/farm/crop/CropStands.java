@@ -31,6 +31,8 @@ public final class CropStands {
     private static final double HALF = 0.5;
     private static final Unit CROPS = Unit.parse("crop/a");
 
+    /** Months after planting, by crop and month. */
+    final Line after;
     /** Share of each month in which each crop stands, by crop and month. */
     public final Line standing;
     /** Share of benches in crop, by month. */
@@ -59,7 +61,7 @@ public final class CropStands {
                                 .minus(from)
                                 .plus(when(crops.clearOutNumber.exceeds(from), none(ONE), twelve)),
                         "12 months a year: plain counting");
-        Line after = blocks.line(
+        after = blocks.line(
                 "crop_months_after",
                 "Months after planting",
                 ONE,

@@ -16,6 +16,7 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -56,6 +57,8 @@ public final class Crops {
     public final Line plantType;
     /** Month of planting by name, Jan to Dec; empty in a spare row. */
     public final Line planting;
+    /** Month of planting by name, or that plants stay. */
+    public final Line plantedTold;
     /** Month of clearing out by name, Jan to Dec; empty in a spare row. */
     public final Line clearOut;
     /** Number of the month of planting, 1 to 12. */
@@ -147,6 +150,10 @@ public final class Crops {
                 "Turns of the crops that its plants last",
                 ONE,
                 stockYears.times(times).counting(ONE));
+        plantedTold = s.textLine(
+                "crop_planted_told",
+                "Planted, in words",
+                when(newShare.isPositive(), planting, when(key.isFilled(), text("they stay"), text(""))));
         plantings = s.line("crop_plantings", "Plants are set, a year", TIMES, eachLife(newShare));
         Line before = s.textLine("crop_before", "On the plants of, counted", rows.plantsOf);
         Formula isLast = not(countWhere(before, key, axis).isPositive());
@@ -158,19 +165,32 @@ public final class Crops {
         clearings = s.line("crop_clearings", "Cleared out, a year", TIMES, eachLife(cleared));
         if (FarmTable.CROPS.hasRows(b.structure())) {
             watch(b, before, crops, here);
+            watchCalendar(b, plan.year());
         }
     }
 
     /** Plants that stay, but for a crop that cannot have them. */
     private void watch(BudgetBuilder b, Line before, Line crops, Line inUse) {
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CROPS);
-        Formula cannot = or(before.is(key), not(lookup(stock, key, before).is(stock)));
+        Line share = s.line("crop_benches", "Benches it stands on, share", ONE, rows.whereFilled(rows.benchShare));
+        Formula taken = lookup(share, key, before);
+        Formula cannot = or(
+                before.is(key),
+                not(lookup(stock, key, before).is(stock)),
+                or(taken.exceeds(share), share.exceeds(taken)));
         s.warning(
                 "crop_plants_of_warning",
                 "On the plants of",
                 when(before.isFilled(), when(cannot, one(), none(ONE)), none(ONE))
                         .isPositive(),
-                "The plants of the crop before can stay only for another crop of the same plant stock: change plants_of or stock.");
+                "The plants of the crop before can stay only for another crop of the same plant stock on as many benches: change "
+                        + "plants_of, stock or bench_share.");
+        b.schedule(Sheets.CROP, "Crops of a year together")
+                .warning(
+                        "crops_new_warning",
+                        "Plants of the crops",
+                        not(allNew.isPositive()),
+                        "No crop has plants of its own: leave plants_of blank in the one that is planted.");
         Line staying = b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
                 .line(
                         "stock_crops_in_turn",
@@ -184,6 +204,25 @@ public final class Crops {
                         "Plants that stay",
                         and(inUse.isPositive(), kinds.lifeUnit.is("crop"), staying.exceeds(kinds.life)),
                         "These plants stay for more crops than they live: raise life in plant_stock.csv, or leave plants_of blank.");
+        b.shared(Sheets.CROP, Tables.STOCK_GROWTH)
+                .warning(
+                        "stock_outlives_warning",
+                        "Plants that live on",
+                        and(inUse.isPositive(), turns.exceeds(one()), allNew.exceeds(one())),
+                        "These plants live on when the next crop is planted on their benches: lower life in plant_stock.csv, or "
+                                + "name the crop before in plants_of.");
+    }
+
+    /** The calendar turns with the plan's month of planting, and is of the crops when that is the first of theirs. */
+    private void watchCalendar(BudgetBuilder b, CropYear year) {
+        Formula first = new Element(plantingNumber, axis, 0);
+        b.schedule(Sheets.CROP, "Crops of a year together")
+                .warning(
+                        "crops_calendar_warning",
+                        "Calendar and first crop",
+                        or(first.exceeds(year.plantingNumber), year.plantingNumber.exceeds(first)),
+                        "The calendar begins in planting_month, but the first crop of crops.csv is planted in another month: enter that "
+                                + "one as planting_month.");
     }
 
     /** Benches over the life of what stands on them. */

@@ -23,6 +23,7 @@ import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
+import org.benchmetre.farm.profile.Fact;
 
 /**
  * The first month in which each crop can have ripe fruit: that in which degree-days since planting reach the heat sum of its plant stock,
@@ -39,13 +40,18 @@ public final class FirstFruit {
 
     static final Unit DEGREE_DAYS = Unit.parse("K d");
     static final Unit DEGREE = Unit.parse("degC");
+    private static final Unit WEEK = Unit.parse("wk");
+    private static final Unit MONTH = Unit.parse("mo");
+    private static final double HALF = 0.5;
     private static final double MONTHS = 12;
     private static final String COUNTING = "12 months a year: plain counting";
 
-    /** Heat sum from planting to first ripe fruit, K d, by crop; nothing where plants stay from another crop. */
+    /** Heat sum from planting to first ripe fruit, K d, by crop; that of flower to ripe fruit where plants stay from another crop. */
     final Line need;
-    /** Where that sum comes from, a text; guard spare rows. */
-    final Formula source;
+    /** Where that sum comes from, a text, by crop. */
+    final Line source;
+    /** Weeks from planting to first ripe fruit as entered, wk, by crop; 0 where heat decides. */
+    final Line byWeeks;
     /** Heat counts above, degC, by crop. */
     final Line base;
     /** Degree-days of each month, K d, by crop and month. */
@@ -90,14 +96,25 @@ public final class FirstFruit {
                         "Fruit per plant lost for each kelvin warmer, where months of fruit follow from warmth",
                         Unit.parse("1/K"))
                 .from(0, 0.5));
+        Fact flower = entries.profile().fact("flower_to_ripe");
         Crops crops = grown.crops();
         CropRows rows = crops.rows;
         ScheduleBuilder s = b.shared(Sheets.CROP, Tables.CROPS);
-        Formula own = crops.ofKind(grown.growth().heatSum);
-        source = when(
-                own.isPositive(),
-                text("heat_sum of its plant stock"),
-                lookup(grown.types().heatSource, grown.types().key, crops.plantType));
+        Line own = s.line(
+                "crop_own_heat_sum",
+                "Heat to first fruit of its plant stock",
+                DEGREE_DAYS,
+                crops.ofKind(grown.growth().heatSum));
+        source = s.textLine(
+                "crop_heat_source",
+                "Source of that heat",
+                when(
+                        crops.newShare.isPositive(),
+                        when(
+                                own.isPositive(),
+                                text("heat_sum of its plant stock"),
+                                lookup(grown.types().heatSource, grown.types().key, crops.plantType)),
+                        when(crops.key.isFilled(), text("from open flower to ripe fruit"), text(""))));
         need = s.line(
                 "crop_heat_sum",
                 "Heat from planting to first fruit",
@@ -105,13 +122,16 @@ public final class FirstFruit {
                 rows.whereFilled(when(
                         crops.newShare.isPositive(),
                         when(own.isPositive(), own, ofType(grown.types().heatSum)),
-                        none(DEGREE_DAYS))));
+                        number(flower.in(DEGREE_DAYS), DEGREE_DAYS))),
+                "plants that stay take as long as a flower to ripe fruit: " + flower.source());
         base = s.line(
                 "crop_heat_base",
                 "Heat counts above",
                 DEGREE,
-                rows.whereFilled(
-                        when(own.isPositive(), crops.ofKind(grown.growth().heatBase), ofType(grown.types().heatBase))));
+                rows.whereFilled(when(
+                        crops.newShare.isPositive(),
+                        when(own.isPositive(), crops.ofKind(grown.growth().heatBase), ofType(grown.types().heatBase)),
+                        none(DEGREE))));
         ScheduleBuilder blocks = b.schedule(Sheets.CROP, "Crops by month: heat from planting to first fruit");
         Formula above = greater(indoors.mean().numberOr(none(DEGREE)).minus(base), none(DEGREE));
         degreeDays = blocks.line(
@@ -134,11 +154,21 @@ public final class FirstFruit {
                 DEGREE_DAYS,
                 when(crops.key.isFilled(), atPlanting(soFar).minus(atPlanting(degreeDays)), none(DEGREE_DAYS)));
         Formula turn = when(crops.plantingNumber.exceeds(grown.year().monthNumber), all, none(DEGREE_DAYS));
+        byWeeks = s.line(
+                "crop_weeks_to_fruit",
+                "To first fruit, as entered",
+                WEEK,
+                rows.whereFilled(
+                        when(crops.newShare.isPositive(), crops.ofKind(grown.growth().weeksEntered), none(WEEK))));
         left = blocks.line(
                 "crop_heat_left",
                 "Still missing to first fruit, at the end of the month",
                 DEGREE_DAYS,
-                rows.whereFilled(need.minus(soFar).plus(before).minus(turn)));
+                rows.whereFilled(when(
+                        byWeeks.isPositive(),
+                        ofWeeks(byWeeks),
+                        need.minus(soFar).plus(before).minus(turn))),
+                "where weeks to first fruit are entered, months still to wait times the degree-days of the month");
         Line wait = s.line(
                 "crop_months_to_fruit",
                 "Months after planting to first fruit; 12 for none",
@@ -183,5 +213,11 @@ public final class FirstFruit {
     /** A figure of the type of each crop; guard spare rows. */
     private Formula ofType(Line byType) {
         return lookup(byType, grown.types().key, grown.crops().plantType);
+    }
+
+    /** Below zero from the month in which the weeks are over, planted in the middle of a month. */
+    private Formula ofWeeks(Line weeks) {
+        Formula months = weeks.in(MONTH).counting(ONE).minus(stands.after).minus(number(HALF, ONE));
+        return months.times(greater(degreeDays, number(1, DEGREE_DAYS)));
     }
 }

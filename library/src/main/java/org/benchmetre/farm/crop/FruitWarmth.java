@@ -82,7 +82,7 @@ public final class FruitWarmth {
                         space,
                         when(
                                 tooEarly,
-                                text("Fruit is entered before plants can have it: see the warnings."),
+                                text("Some fruit is entered before plants can have it: see Calendar."),
                                 text(""))));
     }
 
@@ -160,9 +160,9 @@ public final class FruitWarmth {
                 "Months with fruit before plants can have it",
                 year.turned(share).isPositive());
         Line all = s.line("crop_early_share", "Fruit before plants can have it", ONE, sum(share, pattern.months));
-        Line heat = s.textLine(
-                "crop_heat_told",
-                "Heat to first fruit, in words",
+        Line degreeDays = s.textLine(
+                "crop_degree_days_told",
+                "Degree-days to first fruit, and what to do",
                 when(
                         crops.key.isFilled(),
                         joined(
@@ -171,8 +171,15 @@ public final class FruitWarmth {
                                 shown(first.base, 1),
                                 text(" °C ("),
                                 first.source,
-                                text(")")),
+                                text("). Plant earlier, heat more,")),
                         text("")));
+        Line heat = s.textLine(
+                "crop_heat_told",
+                "What first fruit takes, and what to do",
+                when(
+                        first.byWeeks.isPositive(),
+                        joined(shown(first.byWeeks, 0), text(" weeks, as entered. Plant earlier,")),
+                        degreeDays));
         Formula since = when(first.isNever(), text(" within a year"), joined(text(" before "), first.month));
         s.warning(
                 "crop_early_warning",
@@ -185,9 +192,9 @@ public final class FruitWarmth {
                         crops.planting,
                         text(" have none"),
                         since,
-                        text(" as warm as the house is: they take "),
+                        text(": they take "),
                         heat,
-                        text(". Plant earlier, heat more, or leave those months without fruit.")));
+                        text(" or leave those months without fruit.")));
         return all;
     }
 

@@ -85,7 +85,8 @@ public final class RipeByHeat {
                 first.degreeDays.isPositive(),
                 lesser(greater(none(DEGREE_DAYS).minus(first.left).over(first.degreeDays), none(ONE)), one()),
                 none(ONE));
-        Formula days = counted.times(months.days).times(first.stands.standing).counting(DEGREE_DAYS);
+        Formula inCrop = when(first.stands.inCrop.isPositive(), first.stands.standing, none(ONE));
+        Formula days = counted.times(months.days).times(inCrop).counting(DEGREE_DAYS);
         Line flushes = blocks.line(
                 "crop_flushes",
                 "Flushes that ripen",

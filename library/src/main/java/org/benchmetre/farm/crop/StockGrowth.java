@@ -45,6 +45,8 @@ public final class StockGrowth {
     final Line heatSum;
     /** That heat counts above, degC. */
     final Line heatBase;
+    /** The same as entered; 0 where it is not. */
+    final Line weeksEntered;
     /** Weeks from order to delivery, wk. */
     public final Line leadWeeks;
     /** What to think of yields by stock. */
@@ -80,7 +82,8 @@ public final class StockGrowth {
         Columns c = stock.columns.in(s);
         leadWeeks = c.numbers("lead_weeks", "stock_lead_weeks", "Order ahead", WEEK, WEEKS, 0);
         c.words("delivery_window", "stock_delivery_window", "Delivery");
-        Line weeks = c.numbers("weeks_to_fruit", "stock_weeks_to_fruit", "To first fruit, as entered", WEEK, WEEKS, 0);
+        weeksEntered =
+                c.numbers("weeks_to_fruit", "stock_weeks_to_fruit", "To first fruit, as entered", WEEK, WEEKS, 0);
         heatSum = c.numbers(
                 "heat_sum",
                 "stock_heat_sum",
@@ -98,8 +101,8 @@ public final class StockGrowth {
                 new Bounds(0, true, 5, false),
                 0);
         secondCrop =
-                ofLater(c, "yield_crop_2", "stock_second_crop", "Second crop on the same plants, against the first");
-        laterCrops = ofLater(c, "yield_crop_3", "stock_later_crops", "Third and later, against the first");
+                ofLater(c, "yield_crop_2", "stock_second_crop", "Second turn on the same plants, against the first");
+        laterCrops = ofLater(c, "yield_crop_3", "stock_later_crops", "Third and later turns, against the first");
         Line stands = c.numbers(
                 "bench_weeks_crop", "stock_stands_weeks", "Weeks the crop stands", Unit.parse("wk/crop"), WEEKS, 0);
 
@@ -116,7 +119,7 @@ public final class StockGrowth {
                 "stock_first_fruit_weeks",
                 "To first fruit",
                 WEEK,
-                when(weeks.isPositive(), weeks, when(heatSum.isPositive(), byHeat, none(WEEK))),
+                when(weeksEntered.isPositive(), weeksEntered, when(heatSum.isPositive(), byHeat, none(WEEK))),
                 "heat sum over (mean temperature - base); " + published);
         if (!FarmTable.CROPS.hasRows(b.structure())) {
             watchSeason(s, stock, seasonWeeks);

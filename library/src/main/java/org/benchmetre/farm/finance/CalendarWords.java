@@ -16,6 +16,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.energy.Heating;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
@@ -27,6 +28,7 @@ public final class CalendarWords {
     private final SeasonCash season;
     private final BudgetMonths cash;
     private final Formula currency;
+    private final boolean isListed;
 
     /**
      * Whose figures are told.
@@ -50,6 +52,7 @@ public final class CalendarWords {
         this.cash = cash;
         s = b.schedule(Sheets.CASH_FLOW, "Calendar, in words");
         currency = text(" " + b.structure().currency());
+        isListed = FarmTable.CROPS.hasRows(b.structure());
         year(told.harvest());
         Line lowest = monthOf("season_cash_lowest_month", "Month of the least cash so far", season.lowestMark);
         lowest(lowest);
@@ -64,8 +67,8 @@ public final class CalendarWords {
                         joined(
                                 money(cash.evenOfYear),
                                 text(
-                                        " have no month and are spread evenly: irrigation maintenance, repairs, insurance, property "
-                                                + "tax, overhead."))));
+                                        " have no month and are spread evenly: irrigation maintenance, replanting, what is used up, "
+                                                + "repairs, insurance, property tax, overhead."))));
     }
 
     private Formula money(Formula amount) {
@@ -115,9 +118,9 @@ public final class CalendarWords {
                 joined(
                         text(" Plants of "),
                         money(cash.plantsOfYear),
-                        text(" are paid in "),
-                        season.year.plantingName,
-                        text(".")));
+                        isListed
+                                ? text(" are paid when they are planted.")
+                                : joined(text(" are paid in "), season.year.plantingName, text("."))));
         s.textLine(
                 "calendar_lowest",
                 "Least cash so far",

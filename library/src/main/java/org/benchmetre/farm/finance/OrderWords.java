@@ -19,6 +19,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.PlantOrder;
+import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.TakeOff;
@@ -137,6 +138,12 @@ public final class OrderWords {
                 "crop_order_by",
                 "When to order plants",
                 inUse(crops, when(crops.newShare.isPositive(), when(weeks.isPositive(), told, unknown), stay)));
+        if (FarmTable.CROPS.hasRows(b.structure())) {
+            c.textLine(
+                    "crop_order_told",
+                    "Month to order in, in words",
+                    when(crops.newShare.isPositive(), first, text("")));
+        }
         s.textLine("order_plants_by", "When to order the plants of the first crop", new Element(by, crops.axis, 0));
     }
 

@@ -49,21 +49,23 @@ final class AnswerPage {
     }
 
     private static Levers levers(Budget budget) {
-        return new Levers(
-                "Change here",
-                List.of(
-                        lever(budget, "Irrigation system", "irrigation_choice"),
-                        lever(budget, "Plant stock", "stock_choice"),
-                        lever(budget, "Pattern", "planting_pattern"),
-                        lever(budget, "Spacing", "plant_spacing"),
-                        fruit(budget),
-                        lever(budget, "Fruit price level", "price_level"),
-                        lever(budget, "Picking rate", "picking_rate"),
-                        lever(budget, "Level of wages", "wage_level"),
-                        lever(budget, "Heating", "heating_use"),
-                        lever(budget, "Price of fuel", "fuel_price"),
-                        lever(budget, "House, by area", "house_cost_per_area"),
-                        lever(budget, "Real rate of interest", "recovery_rate")));
+        List<FigureRow> rows = new ArrayList<>();
+        rows.add(lever(budget, "Irrigation system", "irrigation_choice"));
+        if (!FarmTable.CROPS.hasRows(budget.structure())) {
+            rows.add(lever(budget, "Plant stock", "stock_choice"));
+        }
+        rows.addAll(List.of(
+                lever(budget, "Pattern", "planting_pattern"),
+                lever(budget, "Spacing", "plant_spacing"),
+                fruit(budget),
+                lever(budget, "Fruit price level", "price_level"),
+                lever(budget, "Picking rate", "picking_rate"),
+                lever(budget, "Level of wages", "wage_level"),
+                lever(budget, "Heating", "heating_use"),
+                lever(budget, "Price of fuel", "fuel_price"),
+                lever(budget, "House, by area", "house_cost_per_area"),
+                lever(budget, "Real rate of interest", "recovery_rate")));
+        return new Levers("Change here", rows);
     }
 
     private static FigureRow lever(Budget budget, String label, String entry) {

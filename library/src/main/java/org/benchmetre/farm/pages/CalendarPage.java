@@ -102,7 +102,7 @@ final class CalendarPage {
                 "First ripe fruit, by the warmth of the house",
                 crop.axes().get(0),
                 Column.of("Crop", crop),
-                Column.of("Planted", budget.line("crop_planting")),
+                Column.of("Planted", budget.line("crop_planted_told")),
                 Column.of("First", budget.line("crop_first_fruit")));
     }
 

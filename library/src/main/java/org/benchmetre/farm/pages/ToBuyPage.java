@@ -2,6 +2,7 @@ package org.benchmetre.farm.pages;
 
 import static org.benchmetre.farm.pages.Placed.cell;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.benchmetre.budget.Axis;
@@ -9,6 +10,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.page.Block;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
@@ -42,15 +44,9 @@ final class ToBuyPage {
                         new Sentence(budget.line("order_now"), Tone.LEAD),
                         new Sentence(budget.line("order_plants_by"), Tone.PLAIN),
                         new Sentence(budget.line("order_price_level"), Tone.WARNING))))
-                .left(PARTS, needed(budget, parts, below ? rows.all() : rows.needed()))
-                .right(
-                        SUMS,
-                        groups(budget),
-                        listed ? plantsByCrop(budget) : plants(budget),
-                        startUp(budget),
-                        leftOver(budget),
-                        new FixedWords("", "Packs × price + freight and tax = money.", Tone.FAINT));
-        return below || rows.ofOthers().isEmpty() ? page : page.foot(ofOthers(budget, parts, rows));
+                .left(PARTS, needed(budget, parts, below ? rows.all() : rows.needed()));
+        Page all = page.right(SUMS, sums(budget, listed));
+        return below || rows.ofOthers().isEmpty() ? all : all.foot(ofOthers(budget, parts, rows));
     }
 
     private static Table needed(Budget budget, Axis parts, List<TableRow> rows) {
@@ -134,6 +130,26 @@ final class ToBuyPage {
         List<CellRef> total = Arrays.asList(null, cell(budget, "plants_ordered"), cell(budget, "plants_order_cost"));
         return table.rows(Placed.with(
                 table.rows(), TableRow.single("Plants, whole", total).total()));
+    }
+
+    private static Block[] sums(Budget budget, boolean listed) {
+        List<Block> blocks = new ArrayList<>(List.of(groups(budget)));
+        blocks.addAll(listed ? List.of(plantsByCrop(budget), orders(budget)) : List.of(plants(budget)));
+        blocks.addAll(List.of(
+                startUp(budget),
+                leftOver(budget),
+                new FixedWords("", "Packs × price + freight and tax = money.", Tone.FAINT)));
+        return blocks.toArray(Block[]::new);
+    }
+
+    private static Table orders(Budget budget) {
+        Line label = budget.line("crop_label");
+        return Table.of(
+                "When to order plants",
+                label.axes().get(0),
+                Column.of("Crop", label),
+                Column.of("Order in", budget.line("crop_order_told")),
+                Column.of("For", budget.line("crop_planted_told")));
     }
 
     private static FigureList plants(Budget budget) {

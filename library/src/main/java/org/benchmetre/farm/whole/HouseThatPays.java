@@ -66,12 +66,15 @@ public final class HouseThatPays {
                 PER_AREA,
                 when(share.isPositive(), toBuild.times(share).over(house.floor()), none(PER_AREA)));
         String unit = " " + b.structure().currency() + "/m²";
-        Formula cheaper = joined(
-                text("The year would pay with a house of at most "),
-                shown(most, 0),
-                text(unit + " to build, where it costs "),
-                shown(toBuild.over(house.floor()), 0),
-                text("."));
+        Line cheaper = s.textLine(
+                "house_that_pays_told",
+                "What it may cost, in words",
+                joined(
+                        text("The year would pay with a house whose parts cost at most "),
+                        shown(most, 0),
+                        text(unit + ", where they cost "),
+                        shown(toBuild.over(house.floor()), 0),
+                        text(".")));
         s.textLine(
                 "house_sentence",
                 "What the house may cost",

@@ -101,12 +101,23 @@ class FruitWarmthTest {
         assertThat(f.text("answer_warmth"))
                 .startsWith("The house is not heated and cannot have its fruit of Nov, Dec, Jan, Feb")
                 .contains(" °C then, and below 10 °C less fruit sets.")
-                .endsWith("Fruit is entered before plants can have it: see the warnings.");
+                .endsWith("Some fruit is entered before plants can have it: see Calendar.");
         assertThat(f.text("cold_fruit_warning")).contains("Braak 1968", "house_regime");
         assertThat(f.text("frost_fruit_warning")).startsWith("Nights of Jan, Feb, Dec are below -1.1 °C inside");
         assertThat(f.text(f.budget().line("crop_early_warning"), 0))
-                .startsWith("Fruit is entered for Oct, Nov, Dec, Jan, Feb, but plants set in Sep have none before Mar")
-                .contains("891 degree-days above 2.9 °C", "Le Miere");
+                .startsWith(
+                        "Fruit is entered for Oct, but plants set in Sep have none before Nov: they take 10 weeks, as entered.");
+    }
+
+    @Test
+    void withoutWeeksEnteredTheHeatSumSaysWhenFruitIsRipe() throws ScenarioException {
+        Plan plan = plan(always(15)).entry("planting_month", "sep").build();
+        // 12.1 K for 15 + 31 + 30 days are 920 to the end of November.
+        assertThat(plan.figures().text(plan.budget().line("crop_first_fruit"), 0))
+                .isEqualTo("Nov");
+        assertThat(plan.figures().text(plan.budget().line("crop_degree_days_told"), 0))
+                .startsWith("891 degree-days above 2.9 °C (")
+                .contains("Le Miere");
     }
 
     @Test
@@ -143,7 +154,7 @@ class FruitWarmthTest {
     }
 
     @Test
-    void plantsThatStayFromAnotherCropWaitForNoHeat() throws ScenarioException {
+    void plantsThatStayFromAnotherCropNeedHeatFromFlowerToRipeFruit() throws ScenarioException {
         Plan plan = plan(always(12))
                 .row("crops", "autumn", Map.of("planting_month", "aug", "clear_out_month", "dec"))
                 .row(
@@ -152,9 +163,10 @@ class FruitWarmthTest {
                         Map.of("planting_month", "jan", "clear_out_month", "jun", "plants_of", "autumn"))
                 .build();
         assertThat(plan.figures().number("crop_heat_sum", "autumn")).isEqualTo(891);
-        assertThat(plan.figures().number("crop_heat_sum", "spring")).isZero();
+        assertThat(plan.figures().number("crop_heat_sum", "spring")).isEqualTo(600);
+        // Twelve degrees a day: 186 in the half of January, 339 in February, so 75 are left for March.
         assertThat(plan.figures().text(plan.budget().line("crop_first_fruit"), 1))
-                .isEqualTo("Jan");
+                .isEqualTo("Mar");
     }
 
     private static PlanBuilder byHeat(double... means) {

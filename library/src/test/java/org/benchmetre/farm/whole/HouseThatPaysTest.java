@@ -22,8 +22,8 @@ class HouseThatPaysTest {
         double most = f.number("house_that_pays");
         assertThat(most).isBetween(0.1, 99.0);
         assertThat(f.text("house_sentence"))
-                .startsWith("The year would pay with a house of at most ")
-                .endsWith(" USD/m² to build, where it costs 100.");
+                .startsWith("The year would pay with a house whose parts cost at most ")
+                .endsWith(" USD/m², where they cost 100.");
         Figures at = with("house_cost_per_area=" + most + " money/m2", loss);
         assertThat(at.number("returns_above_total")).isCloseTo(0, within(1e-8));
     }
