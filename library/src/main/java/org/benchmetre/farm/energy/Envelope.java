@@ -38,7 +38,6 @@ public final class Envelope {
     private static final String FROM_HOUSE = "from_house";
     private static final String MEASURED = "measured";
     private static final String GABLED = "plain geometry of a house of equal gabled spans";
-    private static final String NOT_COUNTED = "counted only when areas are measured";
 
     /** One row for each kind of surface. */
     public final Axis axis = Axis.rows("surface", "Surface", List.of("roof", "sides", "ends", "other"), 0);
