@@ -37,7 +37,6 @@ final class CropRows {
     private static final Unit GRAMS = Unit.parse("g/(plant crop)");
     private static final Unit MONTH = Unit.parse("mo");
     private static final Unit WEEK = Unit.parse("wk");
-    private static final double MONTHS = 12;
     private static final Bounds SHARE = new Bounds(0, true, 1, false);
 
     /**
@@ -135,13 +134,13 @@ final class CropRows {
                 "crop_years_on",
                 "Turns of the year until it is cleared",
                 ONE,
-                counted.minus(one()).over(number(MONTHS, ONE)).wholeDown(),
-                "12 months a year: plain counting");
+                counted.minus(one()).over(number(Months.IN_A_YEAR, ONE)).wholeDown(),
+                Months.COUNTING);
         clearOutNumber = s.line(
                 "crop_clear_out_number",
                 "Cleared in, its number",
                 ONE,
-                counted.minus(years.times(number(MONTHS, ONE))),
+                counted.minus(years.times(number(Months.IN_A_YEAR, ONE))),
                 "whole months from planting on, rounded up: a choice of this project, no source");
     }
 

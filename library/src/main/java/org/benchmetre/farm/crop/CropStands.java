@@ -27,7 +27,6 @@ import org.benchmetre.farm.input.Tables;
  */
 public final class CropStands {
 
-    private static final double MONTHS = 12;
     private static final double HALF = 0.5;
     private static final Unit CROPS = Unit.parse("crop/a");
 
@@ -50,7 +49,7 @@ public final class CropStands {
         CropYear year = grown.year();
         ScheduleBuilder blocks =
                 b.schedule(Sheets.CROP, "Crops by month: months after planting, and share of the month in crop");
-        Formula twelve = number(MONTHS, ONE);
+        Formula twelve = number(Months.IN_A_YEAR, ONE);
         Line from = crops.plantingNumber;
         Line span = b.shared(Sheets.CROP, Tables.CROPS)
                 .line(
@@ -60,14 +59,14 @@ public final class CropStands {
                         crops.clearOutNumber
                                 .minus(from)
                                 .plus(when(crops.clearOutNumber.exceeds(from), none(ONE), twelve)),
-                        "12 months a year: plain counting");
+                        Months.COUNTING);
         after = blocks.line(
                 "crop_months_after",
                 "Months after planting",
                 ONE,
                 crops.rows.whereFilled(
                         year.monthNumber.minus(from).plus(when(from.exceeds(year.monthNumber), twelve, none(ONE)))),
-                "12 months a year: plain counting");
+                Months.COUNTING);
         Formula edge = or(not(after.isPositive()), not(span.exceeds(after)));
         Formula whole = when(edge, number(HALF, ONE), one());
         standing = blocks.line(

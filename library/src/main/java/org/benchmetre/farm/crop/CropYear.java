@@ -37,13 +37,13 @@ public final class CropYear {
     /** A month of the calendar, by its key or name. */
     static final TextForm MONTH = TextForm.oneOf(Months.KEYS, Months.NAMES);
 
-    private static final double MONTHS = 12;
-
     /** One period for each month of the crop year; the first is the month of planting. */
     public final Axis axis = Axis.periods(
             AXIS,
             "Month of the crop year",
-            IntStream.rangeClosed(1, (int) MONTHS).mapToObj(Integer::toString).toList());
+            IntStream.rangeClosed(1, Months.IN_A_YEAR)
+                    .mapToObj(Integer::toString)
+                    .toList());
     /** Month of planting, by its key. */
     public final Line planting;
     /** Number of the month of planting in the calendar, 1 to 12. */
@@ -105,7 +105,7 @@ public final class CropYear {
                 List.of(axis),
                 "calendar: after the twelfth comes the first");
         Formula before = previous(here, plantingNumber.minus(one()));
-        Formula over = before.minus(number(MONTHS - 1, ONE));
+        Formula over = before.minus(number(Months.IN_A_YEAR - 1, ONE));
         b.define(here, when(over.isPositive(), over, before.plus(one())));
         name = season.textLine("season_month_name", "Month", named(here));
         b.nameRows(axis, name);

@@ -43,8 +43,6 @@ public final class FirstFruit {
     private static final Unit WEEK = Unit.parse("wk");
     private static final Unit MONTH = Unit.parse("mo");
     private static final double HALF = 0.5;
-    private static final double MONTHS = 12;
-    private static final String COUNTING = "12 months a year: plain counting";
 
     /** Heat sum from planting to first ripe fruit, K d, by crop; that of flower to ripe fruit where plants stay from another crop. */
     final Line need;
@@ -178,15 +176,16 @@ public final class FirstFruit {
                 "crop_fruit_never",
                 "No ripe fruit within a year, 1 or 0",
                 ONE,
-                when(wait.exceeds(number(MONTHS - 1, ONE)), one(), none(ONE)),
-                COUNTING);
+                when(wait.exceeds(number(Months.IN_A_YEAR - 1, ONE)), one(), none(ONE)),
+                Months.COUNTING);
         Formula counted = crops.plantingNumber.plus(wait);
         Line first = s.line(
                 "crop_first_fruit_number",
                 "First fruit in, its number",
                 ONE,
-                counted.minus(when(counted.exceeds(number(MONTHS, ONE)), number(MONTHS, ONE), none(ONE))),
-                COUNTING);
+                counted.minus(
+                        when(counted.exceeds(number(Months.IN_A_YEAR, ONE)), number(Months.IN_A_YEAR, ONE), none(ONE))),
+                Months.COUNTING);
         month = s.textLine("crop_first_fruit", "First fruit can be ripe in", named(first));
     }
 

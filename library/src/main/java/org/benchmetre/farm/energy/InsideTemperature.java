@@ -16,6 +16,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 
@@ -82,7 +83,7 @@ public final class InsideTemperature {
                 "months_without_temperature",
                 "Months without a climate",
                 ONE,
-                number(12, ONE).minus(countPositive(climate.light, climate.months.axis)),
+                number(Months.IN_A_YEAR, ONE).minus(countPositive(climate.light, climate.months.axis)),
                 "twelve months less those with hours of light");
         Line most = single.line(
                 "day_held_most", "Warmest set point by day", CELSIUS, greatest(heat.set.byDay, climate.months.axis));

@@ -20,14 +20,13 @@ import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.TakeOff;
 
 /** What to order, and until when, in sentences. Money is shown in whole units. */
 public final class OrderWords {
-
-    private static final double MONTHS = 12;
 
     private final ScheduleBuilder s;
     private final Formula currency;
@@ -97,8 +96,9 @@ public final class OrderWords {
                 ONE,
                 weeks.in(month).counting(ONE).wholeUp(),
                 "whole months, so that the weeks fit in before the month of planting begins: common practice, no source");
-        Formula back =
-                ahead.plus(number(MONTHS, ONE)).minus(crops.plantingNumber).over(number(MONTHS, ONE));
+        Formula back = ahead.plus(number(Months.IN_A_YEAR, ONE))
+                .minus(crops.plantingNumber)
+                .over(number(Months.IN_A_YEAR, ONE));
         Line years = c.line(
                 "crop_years_before",
                 "Years before that of planting",
@@ -109,8 +109,8 @@ public final class OrderWords {
                 "crop_order_month_number",
                 "Month to order in, its number",
                 ONE,
-                crops.plantingNumber.minus(ahead).plus(years.times(number(MONTHS, ONE))),
-                "12 months a year: plain counting");
+                crops.plantingNumber.minus(ahead).plus(years.times(number(Months.IN_A_YEAR, ONE))),
+                Months.COUNTING);
         Line first = c.textLine(
                 "crop_order_month",
                 "Month to order plants in",

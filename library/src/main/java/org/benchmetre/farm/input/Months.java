@@ -35,6 +35,12 @@ public final class Months {
     public static final List<String> KEYS =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
+    /** How many there are. */
+    public static final int IN_A_YEAR = KEYS.size();
+
+    /** Source of what goes round the year. */
+    public static final String COUNTING = IN_A_YEAR + " months a year: plain counting";
+
     /** Names, Jan to Dec, in order of the calendar. */
     public static final List<String> NAMES =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");

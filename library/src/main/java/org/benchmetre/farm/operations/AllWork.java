@@ -10,6 +10,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 
@@ -23,7 +24,6 @@ public final class AllWork {
     private static final Unit HOURS_A_MONTH = Unit.parse("h/mo");
     private static final Unit HOURS_A_YEAR = Unit.parse("h/a");
     private static final Unit PERSON = Unit.parse("person");
-    private static final double MONTHS = 12;
 
     /** Hours in each month, h/mo. */
     public final Line hoursInMonth;
@@ -67,7 +67,7 @@ public final class AllWork {
                 "care_hours_a_month",
                 "The same in a month",
                 HOURS_A_MONTH,
-                monthOf(care.over(number(MONTHS, Unit.ONE))),
+                monthOf(care.over(number(Months.IN_A_YEAR, Unit.ONE))),
                 "spread evenly over the twelve months: a choice of this project, no source");
         Line installingInMonth = m.line(
                 "installing_hours_in_month",

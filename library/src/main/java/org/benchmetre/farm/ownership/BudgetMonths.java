@@ -35,7 +35,6 @@ public final class BudgetMonths {
     private static final Unit YEARLY = Unit.parse("money/a");
     private static final Unit PER_YEAR = Unit.parse("1/a");
     private static final Unit PER_VOLUME = Unit.parse("money/m3");
-    private static final double MONTHS = 12;
 
     /**
      * What has a month.
@@ -138,7 +137,7 @@ public final class BudgetMonths {
                 "Plants",
                 MONTHLY,
                 monthOf(sumWhere(ofCrop, plants.crops().planting, plants.year().monthName, crops)));
-        Formula even = monthOf(evenOfYear.over(number(MONTHS, ONE)));
+        Formula even = monthOf(evenOfYear.over(number(Months.IN_A_YEAR, ONE)));
         costs = s.line(
                 "budget_month_costs",
                 "Cash out",
