@@ -3,8 +3,6 @@ package org.benchmetre.farm;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
-import org.benchmetre.Benchmetre;
 import org.benchmetre.Plan;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.budget.Budget;
@@ -20,15 +18,7 @@ class CalendarWordsTest {
 
     /** No months, no tasks, no channels. */
     private static Plan bare(String currency) throws ScenarioException {
-        return Benchmetre.plan("strawberry")
-                .entry("plan_currency", currency)
-                .row(
-                        "materials",
-                        "trough",
-                        Map.of("driver", "bench_metres", "rate", "1", "price", "5", "price_year", "2026"))
-                .row("irrigation", "tape", Map.of("lines", "2", "outlet_spacing", "0.2"))
-                .row("plant_stock", "plug", Map.of("price", "0.4", "price_year", "2026"))
-                .build();
+        return Sample.bare().entry("plan_currency", currency).build();
     }
 
     @Test

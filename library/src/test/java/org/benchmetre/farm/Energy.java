@@ -43,6 +43,27 @@ final class Energy {
         return Sample.filled(b.build(), Sample.troughHouse());
     }
 
+    /**
+     * The same with 500 m2 of cover at 4 W/(m2 K) and no leaks, which is 2 kW for each kelvin; twelve hours of light, no sun and no spread
+     * of days, 15 degC set by day and 10 by night.
+     */
+    static Budget twoKilowattsAKelvin(Budget alone, String... entries) {
+        Budget house = Sample.with(
+                alone,
+                "envelope_areas=measured",
+                "roof_area=500 m2",
+                "roof_glazing=single",
+                "u_value_single=4 W/(m2 K)",
+                "air_changes=0 1/h",
+                "night_screen=no",
+                "temperature_spread=0 K");
+        house = with(house, "day_hours", month -> 12);
+        house = with(house, "solar_radiation", month -> 0);
+        house = with(house, "day_set", month -> 15);
+        house = with(house, "night_set", month -> 10);
+        return Sample.with(house, entries);
+    }
+
     /** A seeded scenario with every month of its own, from frost to heat, heated or not, screened or not. */
     static Budget seeded(Budget sample, long seed) {
         return sample.with(changes(sample, seed));

@@ -22,24 +22,9 @@ class EnergyTest {
 
     private static final Budget SAMPLE = Energy.alone();
 
-    /**
-     * 500 m2 of cover at 4 W/(m2 K) and no leaks: 2 kW for each kelvin. Twelve hours of light; no sun and no spread of days unless a
-     * test says so.
-     */
+    /** Cold in January, warm in every other month. */
     private static Budget twoKilowattsAKelvin() {
-        Budget house = Sample.with(
-                SAMPLE,
-                "envelope_areas=measured",
-                "roof_area=500 m2",
-                "roof_glazing=single",
-                "u_value_single=4 W/(m2 K)",
-                "air_changes=0 1/h",
-                "night_screen=no",
-                "temperature_spread=0 K");
-        house = Energy.with(house, "day_hours", month -> 12);
-        house = Energy.with(house, "solar_radiation", month -> 0);
-        house = Energy.with(house, "day_set", month -> 15);
-        house = Energy.with(house, "night_set", month -> 10);
+        Budget house = Energy.twoKilowattsAKelvin(SAMPLE);
         house = Energy.with(house, "day_temperature", month -> month == 0 ? 5 : 30);
         return Energy.with(house, "night_temperature", month -> month == 0 ? -5 : 30);
     }

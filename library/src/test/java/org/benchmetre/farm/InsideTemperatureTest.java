@@ -24,25 +24,14 @@ class InsideTemperatureTest {
 
     private static final Budget SAMPLE = Energy.alone();
 
-    /** 500 m2 of cover at 4 W/(m2 K) and no leaks, on 200 m2 of floor; 12 h of light; 5 degC by day and -5 by night; no sun. */
+    /** Two kilowatts a kelvin on 200 m2 of floor; 5 degC by day and -5 by night in every month. */
     private static Budget house(String... entries) {
-        Budget house = Sample.with(
+        Budget house = Energy.twoKilowattsAKelvin(
                 SAMPLE,
-                "envelope_areas=measured",
-                "roof_area=500 m2",
-                "roof_glazing=single",
-                "u_value_single=4 W/(m2 K)",
-                "air_changes=0 1/h",
-                "night_screen=no",
                 "house_length=20 m",
                 "house_width=10 m",
                 "solar_transmission=0.6 1",
-                "solar_useful_share=0.5 1",
-                "temperature_spread=0 K");
-        house = Energy.with(house, "day_hours", month -> 12);
-        house = Energy.with(house, "solar_radiation", month -> 0);
-        house = Energy.with(house, "day_set", month -> 15);
-        house = Energy.with(house, "night_set", month -> 10);
+                "solar_useful_share=0.5 1");
         house = Energy.with(house, "day_temperature", month -> 5);
         house = Energy.with(house, "night_temperature", month -> -5);
         return Sample.with(house, entries);

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.benchmetre.Benchmetre;
+import org.benchmetre.PlanBuilder;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -61,6 +63,17 @@ public final class Sample {
     /** The budget of the container house, which must have no fault. */
     public static Budget containerHouse() {
         return of(CONTAINER_HOUSE);
+    }
+
+    /** A farm of one part, one kind of tape and one kind of plant: no months, no tasks, no channels. */
+    public static PlanBuilder bare() {
+        return Benchmetre.plan("strawberry")
+                .row(
+                        "materials",
+                        "trough",
+                        Map.of("driver", "bench_metres", "rate", "1", "price", "5", "price_year", "2026"))
+                .row("irrigation", "tape", Map.of("lines", "2", "outlet_spacing", "0.2"))
+                .row("plant_stock", "plug", Map.of("price", "0.4", "price_year", "2026"));
     }
 
     private static Budget of(Path folder) {

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
-import org.benchmetre.Benchmetre;
 import org.benchmetre.Plan;
 import org.benchmetre.PlanBuilder;
 import org.benchmetre.ScenarioException;
@@ -33,15 +32,7 @@ class FruitWarmthTest {
 
     /** A house of one kind of plant, as warm as outside: nothing is heated, no sun shines, and days do not differ. */
     private static PlanBuilder plan(double... means) {
-        PlanBuilder plan = Benchmetre.plan("strawberry")
-                .entry("heating_use", "no")
-                .entry("temperature_spread", "0")
-                .row(
-                        "materials",
-                        "trough",
-                        Map.of("driver", "bench_metres", "rate", "1", "price", "5", "price_year", "2026"))
-                .row("irrigation", "tape", Map.of("lines", "2", "outlet_spacing", "0.2"))
-                .row("plant_stock", "plug", Map.of("price", "0.4", "price_year", "2026"));
+        PlanBuilder plan = Sample.bare().entry("heating_use", "no").entry("temperature_spread", "0");
         for (int month = 0; month < means.length; month++) {
             String mean = Double.toString(means[month]);
             plan.row(

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.benchmetre.Benchmetre;
@@ -63,14 +62,8 @@ class BesidePublishedTest {
     }
 
     private static int figuresIn(String currency) throws ScenarioException {
-        return Benchmetre.plan("strawberry")
+        return Sample.bare()
                 .entry("plan_currency", currency)
-                .row(
-                        "materials",
-                        "trough",
-                        Map.of("driver", "bench_metres", "rate", "1", "price", "5", "price_year", "2026"))
-                .row("irrigation", "tape", Map.of("lines", "1", "outlet_spacing", "0.2"))
-                .row("plant_stock", "plug", Map.of("price", "0.5", "price_year", "2026"))
                 .build()
                 .budget()
                 .line("published_label")
