@@ -130,7 +130,7 @@ final class BlockPlanner implements BlockVisitor<Void> {
             Line entry = each.line();
             plan.add(words(0, each.label(), Look.Role.LABEL));
             plan.add(PageCell.of(row, column(1), new PageCell.Typed(new CellRef(entry, 0)), Look.Role.ENTRY));
-            plan.add(words(2, plan.typedUnit(entry), Look.Role.UNIT));
+            plan.add(words(2, plan.beside().typedUnit(entry), Look.Role.UNIT));
             plan.home(entry, row, column(1));
             row++;
         }
@@ -147,7 +147,8 @@ final class BlockPlanner implements BlockVisitor<Void> {
             Line line = each.line();
             plan.add(words(0, each.label(), label(each.tone())).to(line));
             figure(1, new CellRef(line, 0), plan.format(alike(all, line)), each.tone());
-            plan.add(words(2, plan.unit(line), each.tone() == Tone.TOTAL ? Look.Role.UNIT_TOTAL : Look.Role.UNIT));
+            plan.add(words(
+                    2, plan.beside().unit(line), each.tone() == Tone.TOTAL ? Look.Role.UNIT_TOTAL : Look.Role.UNIT));
             row++;
         }
         row++;
@@ -232,7 +233,7 @@ final class BlockPlanner implements BlockVisitor<Void> {
         section(each.heading());
         Line line = each.line();
         plan.add(words(0, each.label(), label(each.tone())).to(line));
-        plan.add(words(1, plan.unit(line), each.tone() == Tone.TOTAL ? Look.Role.UNIT_TOTAL : Look.Role.UNIT));
+        plan.add(words(1, plan.beside().unit(line), each.tone() == Tone.TOTAL ? Look.Role.UNIT_TOTAL : Look.Role.UNIT));
         String format = plan.format(IntStream.range(0, block.axis().filled())
                 .mapToObj(i -> new CellRef(line, i))
                 .toList());

@@ -45,7 +45,8 @@ final class EntryListPlanner {
         }
         words(row++, 0, block.title(), Look.Role.SECTION);
         for (Line line : block.entries()) {
-            if (block.seldom().contains(line) && plan.given(line).origin().equals(Origin.DEFAULT)) {
+            if (block.seldom().contains(line)
+                    && plan.beside().given(line).origin().equals(Origin.DEFAULT)) {
                 plan.fold(row);
             }
             place(line, row++);
@@ -76,15 +77,15 @@ final class EntryListPlanner {
         if (!elsewhere) {
             plan.home(line, row, columns.get(VALUE));
         }
-        words(row, UNIT, plan.typedUnit(line), Look.Role.UNIT);
+        words(row, UNIT, plan.beside().typedUnit(line), Look.Role.UNIT);
         countsAs(line, row);
-        Plausible usual = plan.usualAsTyped(line);
-        Ends ends = plan.ends(line).orElse(null);
+        Plausible usual = plan.beside().usualAsTyped(line);
+        Ends ends = plan.beside().ends(line).orElse(null);
         end(row, LOW, ends == null ? null : ends.low(), usual.low());
         end(row, HIGH, ends == null ? null : ends.high(), usual.high());
-        Given given = plan.given(line);
-        words(row, MARK, plan.mark(line, given), Look.Role.UNIT);
-        Entry entry = plan.entry(line);
+        Given given = plan.beside().given(line);
+        words(row, MARK, plan.beside().mark(line, given), Look.Role.UNIT);
+        Entry entry = plan.beside().entry(line);
         words(row, SOURCE, ListWriter.remarks(ListWriter.source(given, entry), line.note()), Look.Role.WORDS);
         plan.watched(row, columns.get(VALUE), columns.get(LOW), columns.get(HIGH), usual);
     }
@@ -94,11 +95,11 @@ final class EntryListPlanner {
     }
 
     private void countsAs(Line line, int row) {
-        if (plan.isConverted(line)) {
+        if (plan.beside().isConverted(line)) {
             CellRef ref = new CellRef(line, 0);
             plan.add(PageCell.of(row, columns.get(COUNTS_AS), new PageCell.Shown(ref), Look.Role.NUMBER)
                     .as(plan.format(List.of(ref))));
-            words(row, COUNTED_IN, plan.unit(line), Look.Role.UNIT);
+            words(row, COUNTED_IN, plan.beside().unit(line), Look.Role.UNIT);
         }
     }
 

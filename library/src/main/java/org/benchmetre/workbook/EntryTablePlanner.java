@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.CellRef;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.EntryTable;
@@ -85,7 +86,7 @@ final class EntryTablePlanner {
                         0,
                         several ? named(column, periods) : new PageCell.Plain(column.heading()),
                         Look.Role.LABEL));
-                plan.add(PageCell.of(row, 1, new PageCell.Plain(plan.unit(run.line())), Look.Role.UNIT));
+                plan.add(PageCell.of(row, 1, new PageCell.Plain(plan.beside().unit(run.line())), Look.Role.UNIT));
                 for (int i = 0; i < periods.size(); i++) {
                     entry(row, 2 + i, 2 + i, column.cell(periods, i));
                 }
@@ -156,11 +157,12 @@ final class EntryTablePlanner {
             int span = inOne || !ColumnWidths.isSource(run.line()) ? 1 : SOURCE_SPAN;
             for (Column each : run.columns()) {
                 String heading = plan.headed(each.heading(), run.line());
-                int banded = Math.max(BAND_WIDTH, span > 1 ? 0 : plan.wordWidth(run.line(), heading));
+                int banded =
+                        Math.max(BAND_WIDTH, span > 1 ? 0 : plan.entryWidths().ofWords(run.line(), heading));
                 for (int i = column; column > 0 && i < column + span; i++) {
-                    plan.widen(i, inOne ? plan.entryWidth(run.line(), heading) : banded);
+                    plan.widen(i, inOne ? plan.entryWidths().ofLongest(run.line(), heading) : banded);
                 }
-                head(column, heading, !plan.isText(run.line()));
+                head(column, heading, run.line().kind() != Kind.TEXT);
                 for (int i = 0; i < axis.size(); i++) {
                     entry(top + i, column, column + span - 1, each.cell(axis, i));
                 }

@@ -5,22 +5,16 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
-import org.benchmetre.budget.Ends;
-import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.run.Figures;
-import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Block;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
@@ -47,11 +41,8 @@ final class PagePlan {
     private static final double MORE_THAN_WIDE = 1.08;
 
     private static final int GAP = 2;
+    /** Rows, headings among them, up to which a table to fill in stays on one sheet of paper. */
     private static final int SHORT = 14;
-    private static final int SOURCE_WIDTH = 44;
-    private static final double WIDEST_TEXT = 20;
-    /** Letters that the edges of a cell take. */
-    private static final double EDGES = 2.2;
 
     private final Page page;
     private final List<Page> all;
@@ -60,6 +51,8 @@ final class PagePlan {
     private final Budget budget;
     private final NumberFormats formats;
     private final ShownCells shown;
+    private final BesideValue beside;
+    private final EntryWidths entryWidths;
     private final List<PageCell> cells = new ArrayList<>();
     private final List<PlacedChart> charts = new ArrayList<>();
     private final List<Integer> widths = new ArrayList<>();
@@ -100,6 +93,8 @@ final class PagePlan {
         this.budget = figures.budget();
         this.formats = formats;
         this.shown = new ShownCells(figures, page.kind());
+        this.beside = new BesideValue(budget, homes);
+        this.entryWidths = new EntryWidths(budget, homes, formats);
         place();
     }
 
@@ -285,64 +280,14 @@ final class PagePlan {
         return figures.text(text, 0).isEmpty();
     }
 
-    boolean isText(Line line) {
-        return line.kind() == Kind.TEXT;
+    /** What is said of a line beside its value. */
+    BesideValue beside() {
+        return beside;
     }
 
-    Entry entry(Line line) {
-        return budget.entry(line).orElseThrow();
-    }
-
-    Given given(Line line) {
-        return budget.given(line).get(0);
-    }
-
-    boolean isConverted(Line line) {
-        return homes.isConverted(line);
-    }
-
-    String unit(Line line) {
-        return unit(line, line.unit());
-    }
-
-    private String unit(Line line, Unit unit) {
-        boolean none = line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH;
-        return none || unit.equals(Unit.ONE) ? "" : unit.display(budget.currency());
-    }
-
-    String typedUnit(Line line) {
-        return unit(line, isConverted(line) ? given(line).typedIn() : line.unit());
-    }
-
-    /** The entries that hold the ends of an entry's usual range. */
-    Optional<Ends> ends(Line line) {
-        return budget.ends(line);
-    }
-
-    /** The usual range in the unit of the cell that is typed in. */
-    Plausible usualAsTyped(Line line) {
-        Plausible usual = budget.range(line, 0).range();
-        if (!isConverted(line)) {
-            return usual;
-        }
-        Unit typedIn = given(line).typedIn();
-        return new Plausible(
-                line.unit().convertLevel(usual.low(), typedIn),
-                Double.NaN,
-                line.unit().convertLevel(usual.high(), typedIn));
-    }
-
-    /** What is to be said of a value beside its source, as written. */
-    String mark(Line line, Given given) {
-        boolean outside = given.filled()
-                && line.kind() != Kind.TEXT
-                && budget.range(line, 0).range().isUnusual(given.number());
-        String source = given.source().isEmpty() ? entry(line).source() : given.source();
-        boolean invented = source.contains("invented");
-        return Stream.of(outside ? "unusual" : "", invented ? "invented" : "")
-                .filter(word -> !word.isEmpty())
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("");
+    /** How wide columns of entries are. */
+    EntryWidths entryWidths() {
+        return entryWidths;
     }
 
     /** A heading with the unit of its column. */
@@ -404,47 +349,9 @@ final class PagePlan {
         return budget.rowName(axis).filter(name -> name == line).isPresent();
     }
 
-    /** How wide an entry column is, by what it holds and the longest word of its heading. */
-    int entryWidth(Line line, String heading) {
-        if (ColumnWidths.isSource(line)) {
-            return SOURCE_WIDTH;
-        }
-        double head = longestWord(heading);
-        double longest = budget.given(line).stream()
-                .filter(Given::filled)
-                .mapToDouble(
-                        given -> Letters.width(isText(line) ? homes.onPage(line, given.text()) : typed(line, given)))
-                .max()
-                .orElse(0);
-        return (int) Math.ceil(Math.min(WIDEST_TEXT, Math.max(head, longest)) + EDGES);
-    }
-
-    private static double longestWord(String heading) {
-        return Stream.of(heading.split("\\s+"))
-                        .mapToDouble(Letters::width)
-                        .max()
-                        .orElse(0)
-                * Look.Role.HEAD.letters();
-    }
-
     /** Whether paper is not cut within a block: a chart, or a short table to fill in. */
     private static boolean isWhole(Block block, int rows) {
         return block instanceof Chart || block instanceof EntryTable && rows <= SHORT;
-    }
-
-    /** Letters that the longest word of a column takes, in its heading or its texts, so that none is broken. */
-    int wordWidth(Line line, String heading) {
-        double longest = budget.given(line).stream()
-                .filter(given -> isText(line))
-                .flatMap(given -> Stream.of(homes.onPage(line, given.text()).split("\\s+")))
-                .mapToDouble(Letters::width)
-                .max()
-                .orElse(0);
-        return (int) Math.ceil(Math.min(WIDEST_TEXT, Math.max(longestWord(heading), longest)) + EDGES);
-    }
-
-    private String typed(Line line, Given given) {
-        return formats.decimals(line).written(given.typed());
     }
 
     /** The page that has the cautions in full. */

@@ -110,7 +110,8 @@ class PageCellsTest {
 
     private static Unit unit(OpenedBook book, PagePlan page, PageCell cell, CellRef ref) {
         Line line = ref.line();
-        boolean asTyped = cell.content() instanceof PageCell.Typed && page.isConverted(line);
+        boolean asTyped =
+                cell.content() instanceof PageCell.Typed && page.beside().isConverted(line);
         return asTyped ? book.plan().budget().given(line).get(ref.cell()).typedIn() : line.unit();
     }
 

@@ -1,0 +1,71 @@
+package org.benchmetre.workbook;
+
+import java.util.stream.Stream;
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.Kind;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.Given;
+
+/** How wide columns of entries are on a page, in letters: by what they hold and by the words of their headings. */
+final class EntryWidths {
+
+    private static final int SOURCE = 44;
+    private static final double WIDEST_TEXT = 20;
+    /** Letters that the edges of a cell take. */
+    private static final double EDGES = 2.2;
+
+    private final Budget budget;
+    private final Homes homes;
+    private final NumberFormats formats;
+
+    EntryWidths(Budget budget, Homes homes, NumberFormats formats) {
+        this.budget = budget;
+        this.homes = homes;
+        this.formats = formats;
+    }
+
+    /** How wide an entry column is, by what it holds and the longest word of its heading. */
+    int ofLongest(Line line, String heading) {
+        if (ColumnWidths.isSource(line)) {
+            return SOURCE;
+        }
+        double longest = budget.given(line).stream()
+                .filter(Given::filled)
+                .mapToDouble(
+                        given -> Letters.width(isText(line) ? homes.onPage(line, given.text()) : typed(line, given)))
+                .max()
+                .orElse(0);
+        return within(longestWord(heading), longest);
+    }
+
+    /** Letters that the longest word of a column takes, in its heading or its texts, so that none is broken. */
+    int ofWords(Line line, String heading) {
+        double longest = budget.given(line).stream()
+                .filter(given -> isText(line))
+                .flatMap(given -> Stream.of(homes.onPage(line, given.text()).split("\\s+")))
+                .mapToDouble(Letters::width)
+                .max()
+                .orElse(0);
+        return within(longestWord(heading), longest);
+    }
+
+    private static double longestWord(String heading) {
+        return Stream.of(heading.split("\\s+"))
+                        .mapToDouble(Letters::width)
+                        .max()
+                        .orElse(0)
+                * Look.Role.HEAD.letters();
+    }
+
+    private static int within(double heading, double longest) {
+        return (int) Math.ceil(Math.min(WIDEST_TEXT, Math.max(heading, longest)) + EDGES);
+    }
+
+    private static boolean isText(Line line) {
+        return line.kind() == Kind.TEXT;
+    }
+
+    private String typed(Line line, Given given) {
+        return formats.decimals(line).written(given.typed());
+    }
+}
