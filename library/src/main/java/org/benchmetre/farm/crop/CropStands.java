@@ -27,7 +27,9 @@ import org.benchmetre.farm.input.Tables;
  */
 public final class CropStands {
 
-    private static final double HALF = 0.5;
+    /** Share of a month that is over when plants are set or cleared: in its middle. */
+    static final double HALF = 0.5;
+
     private static final Unit CROPS = Unit.parse("crop/a");
 
     /** Months after planting, by crop and month. */

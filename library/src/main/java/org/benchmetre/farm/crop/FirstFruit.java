@@ -42,7 +42,6 @@ public final class FirstFruit {
     static final Unit DEGREE = Unit.parse("degC");
     private static final Unit WEEK = Unit.parse("wk");
     private static final Unit MONTH = Unit.parse("mo");
-    private static final double HALF = 0.5;
 
     /** Heat sum from planting to first ripe fruit, K d, by crop; that of flower to ripe fruit where plants stay from another crop. */
     final Line need;
@@ -216,7 +215,7 @@ public final class FirstFruit {
 
     /** Below zero from the month in which the weeks are over, planted in the middle of a month. */
     private Formula ofWeeks(Line weeks) {
-        Formula months = weeks.in(MONTH).counting(ONE).minus(stands.after).minus(number(HALF, ONE));
+        Formula months = weeks.in(MONTH).counting(ONE).minus(stands.after).minus(number(CropStands.HALF, ONE));
         return months.times(greater(degreeDays, number(1, DEGREE_DAYS)));
     }
 }
