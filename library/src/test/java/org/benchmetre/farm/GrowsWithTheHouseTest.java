@@ -14,8 +14,6 @@ import org.benchmetre.Benchmetre;
 import org.benchmetre.Plan;
 import org.benchmetre.PlanBuilder;
 import org.benchmetre.ScenarioException;
-import org.benchmetre.budget.Line;
-import org.benchmetre.review.Watch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,17 +27,6 @@ class GrowsWithTheHouseTest {
 
     private static Plan trough(String... settings) throws ScenarioException {
         return Benchmetre.read(Sample.TROUGH_HOUSE, Optional.empty(), List.of(settings));
-    }
-
-    private static List<String> warnings(Plan plan) {
-        List<String> told = new ArrayList<>();
-        new Watch(plan.figures()).remarks().forEach(remark -> told.add(remark.toString()));
-        return told;
-    }
-
-    private static String text(Plan plan, String id, String key) {
-        Line line = plan.budget().line(id);
-        return plan.figures().text(line, line.axes().get(0).indexOf(key));
     }
 
     /** Half a hectare: 48 benches of 100 m in a house of 104 m by 48 m, one outlet of 2 L/h for each plant at 20 cm, all in one zone. */
@@ -73,7 +60,7 @@ class GrowsWithTheHouseTest {
         assertThat(plan.figures().number("material_packs", "pump")).isEqualTo(17);
         assertThat(plan.figures().number("material_exact_cost", "pump")).isCloseTo(17 * PUMP_PRICE, within(1e-6));
         assertThat(plan.figures().number("material_left", "pump")).isCloseTo(0, within(1e-9));
-        assertThat(warnings(plan)).noneMatch(each -> each.contains("Capacity of a part"));
+        assertThat(Sample.warnings(plan)).noneMatch(each -> each.contains("Capacity of a part"));
     }
 
     @Test
@@ -81,7 +68,7 @@ class GrowsWithTheHouseTest {
         Plan plan = halfAHectare(Map.of("driver", "one", "rate", "1", "serves", "3000 L/h"))
                 .build();
         assertThat(plan.figures().number("material_quantity", "pump")).isEqualTo(1);
-        assertThat(warnings(plan))
+        assertThat(Sample.warnings(plan))
                 .anySatisfy(
                         each -> assertThat(each)
                                 .contains("Capacity of a part (Pump)")
@@ -100,7 +87,7 @@ class GrowsWithTheHouseTest {
             throws ScenarioException {
         Map<String, String> pump =
                 Map.of("driver", "one", "rate", "1", "serves", Double.toString(serves), "serves_unit", unit);
-        assertThat(warnings(halfAHectare(pump).build()))
+        assertThat(Sample.warnings(halfAHectare(pump).build()))
                 .anySatisfy(each ->
                         assertThat(each).contains("it takes " + needed + " ").contains(words));
     }
@@ -111,7 +98,7 @@ class GrowsWithTheHouseTest {
         Plan plan = halfAHectare(hives).build();
         assertThat(plan.figures().number("material_quantity", "pump"))
                 .isCloseTo(Math.ceil(48 * 501 / 5000.0), within(1e-9));
-        assertThat(warnings(plan))
+        assertThat(Sample.warnings(plan))
                 .anySatisfy(each -> assertThat(each)
                         .contains("5 counted, but it takes 7 to carry 24,048 plant (Plants). Raise its rate."));
     }
@@ -192,10 +179,10 @@ class GrowsWithTheHouseTest {
                 "material_rate[trough]=2");
         plan.writeScenario(folder.resolve("written"));
         Plan again = Benchmetre.read(folder.resolve("written"));
-        assertThat(text(again, "material_whole", "pump")).isEqualTo("yes");
+        assertThat(again.text("material_whole[pump]")).isEqualTo("yes");
         assertThat(again.figures().number("material_serves", "pump")).isEqualTo(13);
-        assertThat(text(again, "material_serves_unit", "pump")).isEqualTo("gal/min");
-        assertThat(text(again, "material_unit", "trough")).isEqualTo("ft2");
+        assertThat(again.text("material_serves_unit[pump]")).isEqualTo("gal/min");
+        assertThat(again.text("material_unit[trough]")).isEqualTo("ft2");
         assertThat(again.quantity("first_cost_total")).isEqualTo(plan.quantity("first_cost_total"));
     }
 }

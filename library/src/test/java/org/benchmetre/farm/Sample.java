@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.benchmetre.Benchmetre;
+import org.benchmetre.Plan;
 import org.benchmetre.PlanBuilder;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
@@ -17,6 +18,7 @@ import org.benchmetre.budget.TypedOver;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.Faults;
+import org.benchmetre.scenario.Remark;
 import org.benchmetre.scenario.ScenarioFolder;
 import org.benchmetre.scenario.ScenarioReader;
 
@@ -63,6 +65,23 @@ public final class Sample {
     /** The budget of the container house, which must have no fault. */
     public static Budget containerHouse() {
         return of(CONTAINER_HOUSE);
+    }
+
+    /** The trough house on rain water, which brings nothing. */
+    public static Budget onRainWater() {
+        return with(
+                troughHouse(),
+                "raw_water_calcium=0 mmol/L",
+                "raw_water_magnesium=0 mmol/L",
+                "raw_water_sulphur=0 mmol/L",
+                "raw_water_alkalinity=0 mmol/L",
+                "raw_water_sodium=0 mmol/L",
+                "raw_water_chloride=0 mmol/L");
+    }
+
+    /** What the figures of a plan warn of, and what was odd in its files. */
+    public static List<String> warnings(Plan plan) {
+        return plan.warnings().stream().map(Remark::toString).toList();
     }
 
     /** A farm of one part, one kind of tape and one kind of plant: no months, no tasks, no channels. */

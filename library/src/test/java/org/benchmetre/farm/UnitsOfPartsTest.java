@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +16,6 @@ import org.benchmetre.PlanBuilder;
 import org.benchmetre.ScenarioException;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Plausible;
-import org.benchmetre.review.Watch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,17 +39,6 @@ class UnitsOfPartsTest {
         return plan.figures().number("material_exact_cost", part);
     }
 
-    private static List<String> warnings(Plan plan) {
-        List<String> told = new ArrayList<>();
-        new Watch(plan.figures()).remarks().forEach(remark -> told.add(remark.toString()));
-        return told;
-    }
-
-    private static String text(Plan plan, String id, String key) {
-        Line line = plan.budget().line(id);
-        return plan.figures().text(line, line.axes().get(0).indexOf(key));
-    }
-
     @Test
     void a_sack_of_four_cubic_feet_costs_what_as_many_litres_cost() throws ScenarioException {
         double litres = 4 * LITRES_OF_A_CUBIC_FOOT;
@@ -67,7 +54,7 @@ class UnitsOfPartsTest {
                 .isCloseTo(inLitres.quantity("first_cost_total").value(), within(1e-6));
         assertThat(inFeet.figures().number("material_packs", "perlite"))
                 .isEqualTo(inLitres.figures().number("material_packs", "perlite"));
-        assertThat(warnings(inFeet)).isEqualTo(warnings(inLitres));
+        assertThat(Sample.warnings(inFeet)).isEqualTo(Sample.warnings(inLitres));
     }
 
     @ParameterizedTest
@@ -78,7 +65,7 @@ class UnitsOfPartsTest {
                 .isCloseTo(4 * LITRES_OF_A_CUBIC_FOOT, within(1e-9));
         Plan unsaid = trough("material_unit[perlite]=", "material_pack[perlite]=" + pack);
         assertThat(exact(unsaid, "perlite")).isCloseTo(exact(converted, "perlite"), within(1e-9));
-        assertThat(text(unsaid, "material_unit", "perlite")).isEqualTo("ft3");
+        assertThat(unsaid.text("material_unit[perlite]")).isEqualTo("ft3");
     }
 
     /** Troughs of 22.50 for 3 m, 200 m of bench and 2 % of waste: 3 ft of it cost the same, so that a metre takes 3.28 times as much. */
@@ -111,7 +98,7 @@ class UnitsOfPartsTest {
             return;
         }
         try {
-            assertThat(text(trough(address), "material_unit", part)).isEqualTo(kept);
+            assertThat(trough(address).text("material_unit[" + part + "]")).isEqualTo(kept);
         } catch (ScenarioException e) {
             throw new AssertionError(e);
         }
@@ -148,7 +135,7 @@ class UnitsOfPartsTest {
         Plan sold = trough("material_unit[liner]=kg", "material_rate[liner]=0.2", "material_waste[liner]=0");
         assertThat(sold.figures().number("material_quantity", "liner"))
                 .isCloseTo(0.2 * sold.figures().number("bench_metres"), within(1e-9));
-        assertThat(warnings(sold)).noneMatch(each -> each.contains("A rate of 1"));
+        assertThat(Sample.warnings(sold)).noneMatch(each -> each.contains("A rate of 1"));
     }
 
     @Test
@@ -160,20 +147,20 @@ class UnitsOfPartsTest {
 
     @Test
     void a_sack_for_each_litre_is_told() throws ScenarioException {
-        assertThat(warnings(trough("material_unit[perlite]=sack")))
+        assertThat(Sample.warnings(trough("material_unit[perlite]=sack")))
                 .anySatisfy(each -> assertThat(each)
                         .contains("Perlite, coarse")
                         .contains("A rate of 1 takes 1 sack for each unit of its driver"));
-        assertThat(warnings(trough("material_unit[perlite]=sack", "material_rate[perlite]=0.01")))
+        assertThat(Sample.warnings(trough("material_unit[perlite]=sack", "material_rate[perlite]=0.01")))
                 .noneMatch(each -> each.contains("A rate of 1"));
     }
 
     @Test
     void a_blank_unit_is_that_of_the_driver_or_each() throws ScenarioException {
         Plan plan = trough("material_unit[trough]=", "material_unit[perlite]=", "material_unit[emitter]=");
-        assertThat(text(plan, "material_unit_counted", "trough")).isEqualTo("m");
-        assertThat(text(plan, "material_unit_counted", "perlite")).isEqualTo("L");
-        assertThat(text(plan, "material_unit_counted", "emitter")).isEqualTo("each");
+        assertThat(plan.text("material_unit_counted[trough]")).isEqualTo("m");
+        assertThat(plan.text("material_unit_counted[perlite]")).isEqualTo("L");
+        assertThat(plan.text("material_unit_counted[emitter]")).isEqualTo("each");
         assertThat(plan.quantity("first_cost_total").value())
                 .isEqualTo(trough().quantity("first_cost_total").value());
         assertThat(range(plan)).isEqualTo(range(trough()));
@@ -195,7 +182,7 @@ class UnitsOfPartsTest {
                 """);
         trough("material_unit[perlite]=").writeScenario(folder.resolve("unsaid"));
         Plan plan = Benchmetre.read(folder.resolve("unsaid"), Optional.of(list), List.of());
-        assertThat(text(plan, "material_unit", "perlite")).isEqualTo("ft3");
+        assertThat(plan.text("material_unit[perlite]")).isEqualTo("ft3");
         assertThat(exact(plan, "perlite"))
                 .isCloseTo(exact(trough("material_pack[perlite]=4 ft3"), "perlite"), within(1e-9));
     }
@@ -232,7 +219,7 @@ class UnitsOfPartsTest {
     void a_life_says_its_unit_itself(String typed, double number, String unit) throws ScenarioException {
         Plan plan = trough("material_life[pump]=" + typed);
         assertThat(plan.figures().number("material_life", "pump")).isEqualTo(number);
-        assertThat(text(plan, "material_life_unit", "pump")).isEqualTo(unit);
+        assertThat(plan.text("material_life_unit[pump]")).isEqualTo(unit);
     }
 
     @Test

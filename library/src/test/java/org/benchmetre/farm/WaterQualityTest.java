@@ -16,14 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WaterQualityTest {
 
     /** Rain water: hardness and dissolved solids are then what is typed. */
-    private static final Budget SAMPLE = Sample.with(
-            Sample.troughHouse(),
-            "raw_water_calcium=0 mmol/L",
-            "raw_water_magnesium=0 mmol/L",
-            "raw_water_sulphur=0 mmol/L",
-            "raw_water_alkalinity=0 mmol/L",
-            "raw_water_sodium=0 mmol/L",
-            "raw_water_chloride=0 mmol/L");
+    private static final Budget SAMPLE = Sample.onRainWater();
 
     private static final List<String> CLASSES = List.of("slight", "moderate", "severe");
 

@@ -19,17 +19,13 @@ class ConductivityTest {
     /** Nothing but sodium chloride, which sets the ionic strength. */
     private static Figures saline(double millimoles) {
         return Figures.of(Sample.with(
-                Sample.troughHouse(),
+                Sample.onRainWater(),
                 "recipe_nitrogen=0 mmol/L",
                 "recipe_phosphorus=0 mmol/L",
                 "recipe_potassium=0 mmol/L",
                 "recipe_calcium=0 mmol/L",
                 "recipe_magnesium=0 mmol/L",
                 "recipe_sulphur=0 mmol/L",
-                "raw_water_calcium=0 mmol/L",
-                "raw_water_magnesium=0 mmol/L",
-                "raw_water_sulphur=0 mmol/L",
-                "raw_water_alkalinity=0 mmol/L",
                 "raw_water_sodium=" + millimoles + " mmol/L",
                 "raw_water_chloride=" + millimoles + " mmol/L"));
     }

@@ -22,14 +22,7 @@ class SaltsAsSoldTest {
     private static final Offset<Double> NEAR = within(1e-9);
 
     /** Rain water: all that the recipe asks for comes from salts. */
-    private static final Budget RAIN = Sample.with(
-            Sample.troughHouse(),
-            "raw_water_calcium=0 mmol/L",
-            "raw_water_magnesium=0 mmol/L",
-            "raw_water_sulphur=0 mmol/L",
-            "raw_water_alkalinity=0 mmol/L",
-            "raw_water_sodium=0 mmol/L",
-            "raw_water_chloride=0 mmol/L");
+    private static final Budget RAIN = Sample.onRainWater();
 
     private static Figures with(String... settings) {
         return Figures.of(Sample.with(RAIN, settings));
