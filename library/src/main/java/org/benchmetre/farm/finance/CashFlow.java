@@ -11,6 +11,7 @@ import static org.benchmetre.budget.Formulas.presentValue;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.rateOfReturn;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
@@ -28,6 +29,7 @@ import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
@@ -88,7 +90,16 @@ public final class CashFlow {
             IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList(),
             IntStream.rangeClosed(0, LIMIT).mapToObj(n -> "Year " + n).toList());
 
-    private final Line inPlan;
+    /** Commission, share of the costs of selling. */
+    public final Line commissionShare;
+    /** Repairs, insurance and property tax of a month, money. */
+    public final Line keptInMonth;
+    /** 1 in the years of the plan, 0 after them. */
+    public final Line inPlan;
+    /** Of parts bought again, what is used up within a year, money. */
+    public final Line usedUp;
+    /** What a year of the plan takes and brings in full. */
+    public final FullYear full;
 
     /**
      * A year of the plan in full, in cash and at today's prices, money/a.
@@ -125,6 +136,7 @@ public final class CashFlow {
      */
     public CashFlow(
             BudgetBuilder b, FarmEntries entries, FirstCost first, YearlyCost yearly, FullYear full, ByMonth byMonth) {
+        this.full = full;
         FirstCost.Parts p = first.parts;
         PartsYearly owned = yearly.owned;
         Harvest harvest = full.harvest();
@@ -147,7 +159,7 @@ public final class CashFlow {
         PartsOverYears over = new PartsOverYears(b, first, owned, w);
 
         startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
-        Line commission = single.line(
+        commissionShare = single.line(
                 "selling_commission_share",
                 "Commission, share of costs of selling",
                 ONE,
@@ -170,49 +182,63 @@ public final class CashFlow {
                 "Receipts",
                 MONEY,
                 inYears("sold", months.sold, harvest.receipts.times(withFruit), shocks.ofReceipts())
-                        .times(growth.prices()),
+                        .times(growth.prices),
                 BY_MONTH);
         selling = flow.line(
                 "cash_yield_costs",
                 "Packs, freight, commission, costs by the kg",
                 MONEY,
-                inYears("selling", months.selling, harvest.yieldCosts.times(withFruit), shocks.ofSelling(commission))
-                        .times(growth.costs()),
+                inYears("selling", months.selling, harvest.yieldCosts.times(withFruit), shocks.ofSelling(commissionShare))
+                        .times(growth.costs),
                 BY_MONTH);
         labour = flow.line(
                 "cash_labour",
                 "Hired labour",
                 MONEY,
                 inYears("labour", months.labour, full.labour(), one().plus(shocks.wage))
-                        .times(growth.costs()),
+                        .times(growth.costs),
                 BY_MONTH);
         energy = flow.line(
                 "cash_energy",
                 "Heat and electricity",
                 MONEY,
                 inYears("energy", months.energy, full.energy(), one().plus(shocks.energy))
-                        .times(growth.costs()),
+                        .times(growth.costs),
                 BY_MONTH);
         running = flow.line(
                 "cash_running",
                 "Water, inputs, overhead",
                 MONEY,
-                inYears("running", months.running, full.running(), one()).times(growth.costs()),
+                inYears("running", months.running, full.running(), one()).times(growth.costs),
                 BY_MONTH);
+        keptInMonth = single.line(
+                "kept_in_month",
+                "Repairs, insurance, property tax of a month",
+                MONEY,
+                owned.repairsTotal
+                        .plus(full.charges())
+                        .times(number(1, YEAR))
+                        .over(number(Months.IN_A_YEAR, ONE)),
+                "spread evenly over the months: a choice of this project, no source");
         kept = flow.line(
                 "cash_repairs",
                 "Repairs, insurance, property tax",
                 MONEY,
                 earning(owned.repairsTotal.plus(full.charges()).times(number(1, YEAR)))
-                        .times(growth.costs()));
+                        .times(growth.costs));
         parts = flow.line(
                 "cash_replacements",
                 "Parts and house by area bought again",
                 MONEY,
                 sum(over.replaced, p.materials().axis)
                         .plus(w.ended(yearly.house.life).times(yearly.house.cost))
-                        .times(growth.costs()),
+                        .times(growth.costs),
                 Wear.AGAIN);
+        usedUp = flow.line(
+                "cash_used_up",
+                "Of parts bought again, used up within a year",
+                MONEY,
+                sumProduct(over.replaced, owned.isUsedUp, p.materials().axis).times(growth.costs));
         Axis crops = first.order.grown.crops().axis;
         Line again = b.schedule(Sheets.CASH_FLOW, "Plants bought again, by crop and year")
                 .line(
@@ -222,19 +248,19 @@ public final class CashFlow {
                         w.ended(yearly.plants.life).times(first.order.costByCrop),
                         Wear.AGAIN);
         plants = flow.line(
-                "cash_plants", "Plants bought again", MONEY, sum(again, crops).times(growth.costs()));
+                "cash_plants", "Plants bought again", MONEY, sum(again, crops).times(growth.costs));
         Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         residual = flow.line(
                 "cash_residual",
                 "Residual value",
                 MONEY,
-                w.atTheEnd(residualValue).times(growth.costs()));
+                w.atTheEnd(residualValue).times(growth.costs));
         takingOut = flow.line(
                 "cash_taking_out",
                 "Taking out at the end",
                 MONEY,
-                w.atTheEnd(takingOutCost).times(growth.costs()));
+                w.atTheEnd(takingOutCost).times(growth.costs));
         Line net = flow.line(
                 "cash_net",
                 "Cash of the year",

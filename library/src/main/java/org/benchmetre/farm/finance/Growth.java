@@ -30,8 +30,10 @@ public final class Growth {
     /** What money of a year is worth of today's, money of that year for one of today's. */
     public final Line money;
 
-    private final Line ofPrices;
-    private final Line ofCosts;
+    /** Fruit prices of a year against today's, in today's money. */
+    public final Line prices;
+    /** Costs of a year against today's, in today's money. */
+    public final Line costs;
 
     /**
      * Declares entries and lines.
@@ -55,24 +57,14 @@ public final class Growth {
                 Unit.MONEY_NOMINAL.over(Unit.MONEY),
                 grown(inflation, year).counting(Unit.MONEY_NOMINAL.over(Unit.MONEY)),
                 COMPOUND);
-        ofPrices = byYear.line("fruit_price_index", "Fruit prices, real", ONE, grown(fruit, year), COMPOUND);
-        ofCosts = byYear.line("cost_index", "Costs, real", ONE, grown(cost, year), COMPOUND);
-        if (!ofPrices.axes().contains(years)) {
+        prices = byYear.line("fruit_price_index", "Fruit prices, real", ONE, grown(fruit, year), COMPOUND);
+        costs = byYear.line("cost_index", "Costs, real", ONE, grown(cost, year), COMPOUND);
+        if (!prices.axes().contains(years)) {
             throw new IllegalArgumentException("Growth goes by year, but found " + year + ".");
         }
     }
 
     private static Formula grown(Line rate, Line year) {
         return one().plus(rate.counting(ONE)).power(year.over(number(1, YEAR)));
-    }
-
-    /** Fruit prices of a year against today's, in today's money. */
-    Formula prices() {
-        return ofPrices;
-    }
-
-    /** Costs of a year against today's, in today's money. */
-    Formula costs() {
-        return ofCosts;
     }
 }

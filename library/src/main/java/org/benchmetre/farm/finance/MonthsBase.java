@@ -44,6 +44,8 @@ public final class MonthsBase {
     public final Line energy;
     /** Water, nutrient solution, inputs, irrigation maintenance, overhead, money. */
     public final Line running;
+    /** Receipts of a full month of the calendar, once planted: neither late, lost nor learning, money. */
+    public final Line inFull;
     /** The months. */
     public final PlanMonths months;
 
@@ -100,6 +102,11 @@ public final class MonthsBase {
                         ramp,
                         none(ONE)),
                 FRUIT);
+        inFull = t.line(
+                "plan_month_in_full",
+                "Receipts of a full month",
+                MONEY,
+                ofMonth(months.turned(harvest.receiptsByMonth)).times(grown));
         sold = t.line(
                 "plan_month_sold",
                 "Receipts",
@@ -150,6 +157,16 @@ public final class MonthsBase {
                 year.exceeds(number(2, A_YEAR)),
                 full.times(number(1, A_YEAR)),
                 when(year.exceeds(number(1, A_YEAR)), second, first));
+    }
+
+    /**
+     * What the months of the first year have.
+     *
+     * @param byMonth a line of the months
+     * @return their sum
+     */
+    public Formula firstYear(Line byMonth) {
+        return in(byMonth, "1");
     }
 
     private Formula in(Line byMonth, String year) {

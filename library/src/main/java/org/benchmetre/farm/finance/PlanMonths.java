@@ -50,7 +50,7 @@ public final class PlanMonths {
     /** Number of the month of the calendar, 1 to 12. */
     final Line inCalendar;
     /** Months before the first planting, 0 to 11. */
-    final Line wait;
+    public final Line wait;
     /** Which year of the plan each lies in, as a text to sum by. */
     public final Line yearTag;
 

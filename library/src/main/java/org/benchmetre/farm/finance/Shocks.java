@@ -67,7 +67,7 @@ public final class Shocks {
      *
      * @return 1 while nothing is changed
      */
-    Formula ofReceipts() {
+    public Formula ofReceipts() {
         return one().plus(price).times(one().plus(yield));
     }
 
@@ -77,7 +77,7 @@ public final class Shocks {
      * @param commission share of them that is a commission on the price
      * @return 1 while nothing is changed
      */
-    Formula ofSelling(Formula commission) {
+    public Formula ofSelling(Formula commission) {
         return one().plus(yield).times(one().plus(price.times(commission)));
     }
 }
