@@ -21,6 +21,8 @@ public final class Sheets {
     public static final String BUDGET = "Budget workings";
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash workings";
+    /** Loans and what secures them. */
+    public static final String LOANS = "Loans workings";
 
     /** Returns over steps of two entries, and how far the usual range of each moves them. */
     public static final String WHAT_IF = "What if workings";
@@ -28,8 +30,8 @@ public final class Sheets {
     public static final String CASES = "Cases workings";
 
     /** All of them, in reading order. */
-    public static final List<String> IN_ORDER =
-            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, WHAT_IF, CASES);
+    public static final List<String> IN_ORDER = List.of(
+            SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, LOANS, WHAT_IF, CASES);
 
     private Sheets() {}
 }
