@@ -26,7 +26,7 @@ public final class ScenarioFolder implements ScenarioTables {
 
     /** The files that a scenario may have. */
     public static final List<String> OPTIONAL =
-            List.of("stock_prices.csv", "crops.csv", "tasks.csv", "months.csv", "channels.csv");
+            List.of("stock_prices.csv", "crops.csv", "tasks.csv", "months.csv", "channels.csv", "loans.csv");
 
     private static final List<String> KNOWN =
             Stream.concat(REQUIRED.stream(), OPTIONAL.stream()).toList();

@@ -2,7 +2,9 @@ package org.benchmetre.farm.input;
 
 import java.util.List;
 import org.benchmetre.budget.Structure;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.GroupColumn;
+import org.benchmetre.scenario.RunLength;
 import org.benchmetre.scenario.TableForm;
 
 /** The tables of a farm: their files, what names their rows, and how many empty rows a workbook keeps for its reader. */
@@ -20,7 +22,26 @@ public enum FarmTable {
     /** Where fruit is sold. */
     CHANNELS("channels.csv", "channel", "channel", "Channel", 2, 60),
     /** Work and inputs that come back. */
-    TASKS("tasks.csv", "task", "task", "Task", 4, 500);
+    TASKS("tasks.csv", "task", "task", "Task", 4, 500),
+    /** Money that is borrowed; every row has a schedule of payments. */
+    LOANS("loans.csv", "loan", "loan", "Loan", 1, 24);
+
+    /** Payments of a loan without a word on how many there are in a year. */
+    public static final int USUAL_PAYMENTS = 12;
+
+    /** Payments that a schedule of loans has room for where no loan is entered. */
+    public static final int ROOM_WITHOUT_LOANS = 60;
+
+    /** Longest schedule: forty years of monthly payments. */
+    private static final int MOST_PAYMENTS = 480;
+
+    private static final RunLength PAYMENTS = new RunLength(
+            List.of(
+                    new RunLength.Factor("term", Unit.parse("a"), 0),
+                    new RunLength.Factor("payments_per_year", Unit.ONE, USUAL_PAYMENTS)),
+            USUAL_PAYMENTS,
+            ROOM_WITHOUT_LOANS,
+            MOST_PAYMENTS);
 
     private final String file;
     private final String key;
@@ -110,6 +131,7 @@ public enum FarmTable {
             case CROPS -> form(List.of("crop", "clear_out_month"));
             case CHANNELS -> form(List.of("channel", "share"));
             case TASKS -> form(List.of("task", "driver")).groupedBy(new GroupColumn("group", List.of()));
+            case LOANS -> form(List.of("loan", "rate", "term")).running(PAYMENTS);
         };
     }
 

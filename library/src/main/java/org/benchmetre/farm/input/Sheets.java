@@ -21,9 +21,9 @@ public final class Sheets {
     public static final String BUDGET = "Budget workings";
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash workings";
-
-    /** Loans, by payment, month and year. */
+    /** Loans and what secures them. */
     public static final String LOANS = "Loans workings";
+
     /** Funds, statements, returns and ratios. */
     public static final String LENDING = "Funds workings";
     /** What breaks first. */

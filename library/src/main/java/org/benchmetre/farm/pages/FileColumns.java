@@ -52,8 +52,10 @@ final class FileColumns {
             split(
                     "channel,label,share,price_*,second_price_share,price_year,pack_kg,pack_cost,commission,freight,shrink,most_per_month"),
             FarmTable.TASKS.file(),
+            split("task,label,group,driver,hours,per_hour,times,times_unit,pattern,*,wage_class,input_cost,price_year"),
+            FarmTable.LOANS.file(),
             split(
-                    "task,label,group,driver,hours,per_hour,times,times_unit,pattern,*,wage_class,input_cost,price_year"));
+                    "loan,label,amount,rate,term,payments_per_year,kind,interest_only_months,balloon,fee,security,first_month"));
 
     private final Budget budget;
     private final String file;
