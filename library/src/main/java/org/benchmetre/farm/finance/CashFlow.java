@@ -1,16 +1,10 @@
 package org.benchmetre.farm.finance;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.onlyWhen;
-import static org.benchmetre.budget.Formulas.presentValue;
 import static org.benchmetre.budget.Formulas.previous;
-import static org.benchmetre.budget.Formulas.rateOfReturn;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -43,23 +37,28 @@ public final class CashFlow {
     public static final int LIMIT = 30;
 
     private static final Unit YEAR = Unit.parse("a");
-    private static final Unit REAL = Unit.parse("real/a");
-    private static final double NEVER = 1000;
 
     /** What the start takes. */
     public final StartUp startUp;
     /** Insurance and property tax, money/a. */
     public final Line charges;
 
-    private final Axis years = Axis.periods(
+    /** The start and the years of the plan after it, up to {@link #LIMIT}. */
+    public final Axis years = Axis.periods(
             "year",
             "Year",
             IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList(),
             IntStream.rangeClosed(0, LIMIT).mapToObj(n -> "Year " + n).toList());
 
-    private final Line horizon;
+    /** Years of the plan, {@code a}, an entry. */
+    public final Line horizon;
+    /** Number of the year along the years, {@code a}; 0 at the start. */
+    public final Line year;
+    /** What the cash before loans and tax is worth. */
+    public final Returns returns;
+    /** The tables in which rates of return are sought, shared by all streams of cash. */
+    public final RateAxes rates;
 
-    private final Line year;
     private final Line inPlan;
 
     /**
@@ -154,7 +153,8 @@ public final class CashFlow {
                         .minus(outlay)
                         .minus(out)
                         .plus(end));
-        results(b, answers, flow, owned.rates.rate(), net);
+        rates = new RateAxes(b);
+        returns = results(b, answers, flow, owned.rates.rate(), net);
     }
 
     /** Growers learn: the first and the second year may yield less than a full one. */
@@ -168,59 +168,7 @@ public final class CashFlow {
         return when(earns, yearly.times(number(1, YEAR)), none(MONEY));
     }
 
-    private void results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
-        Line sum = flow.declare("cash_cumulative", "Cumulative cash", MONEY, Kind.NUMBER, List.of(years), "");
-        b.define(sum, previous(sum, none(MONEY)).plus(net));
-        Formula falls = none(MONEY).minus(net).isPositive();
-        Line sign = flow.declare(
-                "cash_sign",
-                "Sign of the last cash that is not zero",
-                ONE,
-                Kind.NUMBER,
-                List.of(years),
-                "1 or -1; 0 until there is cash");
-        Formula before = previous(sign, none(ONE));
-        b.define(sign, when(net.isPositive(), number(1, ONE), when(falls, number(-1, ONE), before)));
-        Line turns = flow.line(
-                "cash_turns",
-                "Sign changes",
-                ONE,
-                when(none(ONE).minus(before.times(sign)).isPositive(), number(1, ONE), none(ONE)));
-        Formula gap = none(MONEY).minus(previous(sum, none(MONEY)));
-        Formula crosses = and(gap.isPositive(), not(none(MONEY).minus(sum).isPositive()));
-        Line paid = flow.line(
-                "cash_payback",
-                "Years until paid back; 1000 in all other years",
-                YEAR,
-                when(crosses, year.minus(number(1, YEAR)).plus(gap.over(net).counting(YEAR)), number(NEVER, YEAR)),
-                "the year before and the part of the year that fills the gap, cash taken as even over a year: common practice, no source");
-
-        s.line(
-                "net_present_value",
-                "Net present value (real)",
-                MONEY,
-                presentValue(rate, net, years),
-                "flows over (1 + rate)^year, year 0 at once: Commodity Costs and Returns Estimation Handbook, 2000");
-        SearchStart start = new SearchStart(b, net, years);
-        Line guess =
-                s.line("irr_guess", "Where the search for the rate of return begins", REAL, start.highestThatPays());
-        Line changes = s.line("irr_sign_changes", "Times the cash changes sign", ONE, sum(turns, years));
-        Formula single = and(changes.isPositive(), not(changes.exceeds(number(1, ONE))));
-        s.line(
-                "internal_rate_of_return",
-                "Internal rate of return (real)",
-                REAL,
-                onlyWhen(
-                        and(single, start.paysAtAll()),
-                        rateOfReturn(net, years, guess),
-                        when(single, text("no rate above -99 %"), text("no single rate"))),
-                "the rate at which the present value is 0; there is one where the cash changes sign once");
-        Line found = s.line("payback_found", "First year of paying back, 1000 for none", YEAR, least(paid, years));
-        s.line(
-                "payback_years",
-                "Years until cash is paid back",
-                YEAR,
-                onlyWhen(number(NEVER, YEAR).exceeds(found), found, "never"),
-                "1000 stands for never");
+    private Returns results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
+        return new Returns(b, s, flow, rates, new CashStream("", "", net, rate, horizon, year));
     }
 }
