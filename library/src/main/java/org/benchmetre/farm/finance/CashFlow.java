@@ -1,18 +1,13 @@
 package org.benchmetre.farm.finance;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
-import static org.benchmetre.budget.Formulas.onlyWhen;
-import static org.benchmetre.budget.Formulas.presentValue;
 import static org.benchmetre.budget.Formulas.previous;
-import static org.benchmetre.budget.Formulas.rateOfReturn;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -48,8 +43,6 @@ public final class CashFlow {
     public static final int LIMIT = 30;
 
     private static final Unit YEAR = Unit.parse("a");
-    private static final Unit REAL = Unit.parse("real/a");
-    private static final double NEVER = 1000;
     private static final String BY_MONTH =
             "the first two years by their months, later ones in full: a choice of this project, no source";
 
@@ -123,6 +116,10 @@ public final class CashFlow {
 
     /** The first two years, month by month. */
     public final MonthsBase months;
+    /** What the cash before loans and tax is worth. */
+    public final Returns returns;
+    /** The tables in which rates of return are sought, shared by all streams of cash. */
+    public final RateAxes rates;
 
     /**
      * Declares entries and lines.
@@ -275,7 +272,8 @@ public final class CashFlow {
                         .minus(outlay)
                         .minus(takingOut)
                         .plus(residual));
-        results(b, answers, flow, owned.rates.rate(), net);
+        rates = new RateAxes(b);
+        returns = results(b, answers, flow, owned.rates.rate(), net);
     }
 
     /** A year's amount times what changes make of it: by month in the first two years, in full in later ones. */
@@ -287,59 +285,7 @@ public final class CashFlow {
         return when(and(year.isPositive(), inPlan.isPositive()), money, none(MONEY));
     }
 
-    private void results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
-        Line sum = flow.declare("cash_cumulative", "Cumulative cash", MONEY, Kind.NUMBER, List.of(years), "");
-        b.define(sum, previous(sum, none(MONEY)).plus(net));
-        Formula falls = none(MONEY).minus(net).isPositive();
-        Line sign = flow.declare(
-                "cash_sign",
-                "Sign of the last cash that is not zero",
-                ONE,
-                Kind.NUMBER,
-                List.of(years),
-                "1 or -1; 0 until there is cash");
-        Formula before = previous(sign, none(ONE));
-        b.define(sign, when(net.isPositive(), number(1, ONE), when(falls, number(-1, ONE), before)));
-        Line turns = flow.line(
-                "cash_turns",
-                "Sign changes",
-                ONE,
-                when(none(ONE).minus(before.times(sign)).isPositive(), number(1, ONE), none(ONE)));
-        Formula gap = none(MONEY).minus(previous(sum, none(MONEY)));
-        Formula crosses = and(gap.isPositive(), not(none(MONEY).minus(sum).isPositive()));
-        Line paid = flow.line(
-                "cash_payback",
-                "Years until paid back; 1000 in all other years",
-                YEAR,
-                when(crosses, year.minus(number(1, YEAR)).plus(gap.over(net).counting(YEAR)), number(NEVER, YEAR)),
-                "the year before and the part of the year that fills the gap, cash taken as even over a year: common practice, no source");
-
-        s.line(
-                "net_present_value",
-                "Net present value (real)",
-                MONEY,
-                presentValue(rate, net, years),
-                "flows over (1 + rate)^year, year 0 at once: Commodity Costs and Returns Estimation Handbook, 2000");
-        SearchStart start = new SearchStart(b, net, years);
-        Line guess =
-                s.line("irr_guess", "Where the search for the rate of return begins", REAL, start.highestThatPays());
-        Line changes = s.line("irr_sign_changes", "Times the cash changes sign", ONE, sum(turns, years));
-        Formula single = and(changes.isPositive(), not(changes.exceeds(number(1, ONE))));
-        s.line(
-                "internal_rate_of_return",
-                "Internal rate of return (real)",
-                REAL,
-                onlyWhen(
-                        and(single, start.paysAtAll()),
-                        rateOfReturn(net, years, guess),
-                        when(single, text("no rate above -99 %"), text("no single rate"))),
-                "the rate at which the present value is 0; there is one where the cash changes sign once");
-        Line found = s.line("payback_found", "First year of paying back, 1000 for none", YEAR, least(paid, years));
-        s.line(
-                "payback_years",
-                "Years until cash is paid back",
-                YEAR,
-                onlyWhen(number(NEVER, YEAR).exceeds(found), found, "never"),
-                "1000 stands for never");
+    private Returns results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
+        return new Returns(b, s, flow, rates, new CashStream("", "", net, rate, horizon, year));
     }
 }

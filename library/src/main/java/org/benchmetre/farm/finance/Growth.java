@@ -20,12 +20,12 @@ import org.benchmetre.farm.input.Sheets;
 public final class Growth {
 
     private static final Unit REAL = Unit.parse("real/a");
-    private static final Unit NOMINAL = Unit.parse("nominal/a");
+    private static final Unit A_YEAR = Unit.parse("1/a");
     private static final Unit YEAR = Unit.parse("a");
     private static final String COMPOUND = "(1 + rate)^year: compound growth, plain arithmetic";
     private static final double LEAST = -0.2;
 
-    /** Inflation, nominal/a. */
+    /** Inflation, 1/a. */
     public final Line inflation;
     /** What money of a year is worth of today's, money of that year for one of today's. */
     public final Line money;
@@ -45,7 +45,7 @@ public final class Growth {
      */
     public Growth(BudgetBuilder b, FarmEntries entries, Axis years, Line year) {
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Inflation and growth");
-        inflation = entries.add(s.entry("inflation_rate", "Inflation", NOMINAL).from(LEAST, 1));
+        inflation = entries.add(s.entry("inflation_rate", "Inflation", A_YEAR).from(LEAST, 1));
         Line fruit = entries.add(s.entry("fruit_price_growth", "Fruit prices, growth beyond inflation", REAL)
                 .from(LEAST, 1));
         Line cost = entries.add(

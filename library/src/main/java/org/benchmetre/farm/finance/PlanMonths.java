@@ -1,5 +1,6 @@
 package org.benchmetre.farm.finance;
 
+import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
@@ -47,6 +48,8 @@ public final class PlanMonths {
     public final Line name;
     /** Year of the calendar. */
     public final Line calendarYear;
+    /** Month and year of the plan, such as {@code Mar of year 1}. */
+    public final Line told;
     /** Number of the month of the calendar, 1 to 12. */
     final Line inCalendar;
     /** Months before the first planting, 0 to 11. */
@@ -100,6 +103,7 @@ public final class PlanMonths {
         Formula turns = when(inCalendar.exceeds(one()), none(ONE), one());
         b.define(calendarYear, previous(calendarYear, beforeFirst).plus(turns));
         yearTag = table.textLine("plan_month_year", "Year of the plan", rows(month -> text("" + yearOf(month))));
+        told = table.textLine("plan_month_told", "Month, in words", joined(name, text(" of year "), yearTag));
     }
 
     static Formula year() {

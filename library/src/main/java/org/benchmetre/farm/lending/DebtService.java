@@ -1,6 +1,7 @@
 package org.benchmetre.farm.lending;
 
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -34,7 +35,8 @@ final class DebtService {
     /** Interest that has run up since the last payment. */
     final Line accrued;
 
-    DebtService(BudgetBuilder b, LoanSchedule loans, CashFlow flow, MonthOperations m) {
+    DebtService(BudgetBuilder b, LoanSchedule loans, MonthOperations m, YearOperations y) {
+        CashFlow flow = y.flow;
         ScheduleBuilder byMonth = b.schedule(Sheets.LENDING, "Loans by month");
         ScheduleBuilder byYear = b.schedule(Sheets.LENDING, "Loans by year of the plan");
         Line change = flow.shocks.interest;
@@ -56,11 +58,20 @@ final class DebtService {
         principal = byYear.line("debt_principal", "Principal", NOMINAL, loans.years.principal.times(flow.inPlan));
         debt = byYear.line("debt_owed", "Owed at the end", NOMINAL, loans.years.debt.times(flow.inPlan));
         current = byYear.line(
-                "debt_current", "Due within the next year", NOMINAL, loans.years.nextPrincipal().times(flow.inPlan));
+                "debt_current",
+                "Due within the next year",
+                NOMINAL,
+                y.rows(year -> nextYear(loans.years.debt, y, year)).times(flow.inPlan),
+                "what is owed now less what is owed a year later; all of it in the last year that is kept");
         accrued = byYear.line("debt_accrued", "Interest run up", NOMINAL, loans.years.accrued.times(flow.inPlan));
     }
 
     private static Formula more(Line owed, Line change) {
         return owed.times(change).counting(NOMINAL);
+    }
+
+    private static Formula nextYear(Line debt, YearOperations y, int year) {
+        Formula now = new Element(debt, y.axis, year);
+        return year + 1 < y.axis.size() ? now.minus(new Element(debt, y.axis, year + 1)) : now;
     }
 }
