@@ -4,7 +4,6 @@ import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
@@ -87,6 +86,8 @@ public final class CashFlow {
     public final Line commissionShare;
     /** Repairs, insurance and property tax of a month, money. */
     public final Line keptInMonth;
+    /** 1 in the last year of the plan, else 0. */
+    public final Line isLast;
     /** 1 in the years of the plan, 0 after them. */
     public final Line inPlan;
     /** Of parts bought again, what is used up within a year, money. */
@@ -114,6 +115,20 @@ public final class CashFlow {
      */
     public record ByMonth(CropYear crop, MonthsBase.Flows flows, Line selling) {}
 
+    /**
+     * What moves with changes, before them, by year, money.
+     *
+     * @param receipts of the year
+     * @param selling packs, freight, commission and other costs by the kg
+     * @param labour hired labour
+     * @param energy heat and electricity
+     */
+    public record Planned(Line receipts, Line selling, Line labour, Line energy) {}
+
+    /** What moves with changes, before them. */
+    public final Planned planned;
+    /** What changes make of it. */
+    public final Changes changes;
     /** The first two years, month by month. */
     public final MonthsBase months;
     /** What the cash before loans and tax is worth. */
@@ -153,6 +168,7 @@ public final class CashFlow {
         inPlan = flow.line(
                 "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
         Wear w = new Wear(flow, year, horizon);
+        isLast = w.last;
         PartsOverYears over = new PartsOverYears(b, first, owned, w);
 
         startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
@@ -174,48 +190,49 @@ public final class CashFlow {
         Formula isLost = and(not(year.exceeds(shocks.lost)), not(shocks.lost.exceeds(year)));
         Line withFruit =
                 flow.line("year_with_fruit", "With fruit, 1 or 0", ONE, when(isLost, none(ONE), number(1, ONE)));
-        receipts = flow.line(
-                "cash_receipts",
-                "Receipts",
-                MONEY,
-                inYears("sold", months.sold, harvest.receipts.times(withFruit), shocks.ofReceipts())
-                        .times(growth.prices),
-                BY_MONTH);
+        planned = new Planned(
+                earned(
+                        flow,
+                        "planned_receipts",
+                        "Receipts before changes",
+                        inYears("sold", months.sold, harvest.receipts.times(withFruit))
+                                .times(growth.prices)),
+                earned(
+                        flow,
+                        "planned_selling",
+                        "Costs of selling before changes",
+                        inYears("selling", months.selling, harvest.yieldCosts.times(withFruit))
+                                .times(growth.costs)),
+                earned(
+                        flow,
+                        "planned_labour",
+                        "Hired labour before changes",
+                        inYears("labour", months.labour, full.labour()).times(growth.costs)),
+                earned(
+                        flow,
+                        "planned_energy",
+                        "Heat and electricity before changes",
+                        inYears("energy", months.energy, full.energy()).times(growth.costs)));
+        changes = new Changes(shocks, commissionShare);
+        receipts = flow.line("cash_receipts", "Receipts", MONEY, changes.receipts(planned.receipts()));
         selling = flow.line(
                 "cash_yield_costs",
                 "Packs, freight, commission, costs by the kg",
                 MONEY,
-                inYears("selling", months.selling, harvest.yieldCosts.times(withFruit), shocks.ofSelling(commissionShare))
-                        .times(growth.costs),
-                BY_MONTH);
-        labour = flow.line(
-                "cash_labour",
-                "Hired labour",
-                MONEY,
-                inYears("labour", months.labour, full.labour(), one().plus(shocks.wage))
-                        .times(growth.costs),
-                BY_MONTH);
-        energy = flow.line(
-                "cash_energy",
-                "Heat and electricity",
-                MONEY,
-                inYears("energy", months.energy, full.energy(), one().plus(shocks.energy))
-                        .times(growth.costs),
-                BY_MONTH);
+                changes.selling(planned.selling()));
+        labour = flow.line("cash_labour", "Hired labour", MONEY, changes.labour(planned.labour()));
+        energy = flow.line("cash_energy", "Heat and electricity", MONEY, changes.energy(planned.energy()));
         running = flow.line(
                 "cash_running",
                 "Water, inputs, overhead",
                 MONEY,
-                inYears("running", months.running, full.running(), one()).times(growth.costs),
+                inYears("running", months.running, full.running()).times(growth.costs),
                 BY_MONTH);
         keptInMonth = single.line(
                 "kept_in_month",
                 "Repairs, insurance, property tax of a month",
                 MONEY,
-                owned.repairsTotal
-                        .plus(full.charges())
-                        .times(number(1, YEAR))
-                        .over(number(Months.IN_A_YEAR, ONE)),
+                owned.repairsTotal.plus(full.charges()).times(number(1, YEAR)).over(number(Months.IN_A_YEAR, ONE)),
                 "spread evenly over the months: a choice of this project, no source");
         kept = flow.line(
                 "cash_repairs",
@@ -276,9 +293,13 @@ public final class CashFlow {
         returns = results(b, answers, flow, owned.rates.rate(), net);
     }
 
-    /** A year's amount times what changes make of it: by month in the first two years, in full in later ones. */
-    private Formula inYears(String id, Line byMonth, Formula full, Formula changed) {
-        return earning(months.ofYear(id, byMonth, full, year)).times(changed);
+    private static Line earned(ScheduleBuilder s, String id, String label, Formula ofYear) {
+        return s.line(id, label, MONEY, ofYear, BY_MONTH);
+    }
+
+    /** A year's amount: by month in the first two years, in full in later ones. */
+    private Formula inYears(String id, Line byMonth, Formula full) {
+        return earning(months.ofYear(id, byMonth, full, year));
     }
 
     private Formula earning(Formula money) {

@@ -1,10 +1,8 @@
 package org.benchmetre.farm.finance;
 
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.BudgetBuilder;
-import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -60,24 +58,5 @@ public final class Shocks {
 
     private static Line share(ScheduleBuilder s, FarmEntries entries, String id, String label) {
         return entries.add(s.entry(id, label, ONE).from(-1, MOST));
-    }
-
-    /**
-     * What receipts become.
-     *
-     * @return 1 while nothing is changed
-     */
-    public Formula ofReceipts() {
-        return one().plus(price).times(one().plus(yield));
-    }
-
-    /**
-     * What costs become that move with fruit, of which a share moves with its price too.
-     *
-     * @param commission share of them that is a commission on the price
-     * @return 1 while nothing is changed
-     */
-    public Formula ofSelling(Formula commission) {
-        return one().plus(yield).times(one().plus(price.times(commission)));
     }
 }

@@ -38,7 +38,11 @@ final class BalanceSheet {
     BalanceSheet(BudgetBuilder b, YearOperations y, BookValue book, DebtService debt, CashPosition position) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Balance sheet at the end of each year");
         Formula inPlan = y.flow.inPlan;
-        cash = s.line("balance_cash", "Cash", NOMINAL, greater(position.cash, none(NOMINAL)).times(inPlan));
+        cash = s.line(
+                "balance_cash",
+                "Cash",
+                NOMINAL,
+                greater(position.cash, none(NOMINAL)).times(inPlan));
         credit = s.line(
                 "balance_credit",
                 "Cash short: line of credit",

@@ -54,7 +54,8 @@ final class Balancing {
                 ONE,
                 loans.rate.counting(ONE).times(years),
                 BUILDING);
-        Line cost = s.line("loan_cost_share", "Fee and interest while building, for one of loan", ONE, loans.fee.plus(ofInterest));
+        Line cost = s.line(
+                "loan_cost_share", "Fee and interest while building, for one of loan", ONE, loans.fee.plus(ofInterest));
         isBalancing = s.line(
                 "loan_balances",
                 "Balances, 1 or 0",

@@ -34,8 +34,9 @@ final class BookValue {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
     private static final Unit A_YEAR = Unit.parse("1/a");
-    private static final String STRAIGHT = "straight line over lives of parts and house, salvage left out, and never more than is left in the "
-            + "books; parts bought again count at what they cost then: Farm Financial Standards, method; the average pace is our choice";
+    private static final String STRAIGHT =
+            "straight line over lives of parts and house, salvage left out, and never more than is left in the "
+                    + "books; parts bought again count at what they cost then: Farm Financial Standards, method; the average pace is our choice";
 
     /** Capital at the start that wears. */
     final Line capital;
@@ -43,10 +44,13 @@ final class BookValue {
     final Line depreciation;
     /** Capital in the books at the end of each year, land among it. */
     final Line book;
+    /** Parts and house bought again that last, by year. */
+    final Line lastingBought;
     /** The growing crop, plants and supplies at the end of each year. */
     final Line inventory;
 
-    BookValue(BudgetBuilder b, YearOperations y, Funding funds, YearlyCost yearly, TakeOff parts, Line usedUpAtStart) {
+    BookValue(
+            BudgetBuilder b, YearOperations y, Funding funds, YearlyCost yearly, TakeOff parts, Formula usedUpAtStart) {
         CashFlow flow = y.flow;
         ScheduleBuilder one = b.schedule(Sheets.LENDING, "Capital at the start");
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Capital and crop in the books");
@@ -62,23 +66,27 @@ final class BookValue {
                         .minus(funds.land)
                         .minus(usedUp));
         Line pace = one.line("capital_pace", "Wears in a year, share", A_YEAR, pace(b, yearly, parts));
-        Line lasting = s.line("year_lasting_parts", "Capital bought again", NOMINAL, y.parts.minus(y.usedUp));
+        lastingBought = s.line("year_lasting_parts", "Capital bought again", NOMINAL, y.parts.minus(y.usedUp));
         Formula index = flow.growth.money.times(flow.growth.costs).counting(ONE);
         Line gross = s.declare("capital_gross", "Capital at cost", NOMINAL, Kind.NUMBER, List.of(y.axis), STRAIGHT);
-        Formula dearer = lasting.times(one().minus(one().over(index)));
+        Formula dearer = lastingBought.times(one().minus(one().over(index)));
         b.define(gross, previous(gross, capital).plus(dearer));
         book = s.declare("capital_book", "Capital in the books", NOMINAL, Kind.NUMBER, List.of(y.axis), "");
         Formula before = previous(book, none(NOMINAL));
         Formula worn = previous(gross, none(NOMINAL)).times(pace).times(number(1, Unit.parse("a")));
-        Formula left = greater(before.plus(lasting).minus(funds.land), none(NOMINAL));
+        Formula left = greater(before.plus(lastingBought).minus(funds.land), none(NOMINAL));
         Formula goesOn = and(flow.year.isPositive(), flow.inPlan.isPositive());
         depreciation = s.line(
-                "year_depreciation", "Depreciation", NOMINAL, when(goesOn, lesser(worn, left), none(NOMINAL)), STRAIGHT);
+                "year_depreciation",
+                "Depreciation",
+                NOMINAL,
+                when(goesOn, lesser(worn, left), none(NOMINAL)),
+                STRAIGHT);
         b.define(
                 book,
                 when(
                         goesOn,
-                        before.plus(lasting).minus(depreciation),
+                        before.plus(lastingBought).minus(depreciation),
                         when(flow.year.isPositive(), none(NOMINAL), capital.plus(funds.land))));
         Line growing = growingCrop(one, flow);
         inventory = s.line(
@@ -102,10 +110,7 @@ final class BookValue {
         Line used = yearly.owned.isUsedUp;
         Line lasting = s.line("material_lasting_cost", "Cost of what lasts", MONEY, t.exact.times(one().minus(used)));
         Line wear = s.line(
-                "material_wear",
-                "Wears in a year",
-                MONEY.over(Unit.parse("a")),
-                lasting.over(yearly.owned.life));
+                "material_wear", "Wears in a year", MONEY.over(Unit.parse("a")), lasting.over(yearly.owned.life));
         Formula all = sum(lasting, lasting.axes().get(0)).plus(yearly.house.cost);
         Formula worn = sum(wear, wear.axes().get(0)).plus(yearly.house.cost.over(yearly.house.life));
         return when(all.isPositive(), worn.over(all), none(A_YEAR));
@@ -123,7 +128,8 @@ final class BookValue {
                 .plus(flow.full.running())
                 .times(number(1, Unit.parse("a")));
         Formula receipts = flow.full.harvest().receipts.times(number(1, Unit.parse("a")));
-        Formula soldShare = when(receipts.isPositive(), months.firstYear(months.inFull).over(receipts), number(1, ONE));
+        Formula soldShare =
+                when(receipts.isPositive(), months.firstYear(months.inFull).over(receipts), number(1, ONE));
         return s.line(
                 "growing_crop_cost",
                 "The growing crop at the end of a year, at today's prices",

@@ -1,6 +1,7 @@
 package org.benchmetre.farm.lending;
 
 import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
@@ -36,6 +37,8 @@ final class CashPosition {
     /** Marks the month with the least cash. */
     static final String MARK = "x";
 
+    /** Number of each year. */
+    final Line year;
     /** The owner's draw by year. */
     final Line draw;
     /** Bought again, by month. */
@@ -54,6 +57,8 @@ final class CashPosition {
     final Line cash;
     /** Cash when it is least, by month. */
     final Line lowest;
+    /** The least of that and of the ends of all years. */
+    final Line least;
     /** The month in which it is. */
     final Line lowestMonth;
 
@@ -72,11 +77,13 @@ final class CashPosition {
         YearOperations y = moves.year();
         DebtService debt = moves.debt();
         CashFlow flow = y.flow;
+        year = flow.year;
         ScheduleBuilder e = b.schedule(Sheets.LENDING, "What the owner draws");
         ScheduleBuilder byMonth = b.schedule(Sheets.LENDING, "Cash by month");
         ScheduleBuilder byYear = b.schedule(Sheets.LENDING, "Cash by year, with loans");
         ScheduleBuilder single = b.schedule(Sheets.LENDING, "Where cash is least");
-        Line asked = entries.add(e.entry("owner_draw", "Owner's draw", Unit.parse("money/a")).from(0, 1e9));
+        Line asked = entries.add(
+                e.entry("owner_draw", "Owner's draw", Unit.parse("money/a")).from(0, 1e9));
         draw = byYear.line(
                 "year_draw",
                 "Owner's draw",
@@ -89,58 +96,46 @@ final class CashPosition {
                 m.rows(month -> atYearEnd(month, y.parts, y).plus(atYearEnd(month, y.plants, y))),
                 LAST);
         drawInMonth = byMonth.line(
-                "month_draw",
-                "Owner's draw",
-                NOMINAL,
-                m.ofYears(flow, draw).over(number(Months.IN_A_YEAR, ONE)),
-                LAST);
+                "month_draw", "Owner's draw", NOMINAL, m.ofYears(flow, draw).over(number(Months.IN_A_YEAR, ONE)), LAST);
         taxInMonth = byMonth.line(
                 "month_tax", "Income tax", NOMINAL, m.rows(month -> atYearEnd(month, moves.taxOfYear(), y)), LAST);
-        netInMonth = byMonth.line(
-                "month_net",
-                "Cash of the month",
-                NOMINAL,
-                m.collected
-                        .plus(m.own)
-                        .minus(m.selling)
-                        .minus(m.labour)
-                        .minus(m.energy)
-                        .minus(m.running)
-                        .minus(boughtInMonth)
-                        .minus(debt.interestInMonth)
-                        .minus(debt.principalInMonth)
-                        .minus(drawInMonth)
-                        .minus(taxInMonth));
+        Formula ofMonth = m.left.minus(boughtInMonth)
+                .minus(debt.interestInMonth)
+                .minus(debt.principalInMonth)
+                .minus(drawInMonth)
+                .minus(taxInMonth);
+        netInMonth = byMonth.line("month_net", "Cash of the month", NOMINAL, ofMonth);
         inMonth = byMonth.declare("month_cash", "Cash at the end", NOMINAL, Kind.NUMBER, List.of(m.axis), "");
-        b.define(inMonth, previous(inMonth, atStart).plus(netInMonth));
-        Formula collected = y.sales.minus(y.receivable).plus(previous(y.receivable, none(NOMINAL)));
-        net = byYear.line(
-                "year_net",
-                "Cash of the year",
-                NOMINAL,
-                y.afterStart(collected
-                        .plus(y.own)
-                        .minus(y.selling)
-                        .minus(y.labour)
-                        .minus(y.energy)
-                        .minus(y.running)
-                        .minus(y.parts)
-                        .minus(y.plants)
-                        .minus(debt.interest)
-                        .minus(debt.principal)
-                        .minus(draw)
-                        .minus(moves.taxOfYear())));
+        b.define(inMonth, previous(inMonth, atStart).plus(ofMonth));
+        Formula ofYear = y.afterStart(y.earned
+                .plus(y.own)
+                .minus(y.running)
+                .minus(y.parts)
+                .minus(y.plants)
+                .minus(y.receivable)
+                .plus(previous(y.receivable, none(NOMINAL)))
+                .minus(debt.interest)
+                .minus(debt.principal)
+                .minus(draw)
+                .minus(moves.taxOfYear()));
+        net = byYear.line("year_net", "Cash of the year", NOMINAL, ofYear);
         cash = byYear.declare("year_cash", "Cash at the end", NOMINAL, Kind.NUMBER, List.of(y.axis), "");
-        b.define(cash, when(flow.year.isPositive(), previous(cash, none(NOMINAL)).plus(net), atStart));
+        b.define(
+                cash, when(flow.year.isPositive(), previous(cash, none(NOMINAL)).plus(ofYear), atStart));
         lowest = single.line("cash_low_point", "Least cash at the end of a month", NOMINAL, least(inMonth, m.axis));
+        least = single.line(
+                "cash_least",
+                "Least cash at the end of a month of the first two years or of a later year",
+                NOMINAL,
+                lesser(lowest, least(cash, y.axis)));
         Line mark = byMonth.line(
                 "month_cash_mark",
                 "Least",
                 ONE,
                 when(inMonth.minus(lowest).exceeds(number(NEAR, NOMINAL)), text(""), text(MARK)),
                 "the first of those alike within a millionth");
-        lowestMonth = single.textLine(
-                "cash_low_month", "Month of the least cash", lookup(m.months.told, mark, text(MARK)));
+        lowestMonth =
+                single.textLine("cash_low_month", "Month of the least cash", lookup(m.months.told, mark, text(MARK)));
     }
 
     private static Formula atYearEnd(int month, Line ofYear, YearOperations y) {

@@ -47,8 +47,8 @@ final class DebtService {
                 NOMINAL,
                 loans.months.interest.plus(more(loans.months.owed, change)).times(inPlan),
                 SHOCK);
-        principalInMonth = byMonth.line(
-                "debt_principal_in_month", "Principal", NOMINAL, loans.months.principal.times(inPlan));
+        principalInMonth =
+                byMonth.line("debt_principal_in_month", "Principal", NOMINAL, loans.months.principal.times(inPlan));
         interest = byYear.line(
                 "debt_interest",
                 "Interest",

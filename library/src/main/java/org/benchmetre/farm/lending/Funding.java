@@ -90,8 +90,8 @@ public final class Funding {
         single = b.schedule(Sheets.LENDING, "Funds in total");
         Line months = entries.add(e.entry("building_months", "Months of building before the start", Unit.parse("mo"))
                 .from(0, 60));
-        Line working = entries.add(
-                e.entry("working_capital", "Cash kept for the first months", MONEY).from(0, 1e9));
+        Line working = entries.add(e.entry("working_capital", "Cash kept for the first months", MONEY)
+                .from(0, 1e9));
         ownerEntered = entries.add(
                 e.entry("owner_funds", "Owner's money at the start", NOMINAL).from(0, 1e9));
         grants = entries.add(e.entry("grant_funds", "Grants", NOMINAL).from(0, 1e9));
@@ -119,12 +119,20 @@ public final class Funding {
         isBalancing = balance.isBalancing;
         balancing = balance.count;
         List<Use> rows = rows(start, balance, insurance);
-        axis = Axis.rows("start_use", "Use of funds", rows.stream().map(Use::key).toList(), 0);
+        axis = Axis.rows(
+                "start_use", "Use of funds", rows.stream().map(Use::key).toList(), 0);
         ScheduleBuilder table = b.schedule(Sheets.LENDING, "Uses of funds");
-        label = table.textLine("start_use_label", "Use", new Rows(axis, rows.stream().map(Use::label).toList()));
+        label = table.textLine(
+                "start_use_label",
+                "Use",
+                new Rows(axis, rows.stream().map(Use::label).toList()));
         b.nameRows(axis, label);
         amount = table.line(
-                "start_use_amount", "Amount", NOMINAL, new Rows(axis, rows.stream().map(Use::amount).toList()), AT_START);
+                "start_use_amount",
+                "Amount",
+                NOMINAL,
+                new Rows(axis, rows.stream().map(Use::amount).toList()),
+                AT_START);
         total = single.line("uses_total", "Uses of funds", NOMINAL, sum(amount, axis));
         loansTotal = single.line("loans_total", "Loans", NOMINAL, sum(loanAmount, loans.axis));
         owner = single.line(
@@ -133,7 +141,11 @@ public final class Funding {
                 NOMINAL,
                 total.minus(loansTotal).minus(grants),
                 "as entered where a loan balances; what is missing where none does: plain arithmetic");
-        single.line("sources_total", "Sources of funds", NOMINAL, loansTotal.plus(grants).plus(owner));
+        single.line(
+                "sources_total",
+                "Sources of funds",
+                NOMINAL,
+                loansTotal.plus(grants).plus(owner));
     }
 
     private static Line start(ScheduleBuilder s, String id, String label, Formula money) {
@@ -141,8 +153,7 @@ public final class Funding {
     }
 
     private static Formula ofKind(Uses uses, String kind) {
-        return sumWhere(uses.amount, uses.kind, text(kind), uses.axis)
-                .counting(NOMINAL);
+        return sumWhere(uses.amount, uses.kind, text(kind), uses.axis).counting(NOMINAL);
     }
 
     private List<Use> rows(Start start, Balancing balance, Line insurance) {
@@ -159,10 +170,14 @@ public final class Funding {
         rows.add(new Use("house", "House", parts.of("house").plus(start.house()).counting(NOMINAL)));
         rows.add(new Use("equipment", "Equipment", parts.of("equipment").counting(NOMINAL)));
         rows.add(new Use(
-                "growing", "Benches, trough, substrate, irrigation", parts.of("growing").counting(NOMINAL)));
-        rows.add(new Use("delivery", "Freight and sales tax of parts", parts.delivery().counting(NOMINAL)));
+                "growing",
+                "Benches, trough, substrate, irrigation",
+                parts.of("growing").counting(NOMINAL)));
+        rows.add(new Use(
+                "delivery", "Freight and sales tax of parts", parts.delivery().counting(NOMINAL)));
         rows.add(new Use("labour", "Installation labour", up.labour.counting(NOMINAL)));
-        rows.add(new Use("contingency", "Contingency", up.lumps.minus(start.house()).counting(NOMINAL)));
+        rows.add(new Use(
+                "contingency", "Contingency", up.lumps.minus(start.house()).counting(NOMINAL)));
         rows.add(new Use("plants", "Plants", plants));
         rows.add(new Use("fees", "Fees of loans", balance.fees));
         rows.add(new Use("interest", "Interest while building", balance.building));

@@ -24,16 +24,16 @@ final class Income {
     /** Interest of the year as it runs up. */
     final Line interest;
     /** Income before depreciation, interest and tax. */
-    final Line beforeDepreciation;
+    final Formula beforeDepreciation;
+    /** Income that tax is on, before depreciation: interest taken off. */
+    final Line taxedBefore;
     /** Income before tax. */
     final Line beforeTax;
 
     Income(BudgetBuilder b, YearOperations y, BookValue book, DebtService debt) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Income by year");
-        Formula used = y.plants
-                .plus(y.usedUp)
-                .plus(before(book.inventory, y))
-                .minus(book.inventory.times(y.flow.inPlan));
+        Formula used =
+                y.plants.plus(y.usedUp).plus(before(book.inventory, y)).minus(book.inventory.times(y.flow.inPlan));
         Line consumed = s.line("income_used", "Plants and supplies used", NOMINAL, y.afterStart(used));
         expense = s.line(
                 "income_expense",
@@ -45,16 +45,11 @@ final class Income {
                 "Interest",
                 NOMINAL,
                 y.afterStart(debt.interest.plus(debt.accrued).minus(before(debt.accrued, y))));
-        beforeDepreciation = s.line(
-                "income_before_depreciation",
-                "Income before depreciation, interest and tax",
-                NOMINAL,
-                y.sales.plus(y.own).minus(expense));
+        beforeDepreciation = y.earned.plus(y.own).minus(y.running).minus(consumed);
+        taxedBefore = s.line(
+                "income_taxed", "Income before depreciation and tax", NOMINAL, beforeDepreciation.minus(interest));
         beforeTax = s.line(
-                "income_before_tax",
-                "Net farm income before tax",
-                NOMINAL,
-                beforeDepreciation.minus(book.depreciation).minus(interest));
+                "income_before_tax", "Net farm income before tax", NOMINAL, taxedBefore.minus(book.depreciation));
     }
 
     private static Formula before(Line line, YearOperations y) {

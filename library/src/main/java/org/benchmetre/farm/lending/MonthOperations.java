@@ -1,8 +1,8 @@
 package org.benchmetre.farm.lending;
 
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
+
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
@@ -42,6 +42,8 @@ final class MonthOperations {
     final Line running;
     /** Cash of one's own. */
     final Line own;
+    /** What is left of all that before loans. */
+    final Line left;
     /** A tag for each own flow: its month, or its year. */
     final Line ownTag;
     /** Receipts of full months, at today's prices. */
@@ -57,23 +59,24 @@ final class MonthOperations {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "What the farm brings and takes by month, in money of the year");
         Formula level = ofYears(flow, flow.growth.money).times(ofYears(flow, flow.inPlan));
         Line prices = s.line(
-                "month_price_index", "Fruit prices against today's", INDEX, level.times(ofYears(flow, flow.growth.prices)));
-        Line costs =
-                s.line("month_cost_index", "Costs against today's", INDEX, level.times(ofYears(flow, flow.growth.costs)));
-        sales = s.line("month_sales", "Fruit sold", NOMINAL, base.sold.times(flow.shocks.ofReceipts()).times(prices));
+                "month_price_index",
+                "Fruit prices against today's",
+                INDEX,
+                level.times(ofYears(flow, flow.growth.prices)));
+        Line costs = s.line(
+                "month_cost_index", "Costs against today's", INDEX, level.times(ofYears(flow, flow.growth.costs)));
+        sales = s.line(
+                "month_sales",
+                "Fruit sold",
+                NOMINAL,
+                flow.changes.receipts(base.sold).times(prices));
         collected = s.line("month_collected", "Paid by buyers", NOMINAL, rows(month -> collected(terms, month)));
-        selling = s.line(
-                "month_selling",
-                "Selling",
-                NOMINAL,
-                base.selling.times(flow.shocks.ofSelling(flow.commissionShare)).times(costs));
-        labour = s.line(
-                "month_labour", "Hired labour", NOMINAL, base.labour.times(one().plus(flow.shocks.wage)).times(costs));
-        energy = s.line(
-                "month_energy",
-                "Heat and electricity",
-                NOMINAL,
-                base.energy.times(one().plus(flow.shocks.energy)).times(costs));
+        Formula sold = flow.changes.selling(base.selling);
+        Formula worked = flow.changes.labour(base.labour);
+        Formula heated = flow.changes.energy(base.energy);
+        selling = s.line("month_selling", "Selling", NOMINAL, sold.times(costs));
+        labour = s.line("month_labour", "Hired labour", NOMINAL, worked.times(costs));
+        energy = s.line("month_energy", "Heat and electricity", NOMINAL, heated.times(costs));
         running = s.line(
                 "month_running",
                 "Inputs, water, overhead, repairs, insurance",
@@ -85,6 +88,14 @@ final class MonthOperations {
                 "Cash of one's own",
                 NOMINAL,
                 rows(month -> ownOf(flows, month)).times(ofYears(flow, flow.inPlan)));
+        left = s.line(
+                "month_left",
+                "Left before loans",
+                NOMINAL,
+                collected
+                        .plus(own)
+                        .minus(running)
+                        .minus(sold.plus(worked).plus(heated).times(costs)));
     }
 
     /** What a line of the years has in the year of each month. */

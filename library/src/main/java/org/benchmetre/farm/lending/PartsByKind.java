@@ -37,7 +37,10 @@ final class PartsByKind {
         kind = s.textLine("material_fund_kind", "Kind of use", blocks.kindOfUse());
         Formula added = m.freight.plus(m.salesTax);
         delivery = s.line(
-                "material_delivery_cost", "Freight and sales tax in it", MONEY, paid.times(added).over(one().plus(added)));
+                "material_delivery_cost",
+                "Freight and sales tax in it",
+                MONEY,
+                paid.times(added).over(one().plus(added)));
         net = s.line("material_net_cost", "Without freight and tax", MONEY, paid.minus(delivery));
     }
 

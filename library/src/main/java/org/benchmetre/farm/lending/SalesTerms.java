@@ -40,12 +40,13 @@ final class SalesTerms {
         for (int month = 0; month <= MONTHS; month++) {
             Formula early = behind.minus(number(month, ONE));
             Formula late = number(month, ONE).minus(behind);
-            shares.add(s.line(
-                    "sales_paid_after_" + month,
-                    month == 0 ? "Paid in the month of the sale" : "Paid in month " + month + " after it",
-                    ONE,
-                    greater(one().minus(greater(early, late)), none(ONE)),
-                    "in proportion between whole months, so that fruit of a month is sold evenly over it: our choice, no source"));
+            shares.add(
+                    s.line(
+                            "sales_paid_after_" + month,
+                            month == 0 ? "Paid in the month of the sale" : "Paid in month " + month + " after it",
+                            ONE,
+                            greater(one().minus(greater(early, late)), none(ONE)),
+                            "in proportion between whole months, so that fruit of a month is sold evenly over it: our choice, no source"));
         }
     }
 

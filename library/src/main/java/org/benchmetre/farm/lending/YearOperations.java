@@ -53,6 +53,8 @@ final class YearOperations {
     final Line usedUp;
     /** Cash of one's own. */
     final Line own;
+    /** Fruit sold less selling, hired labour and energy. */
+    final Line earned;
     /** What stands behind. */
     final CashFlow flow;
 
@@ -64,11 +66,20 @@ final class YearOperations {
         selling = nominal(s, "year_selling", "Selling", flow.selling);
         labour = nominal(s, "year_labour", "Hired labour", flow.labour);
         energy = nominal(s, "year_energy", "Heat and electricity", flow.energy);
-        running = nominal(
-                s, "year_running", "Inputs, water, overhead, repairs, insurance", flow.running.plus(flow.kept));
+        running =
+                nominal(s, "year_running", "Inputs, water, overhead, repairs, insurance", flow.running.plus(flow.kept));
         parts = nominal(s, "year_parts", "Parts and house bought again", flow.parts);
         plants = nominal(s, "year_plants", "Plants bought again", flow.plants);
         usedUp = nominal(s, "year_used_up", "Of parts, used up within a year", flow.usedUp);
+        earned = nominal(
+                s,
+                "year_earned",
+                "Fruit sold less selling, labour and energy",
+                flow.changes
+                        .receipts(flow.planned.receipts())
+                        .minus(flow.changes.selling(flow.planned.selling()))
+                        .minus(flow.changes.labour(flow.planned.labour()))
+                        .minus(flow.changes.energy(flow.planned.energy())));
         own = s.line(
                 "year_own",
                 "Cash of one's own",
@@ -81,7 +92,8 @@ final class YearOperations {
                         ONE,
                         when(
                                 flow.full.harvest().receipts.isPositive(),
-                                openAtTheEnd(terms, m).over(flow.full.harvest().receipts.times(A_YEAR)),
+                                openAtTheEnd(terms, m)
+                                        .over(flow.full.harvest().receipts.times(A_YEAR)),
                                 none(ONE)),
                         "fruit of the last months that buyers pay for later: plain sum");
         receivable = s.line(
@@ -93,8 +105,7 @@ final class YearOperations {
     }
 
     Formula rows(IntFunction<Formula> each) {
-        return new Rows(
-                axis, IntStream.range(0, axis.size()).mapToObj(each).toList());
+        return new Rows(axis, IntStream.range(0, axis.size()).mapToObj(each).toList());
     }
 
     private static Formula ownOf(MonthOperations m, OwnFlows flows, int year) {
@@ -127,7 +138,11 @@ final class YearOperations {
             return none(NOMINAL);
         }
         if (year * Months.IN_A_YEAR > PlanMonths.COUNT) {
-            return new Element(sales, axis, year).times(open);
+            Formula planned = new Element(flow.planned.receipts(), axis, year);
+            return flow.changes
+                    .receipts(planned)
+                    .times(new Element(flow.growth.money, axis, year))
+                    .times(open);
         }
         return year == 1
                 ? m.inYear(m.sales, year).minus(m.inYear(m.collected, year))
