@@ -63,8 +63,11 @@ final class ChoiceLabels {
     /** How often a task comes back: three times per week. */
     private static final Map<String, String> TIMES = Map.of("a", "year", "crop", "crop", "wk", "week");
 
+    /** What funds are used for. */
+    private static final Map<String, String> USES = Map.of("land", "Land and site", "growing", "Trough and substrate");
+
     private static final Map<String, Map<String, String>> BY_LINE =
-            Map.of("task_times_unit", TIMES, "house_regime", Map.of("own", "As typed by month"));
+            Map.of("task_times_unit", TIMES, "house_regime", Map.of("own", "As typed by month"), "use_kind", USES);
 
     private ChoiceLabels() {}
 

@@ -20,7 +20,11 @@ public enum FarmTable {
     /** Where fruit is sold. */
     CHANNELS("channels.csv", "channel", "channel", "Channel", 2, 60),
     /** Work and inputs that come back. */
-    TASKS("tasks.csv", "task", "task", "Task", 4, 500);
+    TASKS("tasks.csv", "task", "task", "Task", 4, 500),
+    /** What funds are used for beside the parts. */
+    FUNDS("funds.csv", "use", "use", "Use of funds", 2, 60),
+    /** Flows of cash of one's own. */
+    CASH("cash.csv", "flow", "own_flow", "Flow", 2, 60);
 
     private final String file;
     private final String key;
@@ -110,6 +114,8 @@ public enum FarmTable {
             case CROPS -> form(List.of("crop", "clear_out_month"));
             case CHANNELS -> form(List.of("channel", "share"));
             case TASKS -> form(List.of("task", "driver")).groupedBy(new GroupColumn("group", List.of()));
+            case FUNDS -> form(List.of("use", "amount"));
+            case CASH -> form(List.of("flow", "amount"));
         };
     }
 

@@ -22,14 +22,17 @@ public final class Sheets {
     /** Yearly cash over the plan. */
     public static final String CASH_FLOW = "Cash workings";
 
+    /** Funds and loans as a lender sees them. */
+    public static final String LOANS = "Loans workings";
+
     /** Returns over steps of two entries, and how far the usual range of each moves them. */
     public static final String WHAT_IF = "What if workings";
     /** Lines that are repeated for each case of a table or a swing; always last. */
     public static final String CASES = "Cases workings";
 
     /** All of them, in reading order. */
-    public static final List<String> IN_ORDER =
-            List.of(SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, WHAT_IF, CASES);
+    public static final List<String> IN_ORDER = List.of(
+            SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, LOANS, WHAT_IF, CASES);
 
     private Sheets() {}
 }

@@ -62,7 +62,9 @@ final class FileColumns {
             entry(
                     FarmTable.TASKS.file(),
                     split(
-                            "task,label,group,driver,hours,per_hour,times,times_unit,pattern,*,wage_class,input_cost,price_year")));
+                            "task,label,group,driver,hours,per_hour,times,times_unit,pattern,*,wage_class,input_cost,price_year")),
+            entry(FarmTable.FUNDS.file(), split("use,label,kind,amount,month,supplier,quoted,valid_until,security")),
+            entry(FarmTable.CASH.file(), split("flow,label,month,year,amount")));
 
     private final Budget budget;
     private final String file;
