@@ -51,6 +51,7 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.lending.Lending;
 import org.benchmetre.farm.levers.FirstDoubt;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.farm.levers.Swings;
@@ -329,6 +330,7 @@ public final class FarmBudget {
                                 running.care,
                                 overhead.cash),
                         cash.selling));
+        new Lending(b, entries, new Lending.Farm(flow, first, yearlyCost, blocks));
         SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);

@@ -82,14 +82,15 @@ final class MonthOperations {
                 "Inputs, water, overhead, repairs, insurance",
                 NOMINAL,
                 base.running.plus(flow.keptInMonth).times(costs));
-        ownTag = s.textLine("flow_tag", "Month or year of the flow", flows.tag());
+        ownTag = b.schedule(Sheets.LOANS, "When flows of one's own fall")
+                .textLine("flow_tag", "Month or year of the flow", flows.tag());
         own = s.line(
                 "month_own",
                 "Cash of one's own",
                 NOMINAL,
                 rows(month -> ownOf(flows, month)).times(ofYears(flow, flow.inPlan)));
         left = s.line(
-                "month_left",
+                "month_before_loans",
                 "Left before loans",
                 NOMINAL,
                 collected
