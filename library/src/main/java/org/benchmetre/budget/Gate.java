@@ -33,7 +33,8 @@ public final class Gate {
         List<Rule> rules = new ArrayList<>(builder.rules);
         builder.entries.forEach((line, entry) -> {
             if (!entry.form().keysOf().isEmpty()) {
-                rules.add(new KeysKnown(line, builder.lines.get(entry.form().keysOf())));
+                Line keys = builder.lines.get(entry.form().keysOf());
+                rules.add(new KeysKnown(line, keys, builder.entries.containsKey(keys)));
             }
         });
         return List.copyOf(rules);

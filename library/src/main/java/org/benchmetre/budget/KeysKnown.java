@@ -14,20 +14,20 @@ import org.benchmetre.budget.entry.Refusal;
  *
  * @param line holds the keys, several apart by spaces
  * @param keys the keys of the table
+ * @param typed whether they are entered; where they follow from a formula they are those of its axis
  */
-record KeysKnown(Line line, Line keys) implements Rule {
+record KeysKnown(Line line, Line keys, boolean typed) implements Rule {
 
     private static final int LISTED = 20;
 
     @Override
     public Set<Line> lines() {
-        return Set.of(line, keys);
+        return typed ? Set.of(line, keys) : Set.of(line);
     }
 
     @Override
     public List<Refused> broken(Values values) {
-        Set<String> known = new LinkedHashSet<>();
-        values.of(keys).stream().filter(Given::filled).forEach(given -> known.add(given.text()));
+        Set<String> known = known(values);
         List<Refused> found = new ArrayList<>();
         for (int cell = 0; cell < line.size(); cell++) {
             Given given = values.of(line).get(cell);
@@ -44,6 +44,15 @@ record KeysKnown(Line line, Line keys) implements Rule {
             }
         }
         return found;
+    }
+
+    private Set<String> known(Values values) {
+        if (!typed) {
+            return new LinkedHashSet<>(keys.axes().get(0).keys());
+        }
+        Set<String> known = new LinkedHashSet<>();
+        values.of(keys).stream().filter(Given::filled).forEach(given -> known.add(given.text()));
+        return known;
     }
 
     private Refused refused(String key, int cell, Given given, List<String> known) {

@@ -26,7 +26,14 @@ public final class ScenarioFolder implements ScenarioTables {
 
     /** The files that a scenario may have. */
     public static final List<String> OPTIONAL = List.of(
-            "stock_prices.csv", "crops.csv", "tasks.csv", "months.csv", "channels.csv", "funds.csv", "cash.csv");
+            "stock_prices.csv",
+            "crops.csv",
+            "tasks.csv",
+            "months.csv",
+            "channels.csv",
+            "loans.csv",
+            "funds.csv",
+            "cash.csv");
 
     private static final List<String> KNOWN =
             Stream.concat(REQUIRED.stream(), OPTIONAL.stream()).toList();

@@ -10,7 +10,7 @@ import org.benchmetre.budget.entry.NearNames;
 import org.benchmetre.budget.entry.Quoted;
 import org.benchmetre.budget.entry.TextForm;
 
-/** Reads which rows a scenario has: the keys of each table and the names of its groups, and nothing else. */
+/** Reads which rows a scenario has: the keys of each table, the names of its groups and how long its runs are, and nothing else. */
 public final class StructureReader {
 
     /** Groups that the rows of a table may be in. */
@@ -47,6 +47,9 @@ public final class StructureReader {
                     .ifPresent(group -> found.put(
                             TableForm.groupsOf(form.file()),
                             new Structure.Keys(List.of(), reader.groups(table, rows.values(), group))));
+            form.run()
+                    .ifPresent(run -> found.put(
+                            TableForm.lengthOf(form.file()), new Structure.Keys(run.keys(rows.values()), List.of())));
         }
         return new Structure(heading.title(), heading.currency(), heading.crop(), found, heading.choices());
     }

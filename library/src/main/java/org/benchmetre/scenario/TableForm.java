@@ -11,8 +11,10 @@ import java.util.Optional;
  * @param needed columns without which the table means nothing
  * @param most rows it may have; each is worked out in every table that runs along it
  * @param group the column of groups, if it has one
+ * @param run the run of periods whose length its rows decide, if it has one
  */
-public record TableForm(String file, Key key, List<String> needed, int most, Optional<GroupColumn> group) {
+public record TableForm(
+        String file, Key key, List<String> needed, int most, Optional<GroupColumn> group, Optional<RunLength> run) {
 
     /**
      * How rows are named.
@@ -39,7 +41,7 @@ public record TableForm(String file, Key key, List<String> needed, int most, Opt
      * @return the form
      */
     public static TableForm of(String file, String key, List<String> needed, int most) {
-        return new TableForm(file, new Key(key, "", "", List.of()), needed, most, Optional.empty());
+        return new TableForm(file, new Key(key, "", "", List.of()), needed, most, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -51,7 +53,8 @@ public record TableForm(String file, Key key, List<String> needed, int most, Opt
      * @return the form
      */
     public static TableForm fixed(String file, String key, List<String> allowed) {
-        return new TableForm(file, new Key(key, "", "", allowed), List.of(key), allowed.size(), Optional.empty());
+        return new TableForm(
+                file, new Key(key, "", "", allowed), List.of(key), allowed.size(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -61,7 +64,7 @@ public record TableForm(String file, Key key, List<String> needed, int most, Opt
      * @return the form
      */
     public TableForm groupedBy(GroupColumn column) {
-        return new TableForm(file, key, needed, most, Optional.of(column));
+        return new TableForm(file, key, needed, most, Optional.of(column), run);
     }
 
     /**
@@ -72,7 +75,17 @@ public record TableForm(String file, Key key, List<String> needed, int most, Opt
      * @return the form
      */
     public TableForm countedBy(String column, String joint) {
-        return new TableForm(file, new Key(key.column(), column, joint, List.of()), needed, most, group);
+        return new TableForm(file, new Key(key.column(), column, joint, List.of()), needed, most, group, run);
+    }
+
+    /**
+     * The same with a run of periods whose length its rows decide.
+     *
+     * @param length how long it is
+     * @return the form
+     */
+    public TableForm running(RunLength length) {
+        return new TableForm(file, key, needed, most, group, Optional.of(length));
     }
 
     /**
@@ -83,5 +96,15 @@ public record TableForm(String file, Key key, List<String> needed, int most, Opt
      */
     public static String groupsOf(String file) {
         return file + " groups";
+    }
+
+    /**
+     * The name under which the structure keeps the run of periods of a table.
+     *
+     * @param file the table
+     * @return a name that no file has
+     */
+    public static String lengthOf(String file) {
+        return file + " length";
     }
 }

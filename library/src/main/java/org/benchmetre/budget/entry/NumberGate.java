@@ -17,6 +17,7 @@ import org.benchmetre.budget.unit.UnitException;
  */
 public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
 
+    private static final double PERCENT = 100;
     private static final Pattern CODE = Pattern.compile("\\b[A-Z]{3}\\b");
     private static final Pattern NUMBER =
             Pattern.compile("([+-]?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)", Pattern.DOTALL);
@@ -121,7 +122,18 @@ public record NumberGate(Subject subject, Bounds bounds, Blank blank) {
         }
         String unit = subject.shown(given.typedIn());
         String found = Numbers.plain(given.typed()) + (unit.isEmpty() ? "" : " " + unit);
-        return Optional.of(new Refusal(Quoted.text(found), expected(given.typedIn())));
+        return Optional.of(new Refusal(Quoted.text(found), expected(given.typedIn()) + percentMeant(given)));
+    }
+
+    /** A question where a rate of interest would fit as a percentage. */
+    private String percentMeant(Given given) {
+        double share = given.typed() / PERCENT;
+        boolean fits = subject.isRate() && given.typedIn().equals(subject.unit()) && share > 0 && bounds.takes(share);
+        String typed = Numbers.shown(given.typed());
+        return fits
+                ? "; did you mean " + Numbers.shown(share) + " or " + typed + " %? " + typed + " would be "
+                        + Numbers.shown(given.typed() * PERCENT) + " % a year"
+                : "";
     }
 
     private String expected() {

@@ -21,6 +21,8 @@ public record Subject(String label, Supplier<String> address, Unit unit, String 
     /** Which money a rate is on. */
     private static final List<Unit> KINDS = List.of(Unit.parse("real"), Unit.parse("nominal"));
 
+    private static final List<Unit> RATES = List.of(Unit.parse("real/a"), Unit.parse("nominal/a"));
+
     /** Keeps its own copy. */
     public Subject {
         units = List.copyOf(units);
@@ -42,23 +44,32 @@ public record Subject(String label, Supplier<String> address, Unit unit, String 
         return " for " + label + " (" + address.get() + ")";
     }
 
-    /** A unit as typed. Pieces are what the line counts; a rate that does not say which money it is on is of the line's kind. */
+    /**
+     * A unit as typed. Pieces are what the line counts; money, and a rate that does not say which money it is on, are of the line's kind.
+     * A share is a rate for the time that the line's own is for: 8 % is 8 % a year.
+     */
     Unit unit(String typed) {
         Unit parsed = Unit.parse(typed, names());
         for (Unit kind : KINDS) {
             int wanted = unit.exponentOf(kind.toString());
             boolean unsaid = wanted != 0 && KINDS.stream().allMatch(each -> parsed.exponentOf(each.toString()) == 0);
             if (unsaid) {
-                return parsed.times(kind.power(wanted));
+                return parsed.isPure() && isRate() ? parsed.times(unit) : parsed.times(kind.power(wanted));
             }
         }
         return parsed;
     }
 
+    /** Whether the line holds a rate of interest, a year. */
+    boolean isRate() {
+        return RATES.contains(unit);
+    }
+
     private Map<String, Unit> names() {
         Map<String, Unit> names = new HashMap<>();
-        names.put(currency, Unit.MONEY);
-        names.put(currency.toLowerCase(Locale.ROOT), Unit.MONEY);
+        Unit money = unit.isNominal() ? Unit.MONEY_NOMINAL : Unit.MONEY;
+        names.put(currency, money);
+        names.put(currency.toLowerCase(Locale.ROOT), money);
         unit.counted().ifPresent(piece -> UnitWord.PIECES.forEach(word -> names.put(word, piece)));
         return names;
     }

@@ -58,16 +58,29 @@ final class ChoiceLabels {
             entry("full", "Full spacing"),
             entry("half", "Half spacing"),
             entry("from_house", "From the house"),
+            entry("equal_payment", "Equal payments"),
+            entry("each_payment", "Each payment, to the cent"),
             entry("life", "With the line"));
 
     /** How often a task comes back: three times per week. */
     private static final Map<String, String> TIMES = Map.of("a", "year", "crop", "crop", "wk", "week");
 
+    /** How often a loan is paid in a year. */
+    private static final Map<String, String> PAYMENTS =
+            Map.of("12", "Each month", "4", "Each quarter", "1", "Once a year");
+
     /** What funds are used for. */
     private static final Map<String, String> USES = Map.of("land", "Land and site", "growing", "Trough and substrate");
 
-    private static final Map<String, Map<String, String>> BY_LINE =
-            Map.of("task_times_unit", TIMES, "house_regime", Map.of("own", "As typed by month"), "use_kind", USES);
+    private static final Map<String, Map<String, String>> BY_LINE = Map.of(
+            "task_times_unit",
+            TIMES,
+            "house_regime",
+            Map.of("own", "As typed by month"),
+            "loan_payments_a_year",
+            PAYMENTS,
+            "use_kind",
+            USES);
 
     private ChoiceLabels() {}
 

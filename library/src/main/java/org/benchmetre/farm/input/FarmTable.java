@@ -2,7 +2,9 @@ package org.benchmetre.farm.input;
 
 import java.util.List;
 import org.benchmetre.budget.Structure;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.GroupColumn;
+import org.benchmetre.scenario.RunLength;
 import org.benchmetre.scenario.TableForm;
 
 /** The tables of a farm: their files, what names their rows, and how many empty rows a workbook keeps for its reader. */
@@ -24,7 +26,26 @@ public enum FarmTable {
     /** What funds are used for beside the parts. */
     FUNDS("funds.csv", "use", "use", "Use of funds", 2, 60),
     /** Flows of cash of one's own. */
-    CASH("cash.csv", "flow", "own_flow", "Flow", 2, 60);
+    CASH("cash.csv", "flow", "own_flow", "Flow", 2, 60),
+    /** Money that is borrowed; every row has a schedule of payments. */
+    LOANS("loans.csv", "loan", "loan", "Loan", 1, 24);
+
+    /** Payments of a loan without a word on how many there are in a year. */
+    public static final int USUAL_PAYMENTS = 12;
+
+    /** Payments that a schedule of loans has room for where no loan is entered. */
+    public static final int ROOM_WITHOUT_LOANS = 60;
+
+    /** Longest schedule: forty years of monthly payments. */
+    private static final int MOST_PAYMENTS = 480;
+
+    private static final RunLength PAYMENTS = new RunLength(
+            List.of(
+                    new RunLength.Factor("term", Unit.parse("a"), 0),
+                    new RunLength.Factor("payments_per_year", Unit.ONE, USUAL_PAYMENTS)),
+            USUAL_PAYMENTS,
+            ROOM_WITHOUT_LOANS,
+            MOST_PAYMENTS);
 
     private final String file;
     private final String key;
@@ -114,6 +135,7 @@ public enum FarmTable {
             case CROPS -> form(List.of("crop", "clear_out_month"));
             case CHANNELS -> form(List.of("channel", "share"));
             case TASKS -> form(List.of("task", "driver")).groupedBy(new GroupColumn("group", List.of()));
+            case LOANS -> form(List.of("loan", "rate", "term")).running(PAYMENTS);
             case FUNDS -> form(List.of("use", "amount"));
             case CASH -> form(List.of("flow", "amount"));
         };

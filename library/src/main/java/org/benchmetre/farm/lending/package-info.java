@@ -1,2 +1,2 @@
-/** What a lender asks of the years of a plan beyond its cash: depreciation and income as taxes count them. */
+/** What a lender looks at: uses and sources of funds, cash with loans, statements, ratios, returns, and what breaks first. */
 package org.benchmetre.farm.lending;

@@ -1,7 +1,13 @@
 package org.benchmetre.farm.loans;
 
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.shown;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
@@ -19,6 +25,10 @@ public final class OwnFlows {
 
     /** The file. */
     public static final String FILE = FarmTable.CASH.file();
+    /** Stands before the number of a month. */
+    public static final String MONTH = "m";
+    /** Stands before the number of a year. */
+    public static final String YEAR = "y";
 
     /** Months that are looked at one by one, from the start. */
     public static final int MONTHS = 24;
@@ -61,5 +71,15 @@ public final class OwnFlows {
 
     private static Bounds counted(int last) {
         return new Bounds(1, true, last, true);
+    }
+
+    /**
+     * When each flow falls, as a word to sum by.
+     *
+     * @return a text along the flows: {@link #MONTH} and its month, or {@link #YEAR} and its year; empty for an empty row
+     */
+    public Formula tag() {
+        Formula inYear = when(year.isPositive(), joined(text(YEAR), shown(year, 0)), text(""));
+        return when(month.isPositive(), joined(text(MONTH), shown(month, 0)), inYear);
     }
 }

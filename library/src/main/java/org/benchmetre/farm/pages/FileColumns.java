@@ -64,7 +64,11 @@ final class FileColumns {
                     split(
                             "task,label,group,driver,hours,per_hour,times,times_unit,pattern,*,wage_class,input_cost,price_year")),
             entry(FarmTable.FUNDS.file(), split("use,label,kind,amount,month,supplier,quoted,valid_until,security")),
-            entry(FarmTable.CASH.file(), split("flow,label,month,year,amount")));
+            entry(FarmTable.CASH.file(), split("flow,label,month,year,amount")),
+            entry(
+                    FarmTable.LOANS.file(),
+                    split(
+                            "loan,label,amount,rate,term,payments_per_year,kind,interest_only_months,balloon,fee,security,first_month")));
 
     private final Budget budget;
     private final String file;
