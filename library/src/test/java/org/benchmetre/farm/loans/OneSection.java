@@ -58,7 +58,8 @@ record OneSection(Consumer<BudgetBuilder> section) {
         return read(Map.of(file, text));
     }
 
-    private Budget read(Map<String, String> files) {
+    /** The same of several files. */
+    Budget read(Map<String, String> files) {
         Faults faults = new Faults();
         Budget budget = read(files, faults);
         assertThat(faults.faults()).isEmpty();
