@@ -1,6 +1,7 @@
 package org.benchmetre.farm.loans;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
@@ -95,12 +96,16 @@ public final class LoanTerms {
                         lesser(loans.interestOnly.times(aYear).over(MONTHS).wholeDown(), count.minus(one())),
                         none(ONE)),
                 "those due within the months of interest alone; " + Months.COUNTING);
+        Line balloon = s.line(
+                "loan_balloon_paid",
+                "Balloon, at most the amount",
+                MONEY,
+                when(loans.balloon.exceeds(amount), amount, loans.balloon));
         Formula rate = loans.rate.counting(A_YEAR);
         Formula back = count.minus(onlyInterest);
-        Formula level = recovery(
-                        loans.rate.over(aYear).counting(RATE), back.counting(YEAR), amount, balloon(loans, amount))
+        Formula level = recovery(loans.rate.over(aYear).counting(RATE), back.counting(YEAR), amount, balloon)
                 .counting(MONEY);
-        Formula even = amount.minus(balloon(loans, amount)).over(back);
+        Formula even = amount.minus(balloon).over(back);
         Line exact = s.line(
                 "loan_level_exact",
                 "Equal payment, or equal principal",
@@ -137,12 +142,15 @@ public final class LoanTerms {
                         + FarmTable.LOANS.file() + " and make the workbook anew.");
     }
 
-    private static Formula balloon(Loans loans, Line amount) {
-        return lesser(loans.balloon, amount);
-    }
-
     /** Interest of one period between payments. */
     Formula regular(Formula owed, Formula rate) {
         return owed.times(rate).over(aYear);
+    }
+
+    /** Payments that are due at the end of a month of the plan or before. */
+    Formula madeBy(Formula month) {
+        Formula due =
+                month.minus(firstDue).times(aYear).over(MONTHS).wholeDown().plus(one());
+        return lesser(greater(due, none(ONE)), count);
     }
 }
