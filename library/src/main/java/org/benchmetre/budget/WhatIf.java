@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 
 /**
- * What a figure would be in cases of one entry or of two. The cases of an entry are an axis. Each line between the entry and the figure
+ * What a figure would be in cases of one entry, of two, or of several at once. The cases of an entry are an axis. Each line between the entry and the figure
  * is repeated along it, with the same formula over the lines that stand in for others, so that nothing is defined twice: a single line
  * becomes a line of cases, a line along an axis a block. What moves with one entry only is repeated for that entry and shared.
  */
@@ -72,6 +72,43 @@ public final class WhatIf {
                 List.of(steps.axis()),
                 steps.entry().label() + ": " + steps.axis().title().toLowerCase(Locale.ROOT));
         return cases.standIns.get(target);
+    }
+
+    /**
+     * Figures in cases of several entries at once: each case gives every one of them a value. Each line between any of the entries and any
+     * of the figures is repeated once. Figures that a search fills stay as they are.
+     *
+     * @param b where lines are added; the figures and all they are made of are defined already
+     * @param sheet where the repeated lines stand
+     * @param name a lower-case word; repeated lines are called {@code case_}, this word and the line
+     * @param steps cases of different entries, all along the same axis; at least one
+     * @param targets figures, single or along one axis of their own
+     * @return each figure along the cases; the figure itself where no entry moves it
+     * @throws FormulaException when the cases are none or run along different axes, two are of one entry, or a line on the way has more
+     *     axes than one
+     */
+    public static Map<Line, Line> along(
+            BudgetBuilder b, String sheet, String name, List<Steps> steps, List<Line> targets) {
+        Axis axis = sharedAxis(steps);
+        WhatIf cases = new WhatIf(b, sheet, "case_" + name);
+        for (Steps each : steps) {
+            if (cases.standIns.put(each.entry(), each.value()) != null) {
+                throw new FormulaException("Cases of " + each.entry() + " are given twice.");
+            }
+        }
+        Cone cone = Cone.between(steps.stream().map(Steps::entry).toList(), targets, b.formulas);
+        cases.repeat(cone::has, List.of(axis), axis.title());
+        Map<Line, Line> found = new LinkedHashMap<>();
+        targets.forEach(target -> found.put(target, cases.standIns.getOrDefault(target, target)));
+        return found;
+    }
+
+    private static Axis sharedAxis(List<Steps> steps) {
+        List<Axis> axes = steps.stream().map(Steps::axis).distinct().toList();
+        if (axes.size() != 1) {
+            throw new FormulaException("Cases of several entries run along one axis, but found " + axes + ".");
+        }
+        return axes.get(0);
     }
 
     /**

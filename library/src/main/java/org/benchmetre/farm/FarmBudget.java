@@ -31,6 +31,7 @@ import org.benchmetre.farm.energy.InsideTemperature;
 import org.benchmetre.farm.feed.Feed;
 import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.MonthsBase;
 import org.benchmetre.farm.finance.OrderWords;
 import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
@@ -50,6 +51,7 @@ import org.benchmetre.farm.layout.House;
 import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
+import org.benchmetre.farm.lending.Lending;
 import org.benchmetre.farm.levers.FirstDoubt;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.farm.levers.Swings;
@@ -297,7 +299,6 @@ public final class FarmBudget {
                         operations.labour.hour,
                         operations.fruit.pickingMoves),
                 moves);
-        CashFlow flow = new CashFlow(b, entries, first, harvest, yearlyCost, running.cash);
         BudgetMonths cash = new BudgetMonths(
                 b,
                 months,
@@ -311,7 +312,25 @@ public final class FarmBudget {
                                 first.ofWay(watering.given),
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plants.life),
-                running.withoutMonth.plus(owned.repairsTotal).plus(flow.charges));
+                running.withoutMonth.plus(owned.repairsTotal).plus(yearlyCost.charges));
+        CashFlow flow = new CashFlow(
+                b,
+                entries,
+                first,
+                yearlyCost,
+                new CashFlow.FullYear(
+                        harvest, operations.labour.cash, energy.cost().total, running.beside(), yearlyCost.charges),
+                new CashFlow.ByMonth(
+                        cropYear,
+                        new MonthsBase.Flows(
+                                operations.labour.cashInMonth,
+                                operations.labour.inputsInMonth,
+                                cash.water,
+                                energy.cost().byMonth,
+                                running.care,
+                                overhead.cash),
+                        cash.selling));
+        new Lending(b, entries, new Lending.Farm(flow, first, yearlyCost, blocks));
         SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);

@@ -67,6 +67,8 @@ final class RunningCosts {
     final Line watering;
     /** Parts that are used up within a year, and laying and taking them out, with the way chosen. */
     final Line usedUp;
+    /** Irrigation maintenance and replanting, with the way chosen. */
+    final Line care;
     /** What the year takes in cash beside selling, repairs, insurance and property tax. */
     final Line cash;
     /** What has no month: irrigation maintenance, replanting, overhead, and what is used up. */
@@ -95,7 +97,7 @@ final class RunningCosts {
         s.note(
                 "Family labour, management and land of one's own cost no cash. Labour is counted in full in years of learning too.");
         Unit yearly = Unit.parse("money/a");
-        Line care = s.line(
+        care = s.line(
                 "care_cash",
                 "Irrigation maintenance, replanting",
                 yearly,
@@ -132,6 +134,11 @@ final class RunningCosts {
                         .plus(o.labour().inputs)
                         .plus(o.energy().cost().total)
                         .plus(o.overhead().cash));
+    }
+
+    /** What the year takes in cash beside selling, labour, energy, repairs, insurance and property tax. */
+    Formula beside() {
+        return watering.plus(o.labour().inputs).plus(o.overhead().cash);
     }
 
     private Formula sellingPerKg() {

@@ -25,8 +25,15 @@ public final class ScenarioFolder implements ScenarioTables {
             List.of("farm.csv", "materials.csv", "irrigation.csv", "plant_stock.csv");
 
     /** The files that a scenario may have. */
-    public static final List<String> OPTIONAL =
-            List.of("stock_prices.csv", "crops.csv", "tasks.csv", "months.csv", "channels.csv", "loans.csv");
+    public static final List<String> OPTIONAL = List.of(
+            "stock_prices.csv",
+            "crops.csv",
+            "tasks.csv",
+            "months.csv",
+            "channels.csv",
+            "loans.csv",
+            "funds.csv",
+            "cash.csv");
 
     private static final List<String> KNOWN =
             Stream.concat(REQUIRED.stream(), OPTIONAL.stream()).toList();

@@ -5,12 +5,15 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.TextForm;
 
 /** How wide columns of entries are on a page, in letters: by what they hold and by the words of their headings. */
 final class EntryWidths {
 
     private static final int SOURCE = 44;
     private static final double WIDEST_TEXT = 20;
+    /** Letters of a date, counted in full since a program breaks it at its hyphens where it has less room. */
+    private static final double DATE = 10;
     /** Letters that the edges of a cell take. */
     private static final double EDGES = 2.2;
 
@@ -35,7 +38,7 @@ final class EntryWidths {
                         given -> Letters.width(isText(line) ? homes.onPage(line, given.text()) : typed(line, given)))
                 .max()
                 .orElse(0);
-        return within(longestWord(heading), longest);
+        return within(longestWord(heading), Math.max(longest, least(line)));
     }
 
     /** Letters that the longest word of a column takes, in its heading or its texts, so that none is broken. */
@@ -46,7 +49,13 @@ final class EntryWidths {
                 .mapToDouble(Letters::width)
                 .max()
                 .orElse(0);
-        return within(longestWord(heading), longest);
+        return within(longestWord(heading), Math.max(longest, least(line)));
+    }
+
+    /** Room that is kept for what somebody may type. */
+    private double least(Line line) {
+        boolean isDate = budget.entry(line).orElseThrow().form().equals(TextForm.DATE);
+        return isDate ? DATE : 0;
     }
 
     private static double longestWord(String heading) {

@@ -63,7 +63,11 @@ final class PlanCash {
 
     private Figures reached() {
         Figures f = Figures.of(house);
-        double running = DoubleStream.of(f.number("cash_running", "1"), f.number("cash_repairs", "1"))
+        double running = DoubleStream.of(
+                        f.number("cash_labour", "1"),
+                        f.number("cash_energy", "1"),
+                        f.number("cash_running", "1"),
+                        f.number("cash_repairs", "1"))
                 .sum();
         double full = flows[3] + running;
         double price = f.number("material_price", "pump") - flows[0] - f.number("startup_cash");

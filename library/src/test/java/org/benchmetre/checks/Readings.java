@@ -45,6 +45,7 @@ final class Readings {
             case "irr" -> in(unit, Flows.of(inputs).figures(), "the_answer");
             case "cash_npv" -> in(unit, PlanCash.figures(sample, inputs), "net_present_value");
             case "cash_irr" -> in(unit, PlanCash.figures(sample, inputs), "internal_rate_of_return");
+            case "cash_discounted_payback" -> in(unit, PlanCash.figures(sample, inputs), "discounted_payback_years");
             default -> in(unit, figures(sample, inputs), reads);
         };
     }

@@ -9,7 +9,7 @@ import java.util.Map;
 /**
  * Which texts an entry takes.
  *
- * @param kind free text, a word of a list, a unit, a key, or several keys
+ * @param kind free text, a word of a list, a unit, a date, a key, or several keys
  * @param words the words, units or keys it takes; empty when only their form is known here
  * @param names what files hold in place of each word, in the same order; empty when the words stand for themselves
  * @param labels what people read in place of each word, in the same order; empty for keys and free text
@@ -32,6 +32,8 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
         WORD,
         /** Any number of keys of a table, apart by spaces. */
         KEYS,
+        /** A day of the calendar as year, month and day, such as 2026-03-31. */
+        DATE,
         /** A unit of a list, in any spelling. */
         UNIT,
         /** A unit of a list, in any spelling, or a word for what is counted. */
@@ -51,6 +53,9 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
 
     /** The key of a row. */
     public static final TextForm OWN_KEY = new TextForm(Kind.OWN_KEY, List.of(), List.of(), List.of(), "");
+
+    /** A day of the calendar, which sorts as a text as it does in time. */
+    public static final TextForm DATE = new TextForm(Kind.DATE, List.of(), List.of(), List.of(), "");
 
     /** Keeps its own copies of the lists. */
     public TextForm {
@@ -156,6 +161,7 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
             case OWN_KEY -> LabelText.isKey(text);
             case WORD -> words.isEmpty() ? LabelText.isKey(text) : words.contains(text);
             case KEYS -> Arrays.stream(text.split(" ")).allMatch(LabelText::isKey);
+            case DATE -> DateText.isFit(text);
             case UNIT -> words.contains(text);
             case UNIT_OR_COUNT -> words.contains(text) || OwnCount.isFit(text, words);
         };
@@ -174,6 +180,7 @@ public record TextForm(Kind kind, List<String> words, List<String> names, List<S
             case OWN_KEY -> "a key: " + LabelText.KEY_FORM;
             case WORD -> words.isEmpty() ? "a key: " + LabelText.KEY_FORM : listed();
             case KEYS -> "keys separated by spaces, each " + LabelText.KEY_FORM;
+            case DATE -> DateText.FORM;
             case UNIT -> "one of " + String.join(", ", words);
             case UNIT_OR_COUNT ->
                 "a unit such as m, ft, m2, L, ft3 or kg, or a word for what is counted, such as each or roll,";

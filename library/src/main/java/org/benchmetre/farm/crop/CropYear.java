@@ -131,7 +131,7 @@ public final class CropYear {
      * @param month its name or key; guard an empty one
      * @return in the calendar, 1 to 12
      */
-    Formula numberOf(Formula month) {
+    public Formula numberOf(Formula month) {
         return lookup(monthNumber, monthName, month);
     }
 

@@ -1,16 +1,12 @@
 package org.benchmetre.farm.finance;
 
 import static org.benchmetre.budget.Formulas.and;
-import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.onlyWhen;
-import static org.benchmetre.budget.Formulas.presentValue;
 import static org.benchmetre.budget.Formulas.previous;
-import static org.benchmetre.budget.Formulas.rateOfReturn;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -24,17 +20,20 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
 
 /**
- * Yearly cash over the plan, at today's prices, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
+ * Yearly cash over the plan, in today's money, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
  * receipts and pays for selling, for running, for repairs, insurance, property tax, what wears out and what is used up; the last one
- * takes in what a sale would bring and pays for taking out. No capital recovery and no interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook,
+ * takes in what a sale would bring and pays for taking out. The first two years are sums of their months. No capital recovery and no
+ * interest: the rate only discounts. American Agricultural Economics Association, Commodity Costs and Returns Estimation Handbook,
  * 2000, for keeping cash apart from cost.
  */
 public final class CashFlow {
@@ -43,24 +42,99 @@ public final class CashFlow {
     public static final int LIMIT = 30;
 
     private static final Unit YEAR = Unit.parse("a");
-    private static final Unit REAL = Unit.parse("real/a");
-    private static final double NEVER = 1000;
+    private static final String BY_MONTH =
+            "the first two years by their months, later ones in full: a choice of this project, no source";
 
     /** What the start takes. */
     public final StartUp startUp;
-    /** Insurance and property tax, money/a. */
-    public final Line charges;
-
-    private final Axis years = Axis.periods(
+    /** What may go wrong. */
+    public final Shocks shocks;
+    /** How prices move. */
+    public final Growth growth;
+    /** Years of the plan, a. */
+    public final Line horizon;
+    /** Number of each year, a; 0 is the start. */
+    public final Line year;
+    /** Receipts of each year, money. */
+    public final Line receipts;
+    /** Packs, freight, commission and other costs by the kg, money. */
+    public final Line selling;
+    /** Hired labour, money. */
+    public final Line labour;
+    /** Heat and electricity, money. */
+    public final Line energy;
+    /** Water, nutrient solution, inputs, irrigation maintenance, overhead, money. */
+    public final Line running;
+    /** Repairs, insurance, property tax, money. */
+    public final Line kept;
+    /** Parts and house bought again, money. */
+    public final Line parts;
+    /** Plants bought again, money. */
+    public final Line plants;
+    /** What a sale of what is left brings, money, in the last year. */
+    public final Line residual;
+    /** Taking out, money, in the last year. */
+    public final Line takingOut;
+    /** The years, from the start on. */
+    public final Axis years = Axis.periods(
             "year",
             "Year",
             IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList(),
             IntStream.rangeClosed(0, LIMIT).mapToObj(n -> "Year " + n).toList());
 
-    private final Line horizon;
+    /** Commission, share of the costs of selling. */
+    public final Line commissionShare;
+    /** Repairs, insurance and property tax of a month, money. */
+    public final Line keptInMonth;
+    /** 1 in the last year of the plan, else 0. */
+    public final Line isLast;
+    /** 1 in the years of the plan, 0 after them. */
+    public final Line inPlan;
+    /** Of parts bought again, what is used up within a year, money. */
+    public final Line usedUp;
+    /** What a year of the plan takes and brings in full. */
+    public final FullYear full;
 
-    private final Line year;
-    private final Line inPlan;
+    /**
+     * A year of the plan in full, in cash and at today's prices, money/a.
+     *
+     * @param harvest receipts and costs of selling
+     * @param labour hired labour
+     * @param energy heat and electricity
+     * @param running water, nutrient solution, inputs, irrigation maintenance, overhead
+     * @param charges insurance and property tax
+     */
+    public record FullYear(Harvest harvest, Line labour, Line energy, Formula running, Line charges) {}
+
+    /**
+     * The first two years by month.
+     *
+     * @param crop the months of the crop year
+     * @param flows what goes by month of the calendar
+     * @param selling costs of selling by month of the calendar, money/mo
+     */
+    public record ByMonth(CropYear crop, MonthsBase.Flows flows, Line selling) {}
+
+    /**
+     * What moves with changes, before them, by year, money.
+     *
+     * @param receipts of the year
+     * @param selling packs, freight, commission and other costs by the kg
+     * @param labour hired labour
+     * @param energy heat and electricity
+     */
+    public record Planned(Line receipts, Line selling, Line labour, Line energy) {}
+
+    /** What moves with changes, before them. */
+    public final Planned planned;
+    /** What changes make of it. */
+    public final Changes changes;
+    /** The first two years, month by month. */
+    public final MonthsBase months;
+    /** What the cash before loans and tax is worth. */
+    public final Returns returns;
+    /** The tables in which rates of return are sought, shared by all streams of cash. */
+    public final RateAxes rates;
 
     /**
      * Declares entries and lines.
@@ -68,67 +142,117 @@ public final class CashFlow {
      * @param b where schedules are added
      * @param entries gives entries their values
      * @param first first cost, what it is made of and what was chosen
-     * @param harvest receipts
      * @param yearly yearly cost
-     * @param running what a full year takes in cash beside selling, repairs, insurance and property tax
+     * @param full a full year
+     * @param byMonth its months
      */
     public CashFlow(
-            BudgetBuilder b, FarmEntries entries, FirstCost first, Harvest harvest, YearlyCost yearly, Line running) {
+            BudgetBuilder b, FarmEntries entries, FirstCost first, YearlyCost yearly, FullYear full, ByMonth byMonth) {
+        this.full = full;
         FirstCost.Parts p = first.parts;
         PartsYearly owned = yearly.owned;
+        Harvest harvest = full.harvest();
         ScheduleBuilder answers = b.schedule(Sheets.CASH_FLOW, "What the plan is worth, before loans and tax");
-        ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, at today's prices");
-        ScheduleBuilder single = b.schedule(Sheets.CASH_FLOW, "Cash of one year");
+        ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, in today's money");
+        ScheduleBuilder single = b.shared(Sheets.CASH_FLOW, "Cash of one year");
 
         horizon = entries.add(answers.entry("plan_years", "Years of the plan", YEAR)
                 .from(1, LIMIT)
                 .whole());
+        shocks = new Shocks(b, entries);
+        months = new MonthsBase(
+                b, new PlanMonths(b, entries, byMonth.crop()), shocks, harvest, byMonth.flows(), byMonth.selling());
         year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
         b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
+        growth = new Growth(b, entries, years, year);
         inPlan = flow.line(
                 "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
         Wear w = new Wear(flow, year, horizon);
+        isLast = w.last;
         PartsOverYears over = new PartsOverYears(b, first, owned, w);
 
         startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
-        charges = single.line(
-                "charges_cash",
-                "Insurance and property tax",
-                Unit.parse("money/a"),
-                owned.chargesTotal.plus(yearly.house.charges));
-        Line residual = single.line(
+        commissionShare = single.line(
+                "selling_commission_share",
+                "Commission, share of costs of selling",
+                ONE,
+                when(harvest.yieldCosts.isPositive(), harvest.commissionCost.over(harvest.yieldCosts), none(ONE)));
+        Line residualValue = single.line(
                 "residual_value",
                 "Residual value",
                 MONEY,
                 sum(over.residual, p.materials().axis)
                         .plus(w.residual(yearly.house.life, yearly.house.cost, yearly.house.resale)),
                 Wear.LEFT);
-        Line takingOut =
+        Line takingOutCost =
                 single.line("taking_out_cost", "Taking out at the end", MONEY, sum(over.takingOut, p.materials().axis));
 
-        Line ramp = flow.line(
-                "yield_ramp",
-                "Yield against a full year",
-                ONE,
-                ramp(harvest),
-                "growers learn: the first and second year as entered, then a full one; common practice, no source");
-        Line receipts = flow.line(
-                "cash_receipts", "Receipts", MONEY, eachYear(harvest.receipts).times(ramp));
-        Line yieldCosts = flow.line(
+        Formula isLost = and(not(year.exceeds(shocks.lost)), not(shocks.lost.exceeds(year)));
+        Line withFruit =
+                flow.line("year_with_fruit", "With fruit, 1 or 0", ONE, when(isLost, none(ONE), number(1, ONE)));
+        planned = new Planned(
+                earned(
+                        flow,
+                        "planned_receipts",
+                        "Receipts before changes",
+                        inYears("sold", months.sold, harvest.receipts.times(withFruit))
+                                .times(growth.prices)),
+                earned(
+                        flow,
+                        "planned_selling",
+                        "Costs of selling before changes",
+                        inYears("selling", months.selling, harvest.yieldCosts.times(withFruit))
+                                .times(growth.costs)),
+                earned(
+                        flow,
+                        "planned_labour",
+                        "Hired labour before changes",
+                        inYears("labour", months.labour, full.labour()).times(growth.costs)),
+                earned(
+                        flow,
+                        "planned_energy",
+                        "Heat and electricity before changes",
+                        inYears("energy", months.energy, full.energy()).times(growth.costs)));
+        changes = new Changes(shocks, commissionShare);
+        receipts = flow.line("cash_receipts", "Receipts", MONEY, changes.receipts(planned.receipts()));
+        selling = flow.line(
                 "cash_yield_costs",
-                "Packs, freight, commission, other costs by the kg",
+                "Packs, freight, commission, costs by the kg",
                 MONEY,
-                eachYear(harvest.yieldCosts).times(ramp));
-        Line run = flow.line("cash_running", "Water, labour, inputs, energy, overhead", MONEY, eachYear(running));
-        Line kept = flow.line(
-                "cash_repairs", "Repairs, insurance, property tax", MONEY, eachYear(owned.repairsTotal.plus(charges)));
-        Line parts = flow.line(
+                changes.selling(planned.selling()));
+        labour = flow.line("cash_labour", "Hired labour", MONEY, changes.labour(planned.labour()));
+        energy = flow.line("cash_energy", "Heat and electricity", MONEY, changes.energy(planned.energy()));
+        running = flow.line(
+                "cash_running",
+                "Water, inputs, overhead",
+                MONEY,
+                inYears("running", months.running, full.running()).times(growth.costs),
+                BY_MONTH);
+        keptInMonth = single.line(
+                "kept_in_month",
+                "Repairs, insurance, property tax of a month",
+                MONEY,
+                owned.repairsTotal.plus(full.charges()).times(number(1, YEAR)).over(number(Months.IN_A_YEAR, ONE)),
+                "spread evenly over the months: a choice of this project, no source");
+        kept = flow.line(
+                "cash_repairs",
+                "Repairs, insurance, property tax",
+                MONEY,
+                earning(owned.repairsTotal.plus(full.charges()).times(number(1, YEAR)))
+                        .times(growth.costs));
+        parts = flow.line(
                 "cash_replacements",
                 "Parts and house by area bought again",
                 MONEY,
                 sum(over.replaced, p.materials().axis)
-                        .plus(w.ended(yearly.house.life).times(yearly.house.cost)),
+                        .plus(w.ended(yearly.house.life).times(yearly.house.cost))
+                        .times(growth.costs),
                 Wear.AGAIN);
+        usedUp = flow.line(
+                "cash_used_up",
+                "Of parts bought again, used up within a year",
+                MONEY,
+                sumProduct(over.replaced, owned.isUsedUp, p.materials().axis).times(growth.costs));
         Axis crops = first.order.grown.crops().axis;
         Line again = b.schedule(Sheets.CASH_FLOW, "Plants bought again, by crop and year")
                 .line(
@@ -137,90 +261,52 @@ public final class CashFlow {
                         MONEY,
                         w.ended(yearly.plants.life).times(first.order.costByCrop),
                         Wear.AGAIN);
-        Line plants = flow.line("cash_plants", "Plants bought again", MONEY, sum(again, crops));
+        plants = flow.line(
+                "cash_plants", "Plants bought again", MONEY, sum(again, crops).times(growth.costs));
         Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
-        Line end = flow.line("cash_residual", "Residual value", MONEY, w.atTheEnd(residual));
-        Line out = flow.line("cash_taking_out", "Taking out at the end", MONEY, w.atTheEnd(takingOut));
+        residual = flow.line(
+                "cash_residual",
+                "Residual value",
+                MONEY,
+                w.atTheEnd(residualValue).times(growth.costs));
+        takingOut = flow.line(
+                "cash_taking_out",
+                "Taking out at the end",
+                MONEY,
+                w.atTheEnd(takingOutCost).times(growth.costs));
         Line net = flow.line(
                 "cash_net",
                 "Cash of the year",
                 MONEY,
-                receipts.minus(yieldCosts)
-                        .minus(run)
+                receipts.minus(selling)
+                        .minus(labour)
+                        .minus(energy)
+                        .minus(running)
                         .minus(kept)
                         .minus(parts)
                         .minus(plants)
                         .minus(outlay)
-                        .minus(out)
-                        .plus(end));
-        results(b, answers, flow, owned.rates.rate(), net);
+                        .minus(takingOut)
+                        .plus(residual));
+        rates = new RateAxes(b);
+        returns = results(b, answers, flow, owned.rates.rate(), net);
     }
 
-    /** Growers learn: the first and the second year may yield less than a full one. */
-    private Formula ramp(Harvest harvest) {
-        Formula early = when(year.exceeds(number(1, YEAR)), harvest.secondYear, harvest.firstYear);
-        return when(year.exceeds(number(2, YEAR)), number(1, ONE), early);
+    private static Line earned(ScheduleBuilder s, String id, String label, Formula ofYear) {
+        return s.line(id, label, MONEY, ofYear, BY_MONTH);
     }
 
-    private Formula eachYear(Formula yearly) {
-        Formula earns = and(year.isPositive(), inPlan.isPositive());
-        return when(earns, yearly.times(number(1, YEAR)), none(MONEY));
+    /** A year's amount: by month in the first two years, in full in later ones. */
+    private Formula inYears(String id, Line byMonth, Formula full) {
+        return earning(months.ofYear(id, byMonth, full, year));
     }
 
-    private void results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
-        Line sum = flow.declare("cash_cumulative", "Cumulative cash", MONEY, Kind.NUMBER, List.of(years), "");
-        b.define(sum, previous(sum, none(MONEY)).plus(net));
-        Formula falls = none(MONEY).minus(net).isPositive();
-        Line sign = flow.declare(
-                "cash_sign",
-                "Sign of the last cash that is not zero",
-                ONE,
-                Kind.NUMBER,
-                List.of(years),
-                "1 or -1; 0 until there is cash");
-        Formula before = previous(sign, none(ONE));
-        b.define(sign, when(net.isPositive(), number(1, ONE), when(falls, number(-1, ONE), before)));
-        Line turns = flow.line(
-                "cash_turns",
-                "Sign changes",
-                ONE,
-                when(none(ONE).minus(before.times(sign)).isPositive(), number(1, ONE), none(ONE)));
-        Formula gap = none(MONEY).minus(previous(sum, none(MONEY)));
-        Formula crosses = and(gap.isPositive(), not(none(MONEY).minus(sum).isPositive()));
-        Line paid = flow.line(
-                "cash_payback",
-                "Years until paid back; 1000 in all other years",
-                YEAR,
-                when(crosses, year.minus(number(1, YEAR)).plus(gap.over(net).counting(YEAR)), number(NEVER, YEAR)),
-                "the year before and the part of the year that fills the gap, cash taken as even over a year: common practice, no source");
+    private Formula earning(Formula money) {
+        return when(and(year.isPositive(), inPlan.isPositive()), money, none(MONEY));
+    }
 
-        s.line(
-                "net_present_value",
-                "Net present value (real)",
-                MONEY,
-                presentValue(rate, net, years),
-                "flows over (1 + rate)^year, year 0 at once: Commodity Costs and Returns Estimation Handbook, 2000");
-        SearchStart start = new SearchStart(b, net, years);
-        Line guess =
-                s.line("irr_guess", "Where the search for the rate of return begins", REAL, start.highestThatPays());
-        Line changes = s.line("irr_sign_changes", "Times the cash changes sign", ONE, sum(turns, years));
-        Formula single = and(changes.isPositive(), not(changes.exceeds(number(1, ONE))));
-        s.line(
-                "internal_rate_of_return",
-                "Internal rate of return (real)",
-                REAL,
-                onlyWhen(
-                        and(single, start.paysAtAll()),
-                        rateOfReturn(net, years, guess),
-                        when(single, text("no rate above -99 %"), text("no single rate"))),
-                "the rate at which the present value is 0; there is one where the cash changes sign once");
-        Line found = s.line("payback_found", "First year of paying back, 1000 for none", YEAR, least(paid, years));
-        s.line(
-                "payback_years",
-                "Years until cash is paid back",
-                YEAR,
-                onlyWhen(number(NEVER, YEAR).exceeds(found), found, "never"),
-                "1000 stands for never");
+    private Returns results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
+        return new Returns(b, s, flow, rates, new CashStream("", "", net, rate, horizon, year));
     }
 }

@@ -1,23 +1,18 @@
 package org.benchmetre.farm.finance;
 
+import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greatest;
+import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.presentValue;
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.MONEY;
 
-import java.util.Arrays;
-import java.util.Locale;
 import org.benchmetre.budget.Axis;
-import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.Rows;
-import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
-import org.benchmetre.farm.input.Sheets;
 
 /**
  * Where a spreadsheet program begins its search for the rate of return: the highest of some trial rates at which the cash is still
@@ -26,68 +21,47 @@ import org.benchmetre.farm.input.Sheets;
  */
 final class SearchStart {
 
-    private static final Unit REAL = Unit.parse("real/a");
-    private static final double LOWEST = -0.99;
-    private static final double[] TRIALS = {
-        LOWEST, -0.98, -0.97, -0.96, -0.95, -0.9, -0.85, -0.8, -0.75, -0.7, -0.65, -0.6, -0.55, -0.5, -0.45, -0.4,
-        -0.35, -0.3, -0.25, -0.2, -0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.5, 2,
-        3
-    };
-
-    private final Axis axis = Axis.rows(
-            "trial", "Trial", Arrays.stream(TRIALS).mapToObj(SearchStart::keyOf).toList(), 0);
-
+    private final Axis trials;
     private final Line value;
     private final Line paying;
 
-    SearchStart(BudgetBuilder b, Line net, Axis years) {
-        ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Trial rates for the rate of return");
-        b.nameRows(
-                axis,
-                s.textLine(
-                        "trial_label",
-                        "Trial",
-                        new Rows(
-                                axis,
-                                Arrays.stream(TRIALS)
-                                        .mapToObj(r -> text(percent(r, "at %.0f %%")))
-                                        .toList())));
-        Line rate = s.line(
-                "trial_rate",
-                "Trial rate",
-                REAL,
-                new Rows(
-                        axis,
-                        Arrays.stream(TRIALS).mapToObj(r -> number(r, REAL)).toList()),
-                "steps of a search, a choice of this project");
-        value = s.line(
-                "trial_value",
-                "Present value of all cash",
-                MONEY,
-                presentValue(rate, net, years),
+    /**
+     * Declares the present value of a stream at each trial rate.
+     *
+     * @param shared the trial rates
+     * @param stream whose rate of return is sought
+     */
+    SearchStart(RateAxes shared, CashStream stream) {
+        trials = shared.trials;
+        Unit money = stream.net().unit();
+        Unit rate = stream.rate().unit();
+        Formula trial = shared.trial.counting(rate);
+        value = shared.atTrials.line(
+                stream.id("trial_value"),
+                stream.label("Present value of all cash"),
+                money,
+                presentValue(trial, stream.net(), stream.years()),
                 "flows over (1 + rate)^year");
-        paying = s.line(
-                "trial_paying",
-                "The rate, where it still pays",
-                REAL,
-                when(value.isPositive(), rate, number(LOWEST, REAL)),
+        paying = shared.atTrials.line(
+                stream.id("trial_paying"),
+                stream.label("The rate, where it still pays"),
+                rate,
+                when(value.isPositive(), trial, number(RateAxes.LOWEST, rate)),
                 "the lowest trial stands where it does not pay");
     }
 
     Formula highestThatPays() {
-        return greatest(paying, axis);
+        return greatest(paying, trials);
     }
 
     /** Whether the cash is worth something at the lowest trial; where it is not, a program that searches from there does not come home. */
     Formula paysAtAll() {
-        return new Element(value, axis, 0).isPositive();
+        return new Element(value, trials, 0).isPositive();
     }
 
-    private static String keyOf(double rate) {
-        return percent(rate, "%.0f_percent").replace("-", "minus_");
-    }
-
-    private static String percent(double rate, String form) {
-        return String.format(Locale.ROOT, form, rate * 100);
+    /** Whether the cash is worth something at one trial and less than nothing at another, so that a rate lies between. */
+    Formula paysSomewhere() {
+        Formula loses = none(value.unit()).minus(least(value, trials)).isPositive();
+        return and(greatest(value, trials).isPositive(), loses);
     }
 }

@@ -13,6 +13,8 @@ public final class StartUp {
 
     /** Installation labour for the chosen way, money. */
     public final Line labour;
+    /** Plants, money. */
+    public final Line plants;
     /** House by area and contingency, money. */
     public final Line lumps;
     /** All of it, money. */
@@ -20,6 +22,7 @@ public final class StartUp {
 
     StartUp(BudgetBuilder b, ScheduleBuilder s, FirstCost first, Line house, Line contingency) {
         Paid paid = new Paid(b);
+        plants = first.order.cost;
         labour = s.line(
                 "startup_labour", "Installation labour", MONEY, paid.of(first.ofWay(first.wayLabour)), Paid.SOURCE);
         lumps = s.line(

@@ -45,7 +45,8 @@ final class Wear {
     private final Line year;
     private final Line horizon;
     private final Line again;
-    private final Line last;
+    /** 1 in the last year, else 0. */
+    final Line last;
 
     /**
      * Declares in which years things are bought again, and the last year.

@@ -69,13 +69,18 @@ final class ChoiceLabels {
     private static final Map<String, String> PAYMENTS =
             Map.of("12", "Each month", "4", "Each quarter", "1", "Once a year");
 
+    /** What funds are used for. */
+    private static final Map<String, String> USES = Map.of("land", "Land and site", "growing", "Trough and substrate");
+
     private static final Map<String, Map<String, String>> BY_LINE = Map.of(
             "task_times_unit",
             TIMES,
             "house_regime",
             Map.of("own", "As typed by month"),
             "loan_payments_a_year",
-            PAYMENTS);
+            PAYMENTS,
+            "use_kind",
+            USES);
 
     private ChoiceLabels() {}
 

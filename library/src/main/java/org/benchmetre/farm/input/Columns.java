@@ -171,6 +171,18 @@ public final class Columns {
     }
 
     /**
+     * A column of days of the calendar, each as year, month and day; a blank cell says none.
+     *
+     * @param column name in the file
+     * @param id identifier
+     * @param label heading
+     * @return the line, a text
+     */
+    public Line dates(String column, String id, String label) {
+        return word(column, id, label, TextForm.DATE, Blank.NOTHING);
+    }
+
+    /**
      * A column of units; a blank cell names none.
      *
      * @param column name in the file

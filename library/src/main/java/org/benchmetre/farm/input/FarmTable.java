@@ -23,6 +23,10 @@ public enum FarmTable {
     CHANNELS("channels.csv", "channel", "channel", "Channel", 2, 60),
     /** Work and inputs that come back. */
     TASKS("tasks.csv", "task", "task", "Task", 4, 500),
+    /** What funds are used for beside the parts. */
+    FUNDS("funds.csv", "use", "use", "Use of funds", 2, 60),
+    /** Flows of cash of one's own. */
+    CASH("cash.csv", "flow", "own_flow", "Flow", 2, 60),
     /** Money that is borrowed; every row has a schedule of payments. */
     LOANS("loans.csv", "loan", "loan", "Loan", 1, 24);
 
@@ -132,6 +136,8 @@ public enum FarmTable {
             case CHANNELS -> form(List.of("channel", "share"));
             case TASKS -> form(List.of("task", "driver")).groupedBy(new GroupColumn("group", List.of()));
             case LOANS -> form(List.of("loan", "rate", "term")).running(PAYMENTS);
+            case FUNDS -> form(List.of("use", "amount"));
+            case CASH -> form(List.of("flow", "amount"));
         };
     }
 

@@ -24,6 +24,11 @@ public final class Sheets {
     /** Loans and what secures them. */
     public static final String LOANS = "Loans workings";
 
+    /** Funds, statements, returns and ratios. */
+    public static final String LENDING = "Funds workings";
+    /** What breaks first. */
+    public static final String STRESS = "Stress workings";
+
     /** Returns over steps of two entries, and how far the usual range of each moves them. */
     public static final String WHAT_IF = "What if workings";
     /** Lines that are repeated for each case of a table or a swing; always last. */
@@ -31,7 +36,19 @@ public final class Sheets {
 
     /** All of them, in reading order. */
     public static final List<String> IN_ORDER = List.of(
-            SUMMARY, ENTRIES, MATERIALS, IRRIGATION, CROP, OPERATIONS, BUDGET, CASH_FLOW, LOANS, WHAT_IF, CASES);
+            SUMMARY,
+            ENTRIES,
+            MATERIALS,
+            IRRIGATION,
+            CROP,
+            OPERATIONS,
+            BUDGET,
+            CASH_FLOW,
+            LOANS,
+            LENDING,
+            STRESS,
+            WHAT_IF,
+            CASES);
 
     private Sheets() {}
 }

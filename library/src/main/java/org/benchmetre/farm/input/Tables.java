@@ -74,5 +74,8 @@ public final class Tables {
     /** Rows of the enterprise budget. */
     public static final String BUDGET = "Enterprise budget of a year";
 
+    /** Loans with the amount that counts. */
+    public static final String LOANS_COUNTED = "Loans: what each brings and costs";
+
     private Tables() {}
 }

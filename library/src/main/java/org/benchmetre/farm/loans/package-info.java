@@ -1,2 +1,2 @@
-/** Loans as a lender sees them: what they are for, what secures them, and their schedules of payments. */
+/** What a lender looks at first: what funds are used for, the loans that pay for it, and flows of cash of one's own. */
 package org.benchmetre.farm.loans;

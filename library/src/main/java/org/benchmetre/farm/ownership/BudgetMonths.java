@@ -72,6 +72,10 @@ public final class BudgetMonths {
     public final Line waterOfYear;
     /** Receipts by month, money/mo. */
     public final Line receipts;
+    /** Packs, freight, commission and other costs by the kg, by month, money/mo. */
+    public final Line selling;
+    /** Water, nutrient solution, drain and pumping by month, money/mo. */
+    public final Line water;
     /** Cash that goes out by month, money/mo. */
     public final Line costs;
     /** What plants cost in a year in which the house is planted, money/a. */
@@ -125,12 +129,12 @@ public final class BudgetMonths {
                 p.water().byMonth());
         Harvest h = p.harvest();
         receipts = s.line("budget_month_receipts", "Receipts", MONTHLY, h.receiptsByMonth);
-        Line selling = s.line(
+        selling = s.line(
                 "budget_month_selling",
                 "Packs, freight, commission, other costs by the kg",
                 MONTHLY,
                 h.receiptsByMonth.minus(h.leftByMonth));
-        Line water = s.line(
+        water = s.line(
                 "budget_month_water", "Water, nutrient solution, drain, pumping", MONTHLY, waterGiven.times(perVolume));
         Line bought = s.line(
                 "budget_month_plants",

@@ -127,6 +127,16 @@ public final class OwnershipRates {
         return average(cost, salvage).times(insurance.plus(tax));
     }
 
+    /**
+     * Insurance of what stands new.
+     *
+     * @param cost what it cost
+     * @return a share of it, in its unit over a
+     */
+    public Formula insuranceOf(Formula cost) {
+        return cost.times(insurance);
+    }
+
     private static Formula average(Formula cost, Formula salvage) {
         return cost.plus(salvage).over(number(2, ONE));
     }

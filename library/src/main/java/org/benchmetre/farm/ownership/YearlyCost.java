@@ -35,6 +35,8 @@ public final class YearlyCost {
     public final Line wayPerMetre;
     /** What plants cost in a year. */
     public final PlantsYearly plants;
+    /** Insurance and property tax of parts and house, money/a. */
+    public final Line charges;
     /** What parts cost in a year. */
     public final PartsYearly owned;
     /** The house by area. */
@@ -76,6 +78,8 @@ public final class YearlyCost {
         plants = all.plants();
         house = all.house();
         contingency = all.contingency();
+        charges = b.shared(Sheets.CASH_FLOW, "Cash of one year")
+                .line("charges_cash", "Insurance and property tax", YEARLY, owned.chargesTotal.plus(house.charges));
         FirstCost.Parts p = first.parts;
         CostGroups groups = first.groups;
         ScheduleBuilder groupTable =

@@ -27,7 +27,7 @@ final class TablePages {
 
     static List<Page> of(Budget budget) {
         List<Page> pages = new ArrayList<>(List.of(
-                page(budget, "Parts", "What is built, and what does it cost?", FarmTable.MATERIALS.file()),
+                page(budget, "Parts", "What is built, at what cost?", FarmTable.MATERIALS.file()),
                 page(budget, "Irrigation systems", "Which systems are compared?", FarmTable.IRRIGATION.file()),
                 page(budget, "Plant stock", "Which plants can be bought?", FarmTable.PLANT_STOCK.file())
                         .foot(FileColumns.table(

@@ -9,10 +9,12 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.entry.Blank;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.budget.rule.AtMost;
+import org.benchmetre.budget.rule.NotBefore;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmTable;
@@ -86,6 +88,12 @@ public final class Materials {
     public final Line priceHigh;
     /** Keys of the ways the part belongs to; blank for all. */
     public final Line option;
+    /** Day of the quotation, a date as text; blank when there is none. */
+    public final Line quoted;
+    /** Last day on which the quotation holds, a date as text; blank when nobody said. */
+    public final Line validUntil;
+    /** Key of the loan that pays the part; blank for none. */
+    public final Line paidBy;
     /** Block of a whole budget it belongs to; blank for none, see {@link PartBlocks}. */
     final Line block;
 
@@ -125,6 +133,9 @@ public final class Materials {
         salesTax = c.numbers("sales_tax", "material_sales_tax", "Sales tax, share", ONE, SHARE, 0);
         c.words("source", "material_source", "Source");
         c.words("supplier", "material_supplier", "Supplier");
+        quoted = c.dates("quoted", "material_quoted", "Quoted on");
+        validUntil = c.dates("valid_until", "material_valid_until", "Quote valid until");
+        paidBy = c.word("paid_by", "material_paid_by", "Paid by loan", TextForm.OWN_KEY, Blank.NOTHING);
         Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
         life = l.documented("life", "material_life", "Life", ONE, Columns.POSITIVE);
         lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
@@ -147,6 +158,7 @@ public final class Materials {
                 "Unit of what it carries",
                 TextForm.unitOf(PartMeasure.ofCapacities()));
         b.rule(new AtMost(salvage, price));
+        b.rule(new NotBefore(quoted, validUntil));
         b.rule(new UnitFits(unit, driver, rate, drivers.usualUnits()));
         b.rule(new CarriesSomething(serves, servesUnit, driver));
         b.range(price, priceLow, priceHigh);

@@ -1,6 +1,8 @@
 package org.benchmetre.farm.takeoff;
 
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.not;
+import static org.benchmetre.budget.Formulas.or;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
@@ -47,6 +49,7 @@ public final class PartBlocks {
 
     private final Line cost;
     private final Line counted;
+    private final Line driver;
 
     /**
      * Declares the lines.
@@ -57,6 +60,7 @@ public final class PartBlocks {
      */
     public PartBlocks(BudgetBuilder b, Materials m, Line cost) {
         this.cost = cost;
+        driver = m.driver;
         Formula unsaid = when(m.driver.is(FLOOR), text(HOUSE), text(""));
         counted = b.shared(Sheets.MATERIALS, Tables.PARTS_BOUGHT)
                 .textLine(
@@ -92,5 +96,16 @@ public final class PartBlocks {
      */
     public Formula cost(String block) {
         return sumWhere(cost, counted, text(block), counted.axes().get(0));
+    }
+
+    /**
+     * What a lender calls the kind of a part: {@code house}, {@code equipment}, or {@code growing} for what plants grow in.
+     *
+     * @return a text along the parts, empty for an empty row
+     */
+    public Formula kindOfUse() {
+        Formula growing = or(counted.is(NONE), not(counted.isFilled()));
+        Formula kind = when(counted.is(HOUSE), text(HOUSE), when(growing, text("growing"), text("equipment")));
+        return when(driver.isFilled(), kind, text(""));
     }
 }

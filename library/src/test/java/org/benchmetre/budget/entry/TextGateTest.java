@@ -172,4 +172,35 @@ class TextGateTest {
         assertThat(take(text, TextForm.unitOf(List.of("m")))).isNull();
         assertThat(refusals.get(1)).startsWith("found \"" + text + "\", expected one of m" + NAME);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-03-31", " 2024-02-29 ", "1990-01-01", "2100-12-31"})
+    void a_date_is_a_day_of_the_calendar(String text) {
+        assertThat(take(text, TextForm.DATE)).isEqualTo(text.strip());
+        assertThat(refusals).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "31.3.2026",
+                "3/31/2026",
+                "2026-3-31",
+                "20260331",
+                "2026-02-29",
+                "2026-13-01",
+                "1989-12-31",
+                "2101-01-01",
+                "46112",
+                "+2026-03-31",
+                "soon",
+                "\u0662\u0660\u0662\u0666-03-31"
+            })
+    void what_is_no_date_is_refused_with_the_form_asked_for(String text) {
+        assertThat(take(text, TextForm.DATE)).isNull();
+        assertThat(refusals)
+                .containsExactly(
+                        "found \"" + text + "\", expected a date written year-month-day, such as 2026-03-31, of"
+                                + " the years 1990 to 2100," + NAME);
+    }
 }

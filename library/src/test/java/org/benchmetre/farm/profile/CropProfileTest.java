@@ -29,8 +29,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Profiles say nothing of lines that do not exist, nothing without a source, and nothing that the entry itself would refuse. */
 class CropProfileTest {
 
-    private static final List<String> TABLES =
-            List.of("entries", "months", "facts", "ions", "salts", "acids", "fuels", "regimes", "water", "unit_prices");
+    private static final List<String> TABLES = List.of(
+            "entries",
+            "months",
+            "facts",
+            "ions",
+            "salts",
+            "acids",
+            "fuels",
+            "regimes",
+            "water",
+            "unit_prices",
+            "tax_classes");
 
     @ParameterizedTest
     @ValueSource(strings = {"strawberry", "lettuce"})

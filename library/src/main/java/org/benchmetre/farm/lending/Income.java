@@ -1,0 +1,58 @@
+package org.benchmetre.farm.lending;
+
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.previous;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Accrual income of each year: fruit sold whether it is paid for or not, expense when it is used and not when it is bought, depreciation of
+ * the books, interest as it runs up. Farm Financial Standards Council, Financial Guidelines for Agricultural Producers (form of the
+ * statement).
+ */
+final class Income {
+
+    private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
+
+    /** Operating expense without interest and depreciation. */
+    final Line expense;
+    /** Interest of the year as it runs up. */
+    final Line interest;
+    /** Income before depreciation, interest and tax. */
+    final Formula beforeDepreciation;
+    /** Income that tax is on, before depreciation: interest taken off. */
+    final Line taxedBefore;
+    /** Income before tax. */
+    final Line beforeTax;
+
+    Income(BudgetBuilder b, YearOperations y, BookValue book, DebtService debt) {
+        ScheduleBuilder s = b.schedule(Sheets.LENDING, "Income by year");
+        Formula used =
+                y.plants.plus(y.usedUp).plus(before(book.inventory, y)).minus(book.inventory.times(y.flow.inPlan));
+        Line consumed = s.line("income_used", "Plants and supplies used", NOMINAL, y.afterStart(used));
+        expense = s.line(
+                "income_expense",
+                "Operating expense",
+                NOMINAL,
+                y.selling.plus(y.labour).plus(y.energy).plus(y.running).plus(consumed));
+        interest = s.line(
+                "income_interest",
+                "Interest",
+                NOMINAL,
+                y.afterStart(debt.interest.plus(debt.accrued).minus(before(debt.accrued, y))));
+        beforeDepreciation = y.earned.plus(y.own).minus(y.running).minus(consumed);
+        taxedBefore = s.line(
+                "income_taxed", "Income before depreciation and tax", NOMINAL, beforeDepreciation.minus(interest));
+        beforeTax = s.line(
+                "income_before_tax", "Net farm income before tax", NOMINAL, taxedBefore.minus(book.depreciation));
+    }
+
+    private static Formula before(Line line, YearOperations y) {
+        return previous(line, none(line.unit())).times(y.flow.inPlan);
+    }
+}

@@ -1,0 +1,75 @@
+package org.benchmetre.farm.lending;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.loans.LoanSchedule;
+import org.benchmetre.farm.loans.Loans;
+import org.benchmetre.farm.loans.OwnFlows;
+import org.benchmetre.farm.loans.SecurityKinds;
+import org.benchmetre.farm.loans.Uses;
+import org.benchmetre.farm.ownership.YearlyCost;
+import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.farm.takeoff.PartBlocks;
+
+/** The lender's review, put together: funds, loans, cash, statements, ratios and returns. Nothing of the enterprise budget reads it. */
+public final class Lending {
+
+    /** Uses and sources of funds. */
+    final Funding funds;
+    /** Cash by month and year. */
+    final CashPosition cash;
+    /** Repayment. */
+    final Repayment repayment;
+    /** Returns to the owner. */
+    final AfterFinance after;
+    /** Loans. */
+    final Loans loans;
+
+    /**
+     * What the farm brings to it.
+     *
+     * @param flow its cash before finance
+     * @param first first cost
+     * @param yearly yearly cost
+     * @param blocks which parts are of the house, which are equipment
+     */
+    public record Farm(CashFlow flow, FirstCost first, YearlyCost yearly, PartBlocks blocks) {}
+
+    /**
+     * Declares entries and lines.
+     *
+     * @param b where schedules are added
+     * @param entries gives entries their values
+     * @param farm the farm
+     */
+    public Lending(BudgetBuilder b, FarmEntries entries, Farm farm) {
+        CashFlow flow = farm.flow();
+        SecurityKinds kinds = new SecurityKinds(b, entries);
+        loans = new Loans(b, kinds);
+        Uses uses = new Uses(b);
+        OwnFlows flows = new OwnFlows(b);
+        FirstCost.Parts p = farm.first().parts;
+        PartsByKind parts = new PartsByKind(b, p.materials(), p.takeOff(), farm.blocks());
+        Funding.Start start =
+                new Funding.Start(flow.startUp, farm.yearly().house.cost, parts, uses, farm.yearly().owned.rates);
+        funds = new Funding(b, entries, loans, start);
+        Security security = new Security(b, kinds, loans, funds, start);
+        LoanSchedule schedule =
+                new LoanSchedule(b, entries, loans, funds.loanAmount, flow.months.months.number, flow.year);
+        SalesTerms terms = new SalesTerms(b, entries);
+        MonthOperations months = new MonthOperations(b, flow, terms, flows);
+        YearOperations years = new YearOperations(b, flow, months, terms, flows);
+        DebtService debt = new DebtService(b, schedule, months, years);
+        BookValue book =
+                new BookValue(b, years, funds, farm.yearly(), p.takeOff(), parts.usedUp(farm.yearly().owned.isUsedUp));
+        Income income = new Income(b, years, book, debt);
+        TaxDepreciation wear = new TaxDepreciation(b, entries, flow.years, flow.year, kinds.axis, security.paid);
+        IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
+        cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax.tax), funds.workingCapital);
+        BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
+        repayment = new Repayment(b, income, debt, cash, tax.tax);
+        new Ratios(b, new Ratios.Statements(years, income, cash, sheet));
+        after = new AfterFinance(b, entries, years, funds, debt, cash);
+    }
+}

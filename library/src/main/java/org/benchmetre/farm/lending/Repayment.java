@@ -1,0 +1,93 @@
+package org.benchmetre.farm.lending;
+
+import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.shown;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * Whether debt can be paid back: what is left of income to pay it, against what falls due. Farm Financial Standards Council, Financial
+ * Guidelines for Agricultural Producers: capital debt repayment capacity, its margin, and term-debt coverage.
+ */
+final class Repayment {
+
+    private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
+    private static final double NO_DEBT = 1000;
+    private static final double NEAR = 1e-9;
+    private static final String STANDARDS =
+            "(net farm income + depreciation + interest - income tax - owner's draw) / (principal + interest): Farm Financial Standards";
+
+    /** What is left to pay debt with. */
+    final Line capacity;
+    /** What falls due. */
+    final Line payments;
+    /** What is left after that. */
+    final Line margin;
+    /** Coverage of each year, 1000 where nothing falls due. */
+    final Line counted;
+    /** Coverage of each year. */
+    final Line coverage;
+    /** The lowest of them. */
+    final Line lowest;
+    /** The year in which it is lowest, as a text. */
+    final Line lowestYear;
+
+    Repayment(BudgetBuilder b, Income income, DebtService debt, CashPosition cash, Line tax) {
+        ScheduleBuilder s = b.schedule(Sheets.LENDING, "Repayment by year");
+        ScheduleBuilder single = b.schedule(Sheets.LENDING, "Lowest coverage");
+        Formula able = income.beforeDepreciation.minus(tax).minus(cash.draw);
+        capacity = s.line("repayment_capacity", "Capital debt repayment capacity", NOMINAL, able, STANDARDS);
+        payments = s.line("repayment_due", "Principal and interest due", NOMINAL, debt.principal.plus(debt.interest));
+        margin = s.line(
+                "repayment_margin", "Capital debt repayment margin", NOMINAL, capacity.minus(payments), STANDARDS);
+        counted = s.line(
+                "coverage_counted",
+                "Coverage, 1000 where nothing is due",
+                ONE,
+                when(payments.isPositive(), able.over(payments), number(NO_DEBT, ONE)),
+                STANDARDS);
+        coverage = s.line(
+                "term_debt_coverage",
+                "Term-debt coverage",
+                ONE,
+                onlyWhen(number(NO_DEBT, ONE).exceeds(counted), counted, "no debt due"),
+                STANDARDS + "; 1000 stands for no debt");
+        lowest = single.line(
+                "coverage_lowest",
+                "Lowest coverage, 1000 without debt",
+                ONE,
+                least(counted, counted.axes().get(0)));
+        Line mark = s.textLine(
+                "coverage_mark",
+                "Lowest",
+                when(
+                        and(
+                                number(NO_DEBT, ONE).exceeds(counted),
+                                lowest.plus(number(NEAR, ONE)).minus(counted).isPositive()),
+                        text(CashPosition.MARK),
+                        text("")));
+        lowestYear = single.textLine(
+                "coverage_lowest_year",
+                "Year of the lowest coverage",
+                when(
+                        number(NO_DEBT, ONE).exceeds(lowest),
+                        lookup(yearWords(s, cash), mark, text(CashPosition.MARK)),
+                        text("")));
+    }
+
+    private static Line yearWords(ScheduleBuilder s, CashPosition cash) {
+        return s.textLine("year_words", "Year, in words", shown(cash.year.counting(ONE), 0));
+    }
+}
