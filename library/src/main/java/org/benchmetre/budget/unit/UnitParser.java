@@ -38,6 +38,9 @@ final class UnitParser {
     /** A rate is real or nominal; money is nominal where it is not of today. */
     private static Unit remarked(Unit unit, String remark) {
         int money = unit.exponentOf(Unit.MONEY.toString());
+        if (remark.equals("nominal") && unit.isNominal()) {
+            return unit;
+        }
         return remark.equals("nominal") && money != 0
                 ? unit.over(Unit.MONEY.power(money)).times(Unit.MONEY_NOMINAL.power(money))
                 : unit.times(parse(remark, Map.of()));

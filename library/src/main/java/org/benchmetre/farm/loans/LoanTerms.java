@@ -80,12 +80,11 @@ public final class LoanTerms {
                 when(loans.firstMonth.isPositive(), loans.firstMonth, MONTHS.over(aYear)),
                 "as entered, else one period after the start; " + Months.COUNTING);
         Formula asked = loans.term.times(aYear);
-        Formula room = number(loans.payments.size(), ONE);
         count = s.line(
                 "loan_payment_count",
                 "Payments",
                 ONE,
-                when(amount.isPositive(), lesser(asked.wholeDown(), room), none(ONE)),
+                when(amount.isPositive(), lesser(asked.wholeDown(), number(loans.payments.size(), ONE)), none(ONE)),
                 "term times payments a year, no more than the schedule has rows: plain counting");
         onlyInterest = s.line(
                 "loan_interest_only_count",
@@ -137,9 +136,9 @@ public final class LoanTerms {
         s.warning(
                 "loan_room",
                 "Room for payments",
-                and(amount.isPositive(), asked.exceeds(room)),
-                "The schedule has too few rows for this loan, so that its last row pays all that is left: write the term in "
-                        + FarmTable.LOANS.file() + " and make the workbook anew.");
+                and(amount.isPositive(), asked.exceeds(count)),
+                "The term is no whole number of payments, or has more of them than the schedule has rows, so that the last row pays all "
+                        + "that is left: write the term in " + FarmTable.LOANS.file() + " and make the workbook anew.");
     }
 
     /** Interest of one period between payments. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.benchmetre.Benchmetre;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.farm.Sample;
@@ -123,6 +122,5 @@ class LoanStructureTest {
         assertThat(plan.structure().keys(TableForm.lengthOf(LoanPlan.FILE)).keys())
                 .hasSize(60)
                 .endsWith("60");
-        assertThat(Benchmetre.plan("strawberry")).isNotNull();
     }
 }
