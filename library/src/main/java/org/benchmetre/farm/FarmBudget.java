@@ -56,6 +56,7 @@ import org.benchmetre.farm.levers.FirstDoubt;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
+import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
@@ -313,11 +314,11 @@ public final class FarmBudget {
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plants.life),
                 running.withoutMonth.plus(owned.repairsTotal).plus(yearlyCost.charges));
+        Uses uses = new Uses(b);
         CashFlow flow = new CashFlow(
                 b,
                 entries,
-                first,
-                yearlyCost,
+                new CashFlow.Built(first, yearlyCost, uses),
                 new CashFlow.FullYear(
                         harvest, operations.labour.cash, energy.cost().total, running.beside(), yearlyCost.charges),
                 new CashFlow.ByMonth(
@@ -330,7 +331,7 @@ public final class FarmBudget {
                                 running.care,
                                 overhead.cash),
                         cash.selling));
-        new Lending(b, entries, new Lending.Farm(flow, first, yearlyCost, blocks));
+        new Lending(b, entries, new Lending.Farm(flow, first, yearlyCost, blocks, uses));
         SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);

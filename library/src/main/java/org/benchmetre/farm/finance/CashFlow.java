@@ -25,6 +25,7 @@ import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
@@ -42,6 +43,7 @@ public final class CashFlow {
     public static final int LIMIT = 30;
 
     private static final Unit YEAR = Unit.parse("a");
+    private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
             "the first two years by their months, later ones in full: a choice of this project, no source";
 
@@ -96,6 +98,15 @@ public final class CashFlow {
     public final FullYear full;
 
     /**
+     * What is built.
+     *
+     * @param first first cost, what it is made of and what was chosen
+     * @param yearly yearly cost
+     * @param uses what the start takes beside parts, plants and installing
+     */
+    public record Built(FirstCost first, YearlyCost yearly, Uses uses) {}
+
+    /**
      * A year of the plan in full, in cash and at today's prices, money/a.
      *
      * @param harvest receipts and costs of selling
@@ -141,13 +152,13 @@ public final class CashFlow {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param first first cost, what it is made of and what was chosen
-     * @param yearly yearly cost
+     * @param built what is built
      * @param full a full year
      * @param byMonth its months
      */
-    public CashFlow(
-            BudgetBuilder b, FarmEntries entries, FirstCost first, YearlyCost yearly, FullYear full, ByMonth byMonth) {
+    public CashFlow(BudgetBuilder b, FarmEntries entries, Built built, FullYear full, ByMonth byMonth) {
+        FirstCost first = built.first();
+        YearlyCost yearly = built.yearly();
         this.full = full;
         FirstCost.Parts p = first.parts;
         PartsYearly owned = yearly.owned;
@@ -263,13 +274,15 @@ public final class CashFlow {
                         Wear.AGAIN);
         plants = flow.line(
                 "cash_plants", "Plants bought again", MONEY, sum(again, crops).times(growth.costs));
-        Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
+        Uses uses = built.uses();
+        Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash.plus(sum(uses.amount, uses.axis)));
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         residual = flow.line(
                 "cash_residual",
                 "Residual value",
                 MONEY,
-                w.atTheEnd(residualValue).times(growth.costs));
+                w.atTheEnd(residualValue).times(growth.costs).plus(w.atTheEnd(uses.ofKind(Uses.LAND))),
+                "land brings what it cost: our choice, no source");
         takingOut = flow.line(
                 "cash_taking_out",
                 "Taking out at the end",
@@ -289,8 +302,15 @@ public final class CashFlow {
                         .minus(outlay)
                         .minus(takingOut)
                         .plus(residual));
+        Line costs = flow.line("cash_costs", "All costs, less what a sale brings", MONEY, receipts.minus(net));
         rates = new RateAxes(b);
         returns = results(b, answers, flow, owned.rates.rate(), net);
+        Line finance = entries.add(answers.entry("finance_rate", "Rate paid on what goes out, real", REAL)
+                .from(0, 1));
+        Line reinvestment = entries.add(answers.entry("reinvestment_rate", "Rate earned on what comes in, real", REAL)
+                .from(0, 1));
+        returns.modified(finance, reinvestment);
+        returns.equivalentCost(costs, p.house().benchMetres);
     }
 
     private static Line earned(ScheduleBuilder s, String id, String label, Formula ofYear) {

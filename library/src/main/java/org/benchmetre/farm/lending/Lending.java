@@ -33,8 +33,9 @@ public final class Lending {
      * @param first first cost
      * @param yearly yearly cost
      * @param blocks which parts are of the house, which are equipment
+     * @param uses what the start takes beside parts, plants and installing
      */
-    public record Farm(CashFlow flow, FirstCost first, YearlyCost yearly, PartBlocks blocks) {}
+    public record Farm(CashFlow flow, FirstCost first, YearlyCost yearly, PartBlocks blocks, Uses uses) {}
 
     /**
      * Declares entries and lines.
@@ -47,7 +48,7 @@ public final class Lending {
         CashFlow flow = farm.flow();
         SecurityKinds kinds = new SecurityKinds(b, entries);
         loans = new Loans(b, kinds);
-        Uses uses = new Uses(b);
+        Uses uses = farm.uses();
         OwnFlows flows = new OwnFlows(b);
         FirstCost.Parts p = farm.first().parts;
         PartsByKind parts = new PartsByKind(b, p.materials(), p.takeOff(), farm.blocks());
