@@ -31,8 +31,8 @@ import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.scenario.EntryRun;
 import org.benchmetre.scenario.RunLength;
-import org.benchmetre.scenario.SingleRun;
 
 /**
  * Yearly cash over the plan, in today's money, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
@@ -50,7 +50,7 @@ public final class CashFlow {
     private static final String LENGTH = "plan_years";
 
     /** The years that a plan has room for: its own and some to spare, so that it may be lengthened. */
-    public static final SingleRun YEARS = new SingleRun(new RunLength.Factor(LENGTH, YEAR, 10), 5, 5, 15, LIMIT);
+    public static final EntryRun YEARS = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 10), 5, 5, 15, LIMIT);
 
     private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
@@ -336,7 +336,7 @@ public final class CashFlow {
      * @return at most {@link #LIMIT}
      */
     public static int room(Structure structure) {
-        int asked = structure.keys(SingleRun.lengthOf(LENGTH)).keys().size();
+        int asked = structure.keys(EntryRun.lengthOf(LENGTH)).keys().size();
         return asked == 0 ? LIMIT : asked;
     }
 
