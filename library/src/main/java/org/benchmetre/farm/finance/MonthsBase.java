@@ -82,14 +82,9 @@ public final class MonthsBase {
         grown = t.line(
                 "plan_month_grown", "Planted, 1 or 0", ONE, when(months.number.exceeds(months.wait), one(), none(ONE)));
         Formula firstCrop = not(months.number.exceeds(months.wait.plus(PlanMonths.year())));
-        Line back = t.line(
-                "plan_month_late",
-                "Late by, months",
-                ONE,
-                when(firstCrop, shocks.late.counting(ONE), none(ONE)),
-                FRUIT);
-        Line fruitMonth = t.line(
-                "plan_month_fruit", "Fruit as of", ONE, months.named(months.inCalendar.minus(back)), Months.COUNTING);
+        Formula back = when(firstCrop, shocks.late.counting(ONE), none(ONE));
+        Line fruitMonth =
+                t.line("plan_month_fruit", "Fruit as of", ONE, months.named(months.inCalendar.minus(back)), FRUIT);
         Formula ramp = when(firstCrop, harvest.firstYear, harvest.secondYear);
         Line share = t.line(
                 "plan_month_share",

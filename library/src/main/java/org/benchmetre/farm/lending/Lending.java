@@ -66,9 +66,9 @@ public final class Lending {
         Income income = new Income(b, years, book, debt);
         TaxDepreciation wear = new TaxDepreciation(b, entries, flow.years, flow.year, kinds.axis, security.paid);
         IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
-        cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax.tax), funds.workingCapital);
+        cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
-        repayment = new Repayment(b, income, debt, cash, tax.tax);
+        repayment = new Repayment(b, income, debt, cash, tax.due);
         new Ratios(b, new Ratios.Statements(years, income, cash, sheet));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
     }

@@ -44,19 +44,20 @@ final class Repayment {
     /** The year in which it is lowest, as a text. */
     final Line lowestYear;
 
-    Repayment(BudgetBuilder b, Income income, DebtService debt, CashPosition cash, Line tax) {
+    Repayment(BudgetBuilder b, Income income, DebtService debt, CashPosition cash, Formula tax) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Repayment by year");
         ScheduleBuilder single = b.schedule(Sheets.LENDING, "Lowest coverage");
         Formula able = income.beforeDepreciation.minus(tax).minus(cash.draw);
         capacity = s.line("repayment_capacity", "Capital debt repayment capacity", NOMINAL, able, STANDARDS);
-        payments = s.line("repayment_due", "Principal and interest due", NOMINAL, debt.principal.plus(debt.interest));
+        Formula due = debt.duePlanned.plus(debt.added);
+        payments = s.line("repayment_due", "Principal and interest due", NOMINAL, due);
         margin = s.line(
                 "repayment_margin", "Capital debt repayment margin", NOMINAL, capacity.minus(payments), STANDARDS);
         counted = s.line(
                 "coverage_counted",
                 "Coverage, 1000 where nothing is due",
                 ONE,
-                when(payments.isPositive(), able.over(payments), number(NO_DEBT, ONE)),
+                when(due.isPositive(), able.over(due), number(NO_DEBT, ONE)),
                 STANDARDS);
         coverage = s.line(
                 "term_debt_coverage",
