@@ -215,8 +215,7 @@ public final class CashFlow {
                 single.line("taking_out_cost", "Taking out at the end", MONEY, sum(over.takingOut, p.materials().axis));
 
         Formula isLost = and(not(year.exceeds(shocks.lost)), not(shocks.lost.exceeds(year)));
-        Line withFruit =
-                flow.line("year_with_fruit", "With fruit, 1 or 0", ONE, when(isLost, none(ONE), number(1, ONE)));
+        Formula withFruit = when(isLost, none(ONE), number(1, ONE));
         planned = new Planned(
                 earned(
                         flow,
@@ -240,7 +239,7 @@ public final class CashFlow {
                         "planned_energy",
                         "Heat and electricity before changes",
                         inYears("energy", months.energy, full.energy()).times(growth.costs)));
-        changes = new Changes(shocks, commissionShare);
+        changes = new Changes(single, shocks, commissionShare);
         receipts = flow.line("cash_receipts", "Receipts", MONEY, changes.receipts(planned.receipts()));
         selling = flow.line(
                 "cash_yield_costs",
