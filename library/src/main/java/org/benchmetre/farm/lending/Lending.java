@@ -55,6 +55,8 @@ public final class Lending {
                 new Funding.Start(flow.startUp, farm.yearly().house.cost, parts, uses, farm.yearly().owned.rates);
         funds = new Funding(b, entries, loans, start);
         Security security = new Security(b, kinds, loans, funds, start);
+        new PartsPaid(b, parts, kinds, loans, farm.yearly().owned.life);
+        new LendingWords(b, entries, loans, funds, security);
         LoanSchedule schedule =
                 new LoanSchedule(b, entries, loans, funds.loanAmount, flow.months.months.number, flow.year);
         SalesTerms terms = new SalesTerms(b, entries);
@@ -69,6 +71,7 @@ public final class Lending {
         cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax.tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
         repayment = new Repayment(b, income, debt, cash, tax.tax);
+        new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
         new Ratios(b, new Ratios.Statements(years, income, cash, sheet));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
     }

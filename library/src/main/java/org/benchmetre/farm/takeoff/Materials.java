@@ -30,6 +30,9 @@ public final class Materials {
     /** The file. */
     public static final String FILE = FarmTable.MATERIALS.file();
 
+    /** Keys of the loans. */
+    private static final String LOANS = "loan_key";
+
     private static final Bounds SHARE = new Bounds(0, true, 10, false);
     private static final Bounds RESALE = new Bounds(0, true, 1, false);
     private static final List<String> LIFE_UNITS = List.of("a", "crop");
@@ -135,7 +138,7 @@ public final class Materials {
         c.words("supplier", "material_supplier", "Supplier");
         quoted = c.dates("quoted", "material_quoted", "Quoted on");
         validUntil = c.dates("valid_until", "material_valid_until", "Quote valid until");
-        paidBy = c.word("paid_by", "material_paid_by", "Paid by loan", TextForm.OWN_KEY, Blank.NOTHING);
+        paidBy = c.word("paid_by", "material_paid_by", "Paid by loan", TextForm.keyOf(LOANS), Blank.NOTHING);
         Columns l = c.in(b.schedule(Sheets.MATERIALS, "Parts: lives, hours and doubts"));
         life = l.documented("life", "material_life", "Life", ONE, Columns.POSITIVE);
         lifeUnit = l.choice("life_unit", "material_life_unit", "Life in", LIFE_UNITS, "a");
