@@ -18,7 +18,7 @@ import org.benchmetre.farm.loans.Loans;
 /** Each use and each source of funds as a share of all, and which use is the largest. */
 final class FundShares {
 
-    private static final Unit ONE = Unit.ONE;
+    private static final Unit PERCENT = Unit.parse("%");
     private static final double NEAR = 1e-6;
 
     /** Marks the largest use. */
@@ -43,23 +43,23 @@ final class FundShares {
         ScheduleBuilder uses = b.shared(Sheets.LENDING, Tables.USES);
         ScheduleBuilder each = b.shared(Sheets.LOANS, Tables.LOANS_COUNTED);
         ScheduleBuilder single = b.schedule(Sheets.LENDING, "Shares of funds");
-        uses.line("start_use_share", "Share", ONE, of(funds, funds.amount));
+        uses.line("start_use_share", "Share", PERCENT, of(funds, funds.amount));
         largest = single.line("use_largest", "Largest use", Unit.MONEY_NOMINAL, greatest(funds.amount, funds.axis));
         largestMark = uses.textLine(
                 "start_use_mark",
                 "Largest",
                 when(largest.minus(funds.amount).exceeds(number(NEAR, Unit.MONEY_NOMINAL)), text(""), text(LARGEST)));
-        each.line("loan_share", "Share of funds", ONE, of(funds, funds.loanAmount));
+        each.line("loan_share", "Share of funds", PERCENT, of(funds, funds.loanAmount));
         balancing = each.textLine(
                 "loan_balances_told",
                 "Source that balances",
                 when(funds.isBalancing.isPositive(), text(BALANCES), text("")));
-        owner = single.line("owner_share", "Owner's money, share", ONE, of(funds, funds.owner));
-        grants = single.line("grants_share", "Grants, share", ONE, of(funds, funds.grants));
-        loans = single.line("loans_share", "Loans, share", ONE, of(funds, funds.loansTotal));
+        owner = single.line("owner_share", "Owner's money, share", PERCENT, of(funds, funds.owner));
+        grants = single.line("grants_share", "Grants, share", PERCENT, of(funds, funds.grants));
+        loans = single.line("loans_share", "Loans, share", PERCENT, of(funds, funds.loansTotal));
     }
 
     private static Formula of(Funding funds, Formula money) {
-        return when(funds.total.isPositive(), money.over(funds.total), none(ONE));
+        return when(funds.total.isPositive(), money.over(funds.total).in(PERCENT), none(PERCENT));
     }
 }

@@ -27,10 +27,11 @@ final class LendingWords {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
     private static final Unit ONE = Unit.ONE;
+    private static final Unit PERCENT = Unit.parse("%");
     private static final Formula NOTHING = text("");
     private static final double HALF = 0.5;
-    private static final double HUNDRED = 100;
-    private static final double NO_VALUE = 1000;
+    private static final double ALL = 100;
+    private static final double NO_VALUE = 1e5;
 
     private final ScheduleBuilder s;
     private final Formula currency;
@@ -55,19 +56,19 @@ final class LendingWords {
                         text(", "),
                         money(shares.largest),
                         text(".")));
-        sources(loans);
+        Line unused = sources(loans);
         security(entries, limit, security);
-        warnings();
+        warnings(unused);
     }
 
-    private void sources(Loans loans) {
+    private Line sources(Loans loans) {
         Line owner = s.textLine(
                 "funds_owner_told",
                 "What the owner brings",
                 joined(
                         text("The owner brings "),
                         money(greater(funds.owner, none(NOMINAL))),
-                        share(greater(shares.owner, none(ONE)))));
+                        share(greater(shares.owner, none(PERCENT)))));
         Line others = s.textLine(
                 "funds_others_told",
                 "What others bring",
@@ -78,12 +79,15 @@ final class LendingWords {
                 "Who brings what is missing",
                 when(
                         funds.balancing.isPositive(),
-                        joined(which, text(" brings what is missing.")),
-                        text("The owner brings what is missing.")));
-        s.textLine("funds_sources_told", "Who pays", joined(owner, others, text(". "), rest));
+                        joined(text(" "), which, text(" brings what is missing.")),
+                        when(
+                                number(ALL, PERCENT).exceeds(shares.owner),
+                                text(" The owner brings what is missing."),
+                                NOTHING)));
+        s.textLine("funds_sources_told", "Who pays", joined(owner, others, text("."), rest));
         Formula differs = funds.ownerEntered.minus(funds.owner);
         Formula half = number(HALF, NOMINAL);
-        s.textLine(
+        return s.textLine(
                 "funds_owner_unused",
                 "What was entered for the owner",
                 when(
@@ -106,16 +110,19 @@ final class LendingWords {
         Line ratio = s.line(
                 "loans_to_value",
                 "All loans against all security",
-                ONE,
-                onlyWhen(security.total.isPositive(), funds.loansTotal.over(security.total), "no security"));
-        Formula counted = ratio.numberOr(number(NO_VALUE, ONE));
+                PERCENT,
+                onlyWhen(
+                        security.total.isPositive(),
+                        funds.loansTotal.over(security.total).in(PERCENT),
+                        "no security"));
+        Formula counted = ratio.numberOr(number(NO_VALUE, PERCENT));
         Formula borrows = funds.loansTotal.isPositive();
         Line told = s.textLine(
                 "funds_ratio_told",
                 "Loan to value, in words",
                 when(
                         security.total.isPositive(),
-                        joined(text(": loan to value "), percent(counted), text(" %.")),
+                        joined(text(": loan to value "), shown(counted, 0), text(" %.")),
                         text(".")));
         s.textLine(
                 "funds_security_told",
@@ -133,7 +140,7 @@ final class LendingWords {
                 "funds_limit_told",
                 "Loans against the limit",
                 when(
-                        and(borrows, counted.exceeds(most)),
+                        and(borrows, counted.exceeds(most.in(PERCENT))),
                         joined(
                                 text("That is more than the "),
                                 percent(most),
@@ -142,20 +149,24 @@ final class LendingWords {
                         NOTHING));
     }
 
-    private void warnings() {
+    private void warnings(Line unused) {
         Formula over = none(NOMINAL).minus(funds.owner);
-        s.warning(
+        Line exceed = s.warning(
                 "funds_exceed",
                 "Sources against uses",
                 over.exceeds(number(HALF, NOMINAL)),
                 joined(text("Sources exceed uses by "), money(over), text(": lower a loan or a grant.")));
-        s.warning(
+        Line blank = s.warning(
                 "funds_two_blank",
                 "Loans without an amount",
                 funds.balancing.exceeds(one()),
                 joined(
                         shown(funds.balancing, 0),
                         text(" loans have no amount and share what is missing: leave only one of them blank.")));
+        s.textLine(
+                "funds_cautions",
+                "What is wrong with sources",
+                joined(exceed, when(exceed.isFilled(), text(" "), NOTHING), blank, unused));
     }
 
     private Formula also(String who, Formula amount, Formula share) {
@@ -163,11 +174,11 @@ final class LendingWords {
     }
 
     private Formula share(Formula share) {
-        return joined(text(" ("), percent(share), text(" %)"));
+        return joined(text(" ("), shown(share, 0), text(" %)"));
     }
 
     private static Formula percent(Formula share) {
-        return shown(share.times(number(HUNDRED, ONE)), 0);
+        return shown(share.in(PERCENT), 0);
     }
 
     private Formula money(Formula amount) {

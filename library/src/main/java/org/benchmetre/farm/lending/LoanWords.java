@@ -28,7 +28,9 @@ import org.benchmetre.farm.loans.Loans;
 final class LoanWords {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
-    private static final Unit YEAR = Unit.parse("a");
+    private static final Unit PERCENT = Unit.parse("%");
+    private static final Unit A_YEAR = Unit.parse("%.nominal/a");
+    private static final Unit ONE = Unit.ONE;
 
     private static final Formula MONTHS = number(Months.IN_A_YEAR, Unit.parse("mo/a"));
 
@@ -48,7 +50,7 @@ final class LoanWords {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Loans, in words");
         currency = text(" " + b.structure().currency());
         Line last = rows(b, loans, schedule.terms, told.funds().loanAmount);
-        Line lastOfAll = s.line("loans_last_year", "Last payment of all", YEAR, greatest(last, loans.axis));
+        Line lastOfAll = s.line("loans_last_year", "Last payment of all", ONE, greatest(last, loans.axis));
         Line most = s.line(
                 "loans_year_most",
                 "Most that loans take in a year",
@@ -100,18 +102,21 @@ final class LoanWords {
                 NOMINAL,
                 when(loans.kind.is(Loans.EQUAL_PRINCIPAL), terms.level.plus(interest), terms.level),
                 "each payment where they are equal; the largest but for a balloon where principal is: plain arithmetic");
+        each.line("loan_rate_told", "Rate", A_YEAR, loans.rate.in(A_YEAR));
+        each.line("loan_fee_told", "Fee", PERCENT, loans.fee.in(PERCENT));
         Formula after = terms.count.minus(one());
         return each.line(
                 "loan_last_year",
                 "Last payment in year",
-                YEAR,
+                ONE,
                 when(
                         terms.count.isPositive(),
                         terms.firstDue
                                 .plus(MONTHS.over(terms.aYear).times(after))
                                 .over(MONTHS)
-                                .wholeUp(),
-                        none(YEAR)),
+                                .wholeUp()
+                                .counting(ONE),
+                        none(ONE)),
                 "month 12 is the last one of year 1; " + Months.COUNTING);
     }
 

@@ -5,13 +5,10 @@ import static org.benchmetre.farm.pages.Placed.cell;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
-import org.benchmetre.page.Chart;
-import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureRow;
 import org.benchmetre.page.Levers;
@@ -27,7 +24,6 @@ final class FundsPage {
 
     private static final List<Integer> LEFT = List.of(36, 11, 9, 13);
     private static final List<Integer> RIGHT = List.of(22, 11, 11, 12, 11, 11);
-    private static final int CHART_ROWS = 17;
 
     private FundsPage() {}
 
@@ -36,13 +32,11 @@ final class FundsPage {
                 .head(new Sentences(List.of(
                         sentence(budget, "funds_uses_told", Tone.LEAD),
                         sentence(budget, "funds_sources_told", Tone.PLAIN),
-                        sentence(budget, "funds_exceed", Tone.WARNING),
-                        sentence(budget, "funds_two_blank", Tone.WARNING),
-                        sentence(budget, "funds_owner_unused", Tone.WARNING),
                         sentence(budget, "funds_security_told", Tone.PLAIN),
-                        sentence(budget, "funds_limit_told", Tone.WARNING))))
+                        sentence(budget, "funds_limit_told", Tone.WARNING),
+                        sentence(budget, "funds_cautions", Tone.WARNING))))
                 .left(LEFT, uses(budget), security(budget))
-                .right(RIGHT, sources(budget), levers(budget), chart(budget))
+                .right(RIGHT, sources(budget), levers(budget))
                 .foot(bought(budget));
     }
 
@@ -102,16 +96,6 @@ final class FundsPage {
                         FigureRow.of("Months of building", budget.line("building_months"))));
     }
 
-    private static Chart chart(Budget budget) {
-        Line amount = budget.line("start_use_amount");
-        return new Chart(
-                budget.line("funds_uses_told"),
-                Chart.Shape.BARS,
-                List.of(amount),
-                amount.axes().get(0),
-                new ChartLook(CHART_ROWS, "A bar for each use of funds, the largest on top.", Optional.of(amount)));
-    }
-
     private static Table security(Budget budget) {
         Line label = budget.line("fund_kind_label");
         Axis kinds = label.axes().get(0);
@@ -126,7 +110,7 @@ final class FundsPage {
                         kinds,
                         Column.of("Kind of use", label),
                         Column.of("Paid", paid),
-                        Column.of("Share", budget.line("security_share")),
+                        Column.of("Share", budget.line("security_share_told")),
                         Column.of("Counted", budget.line("kind_security")))
                 .rows(rows)
                 .nothingWithout(paid);

@@ -37,12 +37,9 @@ final class LoansPage {
         Axis loans = budget.line("loan_label").axes().get(0);
         Stream<Table> payments = IntStream.iterate(0, from -> from < loans.filled(), from -> from + BESIDE)
                 .mapToObj(from -> payments(budget, loans, from, Math.min(loans.filled(), from + BESIDE)));
-        return Page.answer("Loans", "What is borrowed, and when is it paid back?")
+        return Page.payment("Loans", "What is borrowed, and when is it paid back?")
                 .head(new Sentences(List.of(
-                        sentence(budget, "loans_told", Tone.LEAD),
-                        sentence(budget, "loans_end_told", Tone.PLAIN),
-                        sentence(budget, "funds_security_told", Tone.PLAIN),
-                        sentence(budget, "funds_limit_told", Tone.WARNING))))
+                        sentence(budget, "loans_told", Tone.LEAD), sentence(budget, "loans_end_told", Tone.PLAIN))))
                 .left(
                         WIDTHS,
                         Stream.concat(Stream.of(loans(budget, loans), byYear(budget), levers(budget)), payments)
@@ -68,20 +65,19 @@ final class LoansPage {
                 .toList());
         List<CellRef> total = new ArrayList<>(Collections.nCopies(WIDTHS.size(), null));
         total.set(1, cell(budget, "loans_total"));
-        total.set(WIDTHS.size() - 2, cell(budget, "security_total"));
         total.set(WIDTHS.size() - 1, cell(budget, "loans_to_value"));
-        rows.add(TableRow.single("All loans", total).total());
+        rows.add(TableRow.single("All loans", total).total().ifAny());
         return Table.of(
                         "Loans",
                         loans,
                         Column.of("Loan", budget.line("loan_label")),
                         Column.of("Amount", amount),
-                        Column.of("Rate", budget.line("loan_rate")),
+                        Column.of("Rate", budget.line("loan_rate_told")),
                         Column.of("Term", budget.line("loan_term")),
                         Column.of("Payments", budget.line("loan_payments_each_year")),
                         Column.of("Payment", budget.line("loan_full_payment")),
-                        Column.of("Last, year", budget.line("loan_last_year")),
-                        Column.of("Fee, share", budget.line("loan_fee")),
+                        Column.of("Last in year", budget.line("loan_last_year")),
+                        Column.of("Fee", budget.line("loan_fee_told")),
                         Column.of("Security", budget.line("loan_security_value")),
                         Column.of("Loan to value", budget.line("loan_to_value")))
                 .rows(rows)
