@@ -147,6 +147,7 @@ class EntriesHaveOneHomeTest {
                         "Selling",
                         "Labour",
                         "Money and plan",
+                        "Funds and loans",
                         "What a whole budget holds");
     }
 
