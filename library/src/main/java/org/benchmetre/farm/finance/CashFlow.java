@@ -50,7 +50,7 @@ public final class CashFlow {
     private static final String LENGTH = "plan_years";
 
     /** The years that a plan has room for: its own and some to spare, so that it may be lengthened. */
-    public static final EntryRun YEARS = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 10), 5, 5, 15, LIMIT);
+    public static final EntryRun YEARS = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 10), 2, 1, 6, LIMIT);
 
     private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
