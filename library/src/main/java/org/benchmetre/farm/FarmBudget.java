@@ -56,6 +56,7 @@ import org.benchmetre.farm.levers.FirstDoubt;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.farm.levers.Swings;
 import org.benchmetre.farm.levers.WhatIfTables;
+import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.operations.Operations;
 import org.benchmetre.farm.ownership.BudgetMonths;
@@ -86,6 +87,7 @@ import org.benchmetre.farm.whole.AnswerSentences;
 import org.benchmetre.farm.whole.HouseThatPays;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
+import org.benchmetre.scenario.Deciding;
 import org.benchmetre.scenario.ScenarioReader;
 import org.benchmetre.scenario.WordChoice;
 
@@ -101,7 +103,12 @@ public final class FarmBudget {
 
     /** Reads scenarios of a farm. */
     public static final ScenarioReader READER = new ScenarioReader(
-            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists, CHOICES);
+            FarmTables.FORMS,
+            FarmBudget::of,
+            FarmTable.MATERIALS.file(),
+            USUAL_CROP,
+            CropProfile::exists,
+            new Deciding(CHOICES, List.of(CashFlow.YEARS)));
 
     private FarmBudget() {}
 
@@ -313,11 +320,11 @@ public final class FarmBudget {
                                 first.ofWay(watering.cost.running))),
                 new BudgetMonths.Plants(cropYear, first.order, grown.crops(), yearlyCost.plants.life),
                 running.withoutMonth.plus(owned.repairsTotal).plus(yearlyCost.charges));
+        Uses uses = new Uses(b);
         CashFlow flow = new CashFlow(
                 b,
                 entries,
-                first,
-                yearlyCost,
+                new CashFlow.Built(first, yearlyCost, uses),
                 new CashFlow.FullYear(
                         harvest, operations.labour.cash, energy.cost().total, running.beside(), yearlyCost.charges),
                 new CashFlow.ByMonth(
@@ -330,7 +337,7 @@ public final class FarmBudget {
                                 running.care,
                                 overhead.cash),
                         cash.selling));
-        new Lending(b, entries, new Lending.Farm(flow, first, yearlyCost, blocks));
+        new Lending(b, entries, new Lending.Farm(flow, first, yearlyCost, blocks, uses));
         SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);

@@ -3,6 +3,7 @@ package org.benchmetre.farm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +28,9 @@ class QuotationsTest {
         Map<String, String> cells = new HashMap<>(
                 Map.of("driver", "bench_metres", "rate", "1", "price", "2", "price_year", "2026", "group", "Benches"));
         cells.putAll(more);
-        return Sample.bare().row("materials", "frame", cells);
+        return Sample.bare()
+                .row("materials", "frame", cells)
+                .row("loans", "bank_1", Map.of("label", "First bank", "amount", "100", "rate", "8 %", "term", "10"));
     }
 
     private static String text(Plan plan, String line) {
@@ -35,7 +38,7 @@ class QuotationsTest {
     }
 
     @Test
-    void a_quotation_is_kept_as_it_was_given() throws ScenarioException, java.io.IOException {
+    void a_quotation_is_kept_as_it_was_given() throws ScenarioException, IOException {
         Plan plan = with(QUOTED).build();
         plan.writeScenario(folder.resolve("house"));
         for (Plan each : List.of(plan, Benchmetre.read(folder.resolve("house")))) {
@@ -66,7 +69,16 @@ class QuotationsTest {
                 .hasMessageContaining(
                         "column valid_until: found \"2026-03-01\", expected a date not before 2026-03-31 of"
                                 + " Quoted on for Quote valid until (material_valid_until[frame]).");
-        assertThatThrownBy(with(Map.of("paid_by", "bank loan"))::build)
-                .hasMessageContaining("for Paid by loan (material_paid_by[frame])");
+    }
+
+    @Test
+    void a_part_is_paid_by_a_loan_that_is_listed() throws ScenarioException {
+        assertThat(text(with(Map.of("paid_by", " BANK_1 ")).build(), "material_paid_by"))
+                .isEqualTo("bank_1");
+        assertThatThrownBy(with(Map.of("paid_by", "bank_2"))::build)
+                .hasMessageContaining("column paid_by: found \"bank_2\", expected one of bank_1 for Paid by loan"
+                        + " (material_paid_by[frame]); did you mean bank_1?");
+        assertThatThrownBy(Sample.bare().row("materials", "frame", Map.of("paid_by", "bank_1"))::build)
+                .hasMessageContaining("expected a key of the table Loan, which has no row, for Paid by loan");
     }
 }

@@ -85,7 +85,7 @@ class ScenarioFolderTest {
         assertThat(input.messages()).isEmpty();
         assertThat(input.warnings())
                 .containsExactly(
-                        "Task.CSV: nothing reads this file; did you mean tasks.csv?",
+                        "Task.CSV: nothing reads this file; did you mean tasks.csv or cash.csv?",
                         "zebra.csv: nothing reads this file.");
     }
 

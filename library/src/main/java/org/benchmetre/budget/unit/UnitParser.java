@@ -11,6 +11,7 @@ final class UnitParser {
 
     private static final Pattern FACTOR = Pattern.compile("(1(?![0-9])|%|[A-Za-z_]+(?:2O)?)(-?[0-9]+)?");
 
+    private static final String NOMINAL = "nominal";
     private static final Pattern REMARK = Pattern.compile("(.*\\S)\\s*\\((real|nominal)\\)");
 
     private final String written;
@@ -38,10 +39,10 @@ final class UnitParser {
     /** A rate is real or nominal; money is nominal where it is not of today. */
     private static Unit remarked(Unit unit, String remark) {
         int money = unit.exponentOf(Unit.MONEY.toString());
-        if (remark.equals("nominal") && unit.isNominal()) {
+        if (remark.equals(NOMINAL) && unit.isNominal()) {
             return unit;
         }
-        return remark.equals("nominal") && money != 0
+        return remark.equals(NOMINAL) && money != 0
                 ? unit.over(Unit.MONEY.power(money)).times(Unit.MONEY_NOMINAL.power(money))
                 : unit.times(parse(remark, Map.of()));
     }
@@ -103,6 +104,9 @@ final class UnitParser {
         if (given != null) {
             return given;
         }
+        if (isNominalMoney(symbol)) {
+            return Unit.MONEY_NOMINAL;
+        }
         Optional<Atom> known = Atoms.find(symbol);
         if (known.isPresent()) {
             return Unit.of(known.get());
@@ -112,6 +116,15 @@ final class UnitParser {
             throw new UnitException(written, symbol);
         }
         return parse(meant, Map.of());
+    }
+
+    /** The currency in files, where money is of its year: {@code USD_nominal}. */
+    private boolean isNominalMoney(String symbol) {
+        String end = "_" + NOMINAL;
+        return symbol.endsWith(end)
+                && names.containsKey(symbol.substring(0, symbol.length() - end.length()))
+                && names.get(symbol.substring(0, symbol.length() - end.length()))
+                        .hasMoney();
     }
 
     private boolean take(char wanted) {

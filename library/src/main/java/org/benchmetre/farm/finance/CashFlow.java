@@ -7,6 +7,7 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -19,15 +20,19 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.Structure;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.scenario.EntryRun;
+import org.benchmetre.scenario.RunLength;
 
 /**
  * Yearly cash over the plan, in today's money, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
@@ -42,6 +47,12 @@ public final class CashFlow {
     public static final int LIMIT = 30;
 
     private static final Unit YEAR = Unit.parse("a");
+    private static final String LENGTH = "plan_years";
+
+    /** The years that a plan has room for: its own and some to spare, so that it may be lengthened. */
+    public static final EntryRun YEARS = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 10), 5, 5, 15, LIMIT);
+
+    private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
             "the first two years by their months, later ones in full: a choice of this project, no source";
 
@@ -76,16 +87,16 @@ public final class CashFlow {
     /** Taking out, money, in the last year. */
     public final Line takingOut;
     /** The years, from the start on. */
-    public final Axis years = Axis.periods(
-            "year",
-            "Year",
-            IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList(),
-            IntStream.rangeClosed(0, LIMIT).mapToObj(n -> "Year " + n).toList());
+    public final Axis years;
 
     /** Commission, share of the costs of selling. */
     public final Line commissionShare;
     /** Repairs, insurance and property tax of a month, money. */
     public final Line keptInMonth;
+    /** Marks the last year of the plan. */
+    public final Line lastTag;
+    /** Rate at which cash before finance is discounted, real/a. */
+    public final Line discountRate;
     /** 1 in the last year of the plan, else 0. */
     public final Line isLast;
     /** 1 in the years of the plan, 0 after them. */
@@ -94,6 +105,15 @@ public final class CashFlow {
     public final Line usedUp;
     /** What a year of the plan takes and brings in full. */
     public final FullYear full;
+
+    /**
+     * What is built.
+     *
+     * @param first first cost, what it is made of and what was chosen
+     * @param yearly yearly cost
+     * @param uses what the start takes beside parts, plants and installing
+     */
+    public record Built(FirstCost first, YearlyCost yearly, Uses uses) {}
 
     /**
      * A year of the plan in full, in cash and at today's prices, money/a.
@@ -141,13 +161,13 @@ public final class CashFlow {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param first first cost, what it is made of and what was chosen
-     * @param yearly yearly cost
+     * @param built what is built
      * @param full a full year
      * @param byMonth its months
      */
-    public CashFlow(
-            BudgetBuilder b, FarmEntries entries, FirstCost first, YearlyCost yearly, FullYear full, ByMonth byMonth) {
+    public CashFlow(BudgetBuilder b, FarmEntries entries, Built built, FullYear full, ByMonth byMonth) {
+        FirstCost first = built.first();
+        YearlyCost yearly = built.yearly();
         this.full = full;
         FirstCost.Parts p = first.parts;
         PartsYearly owned = yearly.owned;
@@ -156,10 +176,15 @@ public final class CashFlow {
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, in today's money");
         ScheduleBuilder single = b.shared(Sheets.CASH_FLOW, "Cash of one year");
 
-        horizon = entries.add(answers.entry("plan_years", "Years of the plan", YEAR)
-                .from(1, LIMIT)
-                .whole());
-        shocks = new Shocks(b, entries);
+        int room = room(b.structure());
+        years = Axis.periods(
+                "year",
+                "Year",
+                IntStream.rangeClosed(0, room).mapToObj(Integer::toString).toList(),
+                IntStream.rangeClosed(0, room).mapToObj(n -> "Year " + n).toList());
+        horizon = entries.add(
+                answers.entry(LENGTH, "Years of the plan", YEAR).from(1, room).whole());
+        shocks = new Shocks(b, entries, room);
         months = new MonthsBase(
                 b, new PlanMonths(b, entries, byMonth.crop()), shocks, harvest, byMonth.flows(), byMonth.selling());
         year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
@@ -169,6 +194,8 @@ public final class CashFlow {
                 "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
         Wear w = new Wear(flow, year, horizon);
         isLast = w.last;
+        lastTag = flow.textLine("year_last_mark", "Last", when(isLast.isPositive(), text(SeasonCash.MARK), text("")));
+        discountRate = owned.rates.rate();
         PartsOverYears over = new PartsOverYears(b, first, owned, w);
 
         startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
@@ -263,13 +290,15 @@ public final class CashFlow {
                         Wear.AGAIN);
         plants = flow.line(
                 "cash_plants", "Plants bought again", MONEY, sum(again, crops).times(growth.costs));
-        Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash);
+        Uses uses = built.uses();
+        Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash.plus(sum(uses.amount, uses.axis)));
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
         residual = flow.line(
                 "cash_residual",
                 "Residual value",
                 MONEY,
-                w.atTheEnd(residualValue).times(growth.costs));
+                w.atTheEnd(residualValue).times(growth.costs).plus(w.atTheEnd(uses.ofKind(Uses.LAND))),
+                "land brings what it cost: our choice, no source");
         takingOut = flow.line(
                 "cash_taking_out",
                 "Taking out at the end",
@@ -289,8 +318,26 @@ public final class CashFlow {
                         .minus(outlay)
                         .minus(takingOut)
                         .plus(residual));
+        Line costs = flow.line("cash_costs", "All costs, less what a sale brings", MONEY, receipts.minus(net));
         rates = new RateAxes(b);
-        returns = results(b, answers, flow, owned.rates.rate(), net);
+        returns = results(b, answers, flow, discountRate, net);
+        Line finance = entries.add(answers.entry("finance_rate", "Rate paid on what goes out, real", REAL)
+                .from(0, 1));
+        Line reinvestment = entries.add(answers.entry("reinvestment_rate", "Rate earned on what comes in, real", REAL)
+                .from(0, 1));
+        returns.modified(finance, reinvestment);
+        returns.equivalentCost(costs, p.house().benchMetres);
+    }
+
+    /**
+     * How many years a structure has room for.
+     *
+     * @param structure of a scenario, or of one that says nothing
+     * @return at most {@link #LIMIT}
+     */
+    public static int room(Structure structure) {
+        int asked = structure.keys(EntryRun.lengthOf(LENGTH)).keys().size();
+        return asked == 0 ? LIMIT : asked;
     }
 
     private static Line earned(ScheduleBuilder s, String id, String label, Formula ofYear) {

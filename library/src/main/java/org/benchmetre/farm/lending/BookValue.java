@@ -8,11 +8,13 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
@@ -34,6 +36,7 @@ final class BookValue {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
     private static final Unit A_YEAR = Unit.parse("1/a");
+    private static final String CAPITAL = "Capital at the start";
     private static final String STRAIGHT =
             "straight line over lives of parts and house, salvage left out, and never more than is left in the "
                     + "books; parts bought again count at what they cost then: Farm Financial Standards, method; the average pace is our choice";
@@ -52,7 +55,7 @@ final class BookValue {
     BookValue(
             BudgetBuilder b, YearOperations y, Funding funds, YearlyCost yearly, TakeOff parts, Formula usedUpAtStart) {
         CashFlow flow = y.flow;
-        ScheduleBuilder one = b.schedule(Sheets.LENDING, "Capital at the start");
+        ScheduleBuilder one = b.shared(Sheets.LENDING, CAPITAL);
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Capital and crop in the books");
         Line usedUp = one.line(
                 "used_up_at_start", "Parts used up within the first year", NOMINAL, usedUpAtStart.counting(NOMINAL));
@@ -108,20 +111,28 @@ final class BookValue {
     private static Formula pace(BudgetBuilder b, YearlyCost yearly, TakeOff t) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Wear of parts");
         Line used = yearly.owned.isUsedUp;
-        Line lasting = s.line("material_lasting_cost", "Cost of what lasts", MONEY, t.exact.times(one().minus(used)));
+        Axis parts = t.exact.axes().get(0);
         Line wear = s.line(
-                "material_wear", "Wears in a year", MONEY.over(Unit.parse("a")), lasting.over(yearly.owned.life));
-        Formula all = sum(lasting, lasting.axes().get(0)).plus(yearly.house.cost);
-        Formula worn = sum(wear, wear.axes().get(0)).plus(yearly.house.cost.over(yearly.house.life));
+                "material_wear",
+                "Wears in a year",
+                MONEY.over(Unit.parse("a")),
+                t.exact.times(one().minus(used)).over(yearly.owned.life));
+        Formula all =
+                sum(t.exact, parts).minus(sumProduct(t.exact, used, parts)).plus(yearly.house.cost);
+        Formula worn = sum(wear, parts).plus(yearly.house.cost.over(yearly.house.life));
         return when(all.isPositive(), worn.over(all), none(A_YEAR));
     }
 
     /** What the crop in the ground at the end of a year has taken, less what its fruit so far has carried; none where crops end with the year. */
     private static Line growingCrop(ScheduleBuilder s, CashFlow flow) {
         MonthsBase months = flow.months;
-        Formula spent = months.firstYear(months.labour)
-                .plus(months.firstYear(months.energy))
-                .plus(months.firstYear(months.running));
+        Line spent = s.line(
+                "growing_crop_spent",
+                "Labour, energy, water, inputs and overhead of the first year",
+                MONEY,
+                months.firstYear(months.labour)
+                        .plus(months.firstYear(months.energy))
+                        .plus(months.firstYear(months.running)));
         Formula full = flow.full
                 .labour()
                 .plus(flow.full.energy())

@@ -3,7 +3,6 @@ package org.benchmetre.farm.lending;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -108,7 +107,11 @@ public final class Funding {
                 "of half of what is built, on average while building: common practice, no source");
         workingCapital = start(single, "funds_working_capital", "Cash kept for the first months", working);
         plants = start(single, "funds_plants", "Plants", start.startUp().plants);
-        land = single.line("funds_land", "Land and site", NOMINAL, ofKind(start.uses(), "land"));
+        land = single.line(
+                "funds_land",
+                "Land and site",
+                NOMINAL,
+                start.uses().ofKind(Uses.LAND).counting(NOMINAL));
         Formula before = start.startUp()
                 .cash
                 .plus(sum(start.uses().amount, start.uses().axis))
@@ -151,10 +154,6 @@ public final class Funding {
 
     private static Line start(ScheduleBuilder s, String id, String label, Formula money) {
         return s.line(id, label, NOMINAL, money.counting(NOMINAL), AT_START);
-    }
-
-    private static Formula ofKind(Uses uses, String kind) {
-        return sumWhere(uses.amount, uses.kind, text(kind), uses.axis).counting(NOMINAL);
     }
 
     private List<Use> rows(Start start, Balancing balance, Line insurance) {

@@ -33,8 +33,9 @@ public final class Lending {
      * @param first first cost
      * @param yearly yearly cost
      * @param blocks which parts are of the house, which are equipment
+     * @param uses what the start takes beside parts, plants and installing
      */
-    public record Farm(CashFlow flow, FirstCost first, YearlyCost yearly, PartBlocks blocks) {}
+    public record Farm(CashFlow flow, FirstCost first, YearlyCost yearly, PartBlocks blocks, Uses uses) {}
 
     /**
      * Declares entries and lines.
@@ -47,7 +48,7 @@ public final class Lending {
         CashFlow flow = farm.flow();
         SecurityKinds kinds = new SecurityKinds(b, entries);
         loans = new Loans(b, kinds);
-        Uses uses = new Uses(b);
+        Uses uses = farm.uses();
         OwnFlows flows = new OwnFlows(b);
         FirstCost.Parts p = farm.first().parts;
         PartsByKind parts = new PartsByKind(b, p.materials(), p.takeOff(), farm.blocks());
@@ -70,9 +71,12 @@ public final class Lending {
         IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
         cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax.tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
-        repayment = new Repayment(b, income, debt, cash, tax.tax);
+        repayment = new Repayment(b, entries, income, debt, cash, tax.tax);
         new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
-        new Ratios(b, new Ratios.Statements(years, income, cash, sheet));
+        Ratios ratios = new Ratios(b, new Ratios.Statements(years, income, cash, sheet), repayment.coverage);
+        new Bands(b, entries, flow.years, ratios.all);
         after = new AfterFinance(b, entries, years, funds, debt, cash);
+        new CashWords(b, funds, cash, years, tax.told);
+        new StatementWords(b, new StatementWords.Told(flow, repayment, sheet, after), tax.told);
     }
 }

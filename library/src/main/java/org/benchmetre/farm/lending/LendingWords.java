@@ -91,9 +91,9 @@ final class LendingWords {
                         and(
                                 funds.ownerEntered.isPositive(),
                                 not(funds.balancing.isPositive()),
-                                not(and(
-                                        half.exceeds(differs),
-                                        half.plus(differs).isPositive()))),
+                                greater(differs, none(NOMINAL).minus(differs))
+                                        .wholeDown()
+                                        .isPositive()),
                         joined(
                                 text("Every loan has an amount, so that the "),
                                 money(funds.ownerEntered),

@@ -2,6 +2,8 @@ package org.benchmetre.farm.loans;
 
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -30,6 +32,9 @@ public final class Uses {
 
     /** What a use belongs to; {@code other} unless said. */
     static final List<String> KINDS = List.of("land", "house", "equipment", "growing", "plants", "other");
+
+    /** The kind that does not wear. */
+    public static final String LAND = "land";
 
     private static final String OTHER = "other";
     private static final Unit MONTH = Unit.parse("mo");
@@ -93,5 +98,15 @@ public final class Uses {
     public Formula countedShare(Line kinds, Line shares) {
         Formula any = when(security.isPositive(), security, lookup(shares, kinds, kind));
         return when(key.isFilled(), any, none(ONE));
+    }
+
+    /**
+     * What uses of a kind take.
+     *
+     * @param word a kind
+     * @return money
+     */
+    public Formula ofKind(String word) {
+        return sumWhere(amount, kind, text(word), axis);
     }
 }

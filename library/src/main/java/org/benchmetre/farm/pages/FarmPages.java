@@ -26,6 +26,8 @@ public final class FarmPages {
         pages.add(WhatIfPage.of(budget));
         pages.add(FundsPage.of(budget));
         pages.add(LoansPage.of(budget));
+        pages.add(CashPage.of(budget));
+        pages.add(StatementsPage.of(budget));
         pages.add(EntriesPage.of(budget));
         pages.addAll(TablePages.of(budget));
         pages.add(SourcesPage.of(budget));

@@ -30,11 +30,11 @@ public final class Materials {
     /** The file. */
     public static final String FILE = FarmTable.MATERIALS.file();
 
-    /** Keys of the loans. */
-    private static final String LOANS = "loan_key";
-
     private static final Bounds SHARE = new Bounds(0, true, 10, false);
     private static final Bounds RESALE = new Bounds(0, true, 1, false);
+    /** The keys of loans, which stand above parts and take what they pay for from here. */
+    private static final String LOANS = "loan_key";
+
     private static final List<String> LIFE_UNITS = List.of("a", "crop");
 
     /** One row for each part. */

@@ -96,7 +96,7 @@ class NumberGateTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"5 USD", "5 usd", "5 USD (nominal)", "5"})
+    @ValueSource(strings = {"5 USD", "5 usd", "5 USD (nominal)", "5 USD_nominal", "5"})
     void money_of_a_later_year_is_typed_with_its_currency_alone(String typed) {
         assertThat(takeIn("money_nominal", typed, NOT_NEGATIVE).map(Given::number))
                 .hasValue(5.0);

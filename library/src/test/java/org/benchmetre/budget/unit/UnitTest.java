@@ -70,6 +70,20 @@ class UnitTest {
         assertThat(Unit.parse(written, Map.of("EUR", Unit.MONEY))).isEqualTo(Unit.parse(inFiles));
     }
 
+    /** Whichever money the currency alone stands for. */
+    @Test
+    void moneyOfItsYearReadsBackAsFilesKeepItAndAsItIsShown() {
+        for (Unit money : List.of(Unit.MONEY, Unit.MONEY_NOMINAL)) {
+            Map<String, Unit> names = Map.of("EUR", money, "eur", money);
+            assertThat(Unit.parse(Unit.MONEY_NOMINAL.inFiles("EUR"), names)).isEqualTo(Unit.MONEY_NOMINAL);
+            assertThat(Unit.parse(Unit.MONEY_NOMINAL.display("EUR"), names)).isEqualTo(Unit.MONEY_NOMINAL);
+            assertThat(Unit.parse("eur_nominal/a", names)).isEqualTo(Unit.parse("money_nominal/a"));
+            assertThatThrownBy(() -> Unit.parse("USD_nominal", names)).isInstanceOf(UnitException.class);
+        }
+        assertThatThrownBy(() -> Unit.parse("roll_nominal", Map.of("roll", Unit.ONE)))
+                .isInstanceOf(UnitException.class);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "feet, ft",

@@ -75,8 +75,10 @@ class LoanStructureTest {
                 header,
                 "bank,Farm bank,150000,6.5 %,20,4,equal_principal,12,20000,0.01,land house,6,quoted May 2026",
                 "pump,Dealer,9000,0.09,4 yr,12,,,,,equipment,,invented");
+        plan = Sample.with(plan, "loan_key[spare_1]=tools", "loan_amount[spare_1]=500 money_nominal");
         Map<String, String> files = new ScenarioWriter(LoanPlan.FORMS).files(plan);
         assertThat(files.get(LoanPlan.FILE)).startsWith("loan,");
+        assertThat(files.get("farm.csv")).contains("loan_amount[spare_1],500");
         Faults faults = new Faults();
         Budget again = LoanPlan.read(faults, files.get(LoanPlan.FILE), files.get("farm.csv"), new Settings(List.of()))
                 .orElseThrow();

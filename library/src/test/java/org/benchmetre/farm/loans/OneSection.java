@@ -12,6 +12,7 @@ import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.scenario.CsvTable;
+import org.benchmetre.scenario.Deciding;
 import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.ScenarioReader;
@@ -47,7 +48,7 @@ record OneSection(Consumer<BudgetBuilder> section) {
                 FarmTable.MATERIALS.file(),
                 "strawberry",
                 CropProfile::exists,
-                List.of());
+                Deciding.NONE);
         return reader.read(new Texts(files, faults), ScenarioReader.Over.NOTHING, faults)
                 .orElse(null);
     }
@@ -57,7 +58,8 @@ record OneSection(Consumer<BudgetBuilder> section) {
         return read(Map.of(file, text));
     }
 
-    private Budget read(Map<String, String> files) {
+    /** The same of several files. */
+    Budget read(Map<String, String> files) {
         Faults faults = new Faults();
         Budget budget = read(files, faults);
         assertThat(faults.faults()).isEmpty();

@@ -3,6 +3,7 @@ package org.benchmetre.farm.loans;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.entry.Given;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,21 @@ class OwnFlowsTest {
                     .isEqualTo(budget.given(budget.line(line)).stream()
                             .map(Given::filled)
                             .toList());
+        }
+    }
+
+    /** What stands among the single values says its unit. */
+    @Test
+    void an_amount_is_read_by_its_address_in_money_of_its_year() {
+        for (String unit : List.of("USD_nominal", "USD (nominal)", "")) {
+            Budget budget = SECTION.read(Map.of(
+                    OwnFlows.FILE,
+                    FLOWS,
+                    "farm.csv",
+                    "line,value,unit\nflow_amount[roof],-5000," + unit + "\nflow_month[spare_1],3,mo\n"
+                            + "flow_amount[spare_1],100," + unit + "\n"));
+            assertThat(numbers(budget, "flow_amount")).containsExactly(8000.0, -5000.0, 100.0, 0.0);
+            assertThat(numbers(SECTION.again(budget), "flow_amount")).containsExactly(8000.0, -5000.0, 100.0, 0.0);
         }
     }
 

@@ -153,4 +153,14 @@ class UsesTest {
                 .asString()
                 .contains("amount");
     }
+
+    @Test
+    void sixty_uses_are_the_most() {
+        String rows =
+                IntStream.rangeClosed(1, 60).mapToObj(n -> "use_" + n + ",1\n").collect(Collectors.joining());
+        assertThat(SECTION.faults(Uses.FILE, "use,amount\n" + rows)).isEmpty();
+        assertThat(SECTION.faults(Uses.FILE, "use,amount\n" + rows + "use_61,1\n"))
+                .containsExactly(
+                        "funds.csv: found 61 rows, expected at most 60, for each row is worked out in many tables.");
+    }
 }
