@@ -69,14 +69,15 @@ public final class Lending {
         Income income = new Income(b, years, book, debt);
         TaxDepreciation wear = new TaxDepreciation(b, entries, flow.years, flow.year, kinds.axis, security.paid);
         IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
-        cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax.tax), funds.workingCapital);
+        cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
-        repayment = new Repayment(b, entries, income, debt, cash, tax.tax);
-        new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
+        repayment = new Repayment(b, entries, income, debt, cash, tax.due);
         Ratios ratios = new Ratios(b, new Ratios.Statements(years, income, cash, sheet), repayment.coverage);
         new Bands(b, entries, flow.years, ratios.all);
+        new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
+        new Stress(b, entries, flow, new Stress.Figures(repayment, cash));
         new StatementWords(b, new StatementWords.Told(flow, repayment, sheet, after), tax.told);
     }
 }

@@ -52,7 +52,7 @@ final class Repayment {
     /** The year in which it is lowest, as a text. */
     final Line lowestYear;
 
-    Repayment(BudgetBuilder b, FarmEntries entries, Income income, DebtService debt, CashPosition cash, Line tax) {
+    Repayment(BudgetBuilder b, FarmEntries entries, Income income, DebtService debt, CashPosition cash, Formula tax) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Repayment by year");
         ScheduleBuilder single = b.schedule(Sheets.LENDING, "Lowest coverage");
         Formula able = income.beforeDepreciation.minus(tax).minus(cash.draw);
@@ -61,14 +61,15 @@ final class Repayment {
                 .from(0, 100));
         capacity = s.line("repayment_capacity", "Capital debt repayment capacity", NOMINAL, able, STANDARDS);
         s.line("income_after_tax", "Net farm income after tax", NOMINAL, income.beforeTax.minus(tax));
-        payments = s.line("repayment_due", "Principal and interest due", NOMINAL, debt.principal.plus(debt.interest));
+        Formula due = debt.duePlanned.plus(debt.added);
+        payments = s.line("repayment_due", "Principal and interest due", NOMINAL, due);
         margin = s.line(
                 "repayment_margin", "Capital debt repayment margin", NOMINAL, capacity.minus(payments), STANDARDS);
         counted = s.line(
                 "coverage_counted",
                 "Coverage, 1000 where nothing is due",
                 ONE,
-                when(payments.isPositive(), able.over(payments), number(NO_DEBT, ONE)),
+                when(due.isPositive(), able.over(due), number(NO_DEBT, ONE)),
                 STANDARDS);
         belowLimit = s.line("coverage_lacking", "Below what is asked for by", ONE, limit.minus(counted));
         coverage = s.line(

@@ -135,7 +135,9 @@ final class StatementWords {
         Axis axis = Axis.periods(
                 "covered_year",
                 "Year",
-                IntStream.rangeClosed(1, DRAWN).mapToObj(Integer::toString).toList());
+                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().years.size() - 1))
+                        .mapToObj(Integer::toString)
+                        .toList());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");
         s.line(
                 "coverage_drawn",

@@ -26,8 +26,8 @@ class FundsInWordsTest {
 
     @BeforeAll
     static void read() {
-        blank = Sample.with(Sample.with(Sample.troughHouse(), BANK), "owner_funds=10000 money_nominal");
-        lent = Sample.with(blank, "loan_amount[spare_1]=12000 money_nominal");
+        blank = Sample.with(Sample.with(Sample.troughHouse(), BANK), "owner_funds=1000 money_nominal");
+        lent = Sample.with(blank, "loan_amount[spare_1]=6000 money_nominal");
     }
 
     private static Figures with(Budget budget, String... settings) {
@@ -37,7 +37,7 @@ class FundsInWordsTest {
     @Test
     void a_loan_without_an_amount_brings_what_is_missing() {
         assertThat(with(blank).text("funds_sources_told"))
-                .startsWith("The owner brings 10,000 ")
+                .startsWith("The owner brings 1,000 ")
                 .contains(", loans ")
                 .endsWith(" Farm bank brings what is missing.");
         assertThat(with(blank).text("funds_owner_unused")).isEmpty();
@@ -48,10 +48,10 @@ class FundsInWordsTest {
     void the_owner_brings_what_is_missing_where_every_loan_has_an_amount_and_what_was_entered_is_not_used() {
         Figures f = with(lent);
         assertThat(f.text("funds_sources_told"))
-                .contains("loans 12,000 ")
+                .contains("loans 6,000 ")
                 .endsWith(" The owner brings what is missing.");
         assertThat(f.text("funds_owner_unused"))
-                .startsWith("Every loan has an amount, so that the 10,000 ")
+                .startsWith("Every loan has an amount, so that the 1,000 ")
                 .contains("are not used");
         assertThat(f.text("funds_cautions")).isEqualTo(f.text("funds_owner_unused"));
     }
@@ -100,24 +100,24 @@ class FundsInWordsTest {
         assertThat(f.number("loans_last_year")).isZero();
     }
 
-    /** 12,000 at 6 % in three equal payments: 12000 times 0.06/(1 - 1.06^-3) = 4,489 a year, the last in year 3. */
+    /** 6,000 at 6 % in three equal payments: 6000 times 0.06/(1 - 1.06^-3) = 2,245 a year, the last in year 3. */
     @Test
     void payments_are_told_with_the_year_of_the_last_one() {
         Figures f = with(lent);
         assertThat(f.number("loan_full_payment", "spare_1"))
-                .isCloseTo(12000 * 0.06 / (1 - Math.pow(1.06, -3)), within(1e-8));
+                .isCloseTo(6000 * 0.06 / (1 - Math.pow(1.06, -3)), within(1e-8));
         assertThat(f.text("loans_told"))
-                .contains(" take 4,489 ", "; the last payment falls in year 3.")
-                .startsWith("Loans of 12,000 ");
+                .contains(" take 2,245 ", "; the last payment falls in year 3.")
+                .startsWith("Loans of 6,000 ");
         assertThat(f.text("loans_end_told")).isEmpty();
     }
 
-    /** Equal principal of 4,000 and 6 % of 12,000 beside it; the plan ends a year before the loan. */
+    /** Equal principal of 2,000 and 6 % of 6,000 beside it; the plan ends a year before the loan. */
     @Test
     void the_first_of_falling_payments_is_told_and_what_is_owed_when_the_plan_ends() {
         Figures f = with(lent, "loan_kind[spare_1]=equal_principal", "plan_years=2 a");
-        assertThat(f.number("loan_full_payment", "spare_1")).isCloseTo(4720, within(1e-9));
-        assertThat(f.text("loans_end_told")).startsWith("At the end of the plan 4,000 ");
+        assertThat(f.number("loan_full_payment", "spare_1")).isCloseTo(2360, within(1e-9));
+        assertThat(f.text("loans_end_told")).startsWith("At the end of the plan 2,000 ");
     }
 
     /** The pump lasts so many years; a loan of a year more outlives it, one of its life does not. */
