@@ -2,7 +2,6 @@ package org.benchmetre.farm.lending;
 
 import static org.benchmetre.budget.Formulas.greatest;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 
@@ -19,7 +18,6 @@ import org.benchmetre.farm.loans.Loans;
 final class FundShares {
 
     private static final Unit PERCENT = Unit.parse("%");
-    private static final double NEAR = 1e-6;
 
     /** Marks the largest use. */
     static final String LARGEST = "x";
@@ -48,9 +46,7 @@ final class FundShares {
         ofUse = uses.line("start_use_share", "Share", PERCENT, of(funds, funds.amount));
         largest = single.line("use_largest", "Largest use", Unit.MONEY_NOMINAL, greatest(funds.amount, funds.axis));
         largestMark = uses.textLine(
-                "start_use_mark",
-                "Largest",
-                when(largest.minus(funds.amount).exceeds(number(NEAR, Unit.MONEY_NOMINAL)), text(""), text(LARGEST)));
+                "start_use_mark", "Largest", when(largest.exceeds(funds.amount), text(""), text(LARGEST)));
         each.line("loan_share", "Share of funds", PERCENT, of(funds, funds.loanAmount));
         balancing = each.textLine(
                 "loan_balances_told",

@@ -29,9 +29,7 @@ final class LendingWords {
     private static final Unit ONE = Unit.ONE;
     private static final Unit PERCENT = Unit.parse("%");
     private static final Formula NOTHING = text("");
-    private static final double HALF = 0.5;
     private static final double ALL = 100;
-    private static final double NO_VALUE = 1e5;
 
     private final ScheduleBuilder s;
     private final Formula currency;
@@ -86,7 +84,6 @@ final class LendingWords {
                                 NOTHING)));
         s.textLine("funds_sources_told", "Who pays", joined(owner, others, text("."), rest));
         Formula differs = funds.ownerEntered.minus(funds.owner);
-        Formula half = number(HALF, NOMINAL);
         return s.textLine(
                 "funds_owner_unused",
                 "What was entered for the owner",
@@ -94,9 +91,9 @@ final class LendingWords {
                         and(
                                 funds.ownerEntered.isPositive(),
                                 not(funds.balancing.isPositive()),
-                                not(and(
-                                        half.exceeds(differs),
-                                        half.plus(differs).isPositive()))),
+                                greater(differs, none(NOMINAL).minus(differs))
+                                        .wholeDown()
+                                        .isPositive()),
                         joined(
                                 text("Every loan has an amount, so that the "),
                                 money(funds.ownerEntered),
@@ -115,7 +112,7 @@ final class LendingWords {
                         security.total.isPositive(),
                         funds.loansTotal.over(security.total).in(PERCENT),
                         "no security"));
-        Formula counted = ratio.numberOr(number(NO_VALUE, PERCENT));
+        Formula counted = ratio.numberOr(none(PERCENT));
         Formula borrows = funds.loansTotal.isPositive();
         Line told = s.textLine(
                 "funds_ratio_told",
@@ -140,7 +137,7 @@ final class LendingWords {
                 "funds_limit_told",
                 "Loans against the limit",
                 when(
-                        and(borrows, counted.exceeds(most.in(PERCENT))),
+                        and(borrows, funds.loansTotal.exceeds(security.total.times(most))),
                         joined(
                                 text("That is more than the "),
                                 percent(most),
@@ -154,7 +151,7 @@ final class LendingWords {
         Line exceed = s.warning(
                 "funds_exceed",
                 "Sources against uses",
-                over.exceeds(number(HALF, NOMINAL)),
+                over.wholeDown().isPositive(),
                 joined(text("Sources exceed uses by "), money(over), text(": lower a loan or a grant.")));
         Line blank = s.warning(
                 "funds_two_blank",

@@ -22,8 +22,8 @@ import org.benchmetre.page.Tone;
 /** How much the start takes, what for, who pays, and what secures it. */
 final class FundsPage {
 
-    private static final List<Integer> LEFT = List.of(36, 11, 9, 13);
-    private static final List<Integer> RIGHT = List.of(22, 11, 11, 12, 11, 11);
+    private static final List<Integer> LEFT = List.of(34, 11, 9, 13);
+    private static final List<Integer> RIGHT = List.of(21, 12, 12, 15, 9, 12);
 
     private FundsPage() {}
 

@@ -112,7 +112,9 @@ final class Subjects {
                     "inflation_rate",
                     "start_month",
                     "tax_rate",
-                    "shock_interest"),
+                    "shock_interest",
+                    "coverage_limit"),
+            new Subject("What a bank looks at", "term_debt_coverage_strong", "stress_price"),
             new Subject("What a whole budget holds", "waived_house"));
 
     private final Budget budget;

@@ -148,6 +148,7 @@ class EntriesHaveOneHomeTest {
                         "Labour",
                         "Money and plan",
                         "Funds and loans",
+                        "What a bank looks at",
                         "What a whole budget holds");
     }
 
