@@ -1,4 +1,4 @@
-package org.benchmetre.page;
+package org.benchmetre.budget.entry;
 
 import java.util.Arrays;
 import java.util.List;
