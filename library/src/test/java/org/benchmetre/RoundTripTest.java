@@ -100,7 +100,7 @@ class RoundTripTest {
             FarmBudget.READER.priced(),
             FarmBudget.READER.usualCrop(),
             FarmBudget.READER.isCrop(),
-            FarmBudget.READER.choices());
+            FarmBudget.READER.deciding());
 
     private Budget again(Budget budget, String name) throws Exception {
         Path written = folder.resolve(name);

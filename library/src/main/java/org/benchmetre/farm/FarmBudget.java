@@ -87,6 +87,7 @@ import org.benchmetre.farm.whole.AnswerSentences;
 import org.benchmetre.farm.whole.HouseThatPays;
 import org.benchmetre.farm.whole.LeftOut;
 import org.benchmetre.farm.whole.MoneyOfAMetre;
+import org.benchmetre.scenario.Deciding;
 import org.benchmetre.scenario.ScenarioReader;
 import org.benchmetre.scenario.WordChoice;
 
@@ -102,7 +103,12 @@ public final class FarmBudget {
 
     /** Reads scenarios of a farm. */
     public static final ScenarioReader READER = new ScenarioReader(
-            FarmTables.FORMS, FarmBudget::of, FarmTable.MATERIALS.file(), USUAL_CROP, CropProfile::exists, CHOICES);
+            FarmTables.FORMS,
+            FarmBudget::of,
+            FarmTable.MATERIALS.file(),
+            USUAL_CROP,
+            CropProfile::exists,
+            new Deciding(CHOICES, List.of(CashFlow.YEARS)));
 
     private FarmBudget() {}
 

@@ -36,7 +36,12 @@ public record RunLength(List<Factor> factors, int step, int without, int most) {
             if (row.isBlank(column)) {
                 return usual;
             }
-            Typed typed = new Typed(row.text(column), "", unit, row.decimalComma());
+            return read(row.text(column), row.decimalComma());
+        }
+
+        /** A number as it is typed, 0 for what is none. */
+        double read(String text, boolean decimalComma) {
+            Typed typed = new Typed(text, "", unit, decimalComma);
             Optional<Given> given = new NumberGate(new Subject(column, column, unit, ""), Bounds.ANY, Blank.NOTHING)
                     .accept(typed, Given.blank(unit))
                     .orElse(no -> {});

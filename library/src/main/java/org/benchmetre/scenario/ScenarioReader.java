@@ -20,7 +20,7 @@ import org.benchmetre.budget.entry.Home;
  * @param priced the table that a price list prices
  * @param usualCrop the crop of a scenario that names none
  * @param isCrop whether a crop is documented
- * @param choices rows of single values that are no entries, but words that decide which lines there are
+ * @param deciding single values that decide which lines there are
  */
 public record ScenarioReader(
         List<TableForm> forms,
@@ -28,12 +28,11 @@ public record ScenarioReader(
         String priced,
         String usualCrop,
         Predicate<String> isCrop,
-        List<WordChoice> choices) {
+        Deciding deciding) {
 
     /** Keeps its own copy. */
     public ScenarioReader {
         forms = List.copyOf(forms);
-        choices = List.copyOf(choices);
     }
 
     /**
@@ -57,8 +56,9 @@ public record ScenarioReader(
      * @return the budget with all values in it; empty after a fault
      */
     public Optional<Budget> read(ScenarioTables tables, Over over, Faults faults) {
-        Heading heading = HeadingReader.read(tables, usualCrop, isCrop, choices, faults);
-        Structure structure = StructureReader.read(tables, heading, forms, faults);
+        Heading heading = HeadingReader.read(tables, usualCrop, isCrop, deciding.words(), faults);
+        Structure structure = StructureReader.read(
+                tables, heading, forms, new StructureReader.Runs(deciding.runs(), over.settings()), faults);
         Budget budget = build.apply(structure);
         FileLayer.Result read = FileLayer.read(budget, tables, forms, faults);
         Layer layer = read.layer();

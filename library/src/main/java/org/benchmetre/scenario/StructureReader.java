@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.benchmetre.budget.Structure;
 import org.benchmetre.budget.entry.Folding;
+import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.NearNames;
 import org.benchmetre.budget.entry.Quoted;
 import org.benchmetre.budget.entry.TextForm;
@@ -21,6 +22,14 @@ public final class StructureReader {
     private final ScenarioTables tables;
     private final Faults faults;
 
+    /**
+     * Runs of periods that single values ask for.
+     *
+     * @param all the runs
+     * @param settings what goes before the rows of the file
+     */
+    public record Runs(List<SingleRun> all, Settings settings) {}
+
     private StructureReader(ScenarioTables tables, Faults faults) {
         this.tables = tables;
         this.faults = faults;
@@ -32,10 +41,12 @@ public final class StructureReader {
      * @param tables of the scenario
      * @param heading title, currency and crop
      * @param forms how its tables are kept
+     * @param runs runs of periods that single values ask for
      * @param faults where keys that are missing, badly formed or there twice are reported, and tables that are too long
      * @return the structure, of the rows that can be told apart
      */
-    public static Structure read(ScenarioTables tables, Heading heading, List<TableForm> forms, Faults faults) {
+    public static Structure read(
+            ScenarioTables tables, Heading heading, List<TableForm> forms, Runs runs, Faults faults) {
         StructureReader reader = new StructureReader(tables, faults);
         Map<String, Structure.Keys> found = new LinkedHashMap<>();
         for (TableForm form : forms) {
@@ -50,6 +61,10 @@ public final class StructureReader {
             form.run()
                     .ifPresent(run -> found.put(
                             TableForm.lengthOf(form.file()), new Structure.Keys(run.keys(rows.values()), List.of())));
+        }
+        for (SingleRun run : runs.all()) {
+            Map.Entry<String, Structure.Keys> keys = run.keys(tables.table(Home.SINGLE), runs.settings());
+            found.put(keys.getKey(), keys.getValue());
         }
         return new Structure(heading.title(), heading.currency(), heading.crop(), found, heading.choices());
     }

@@ -31,6 +31,7 @@ import org.apache.xmlbeans.XmlCursor;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Chart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrData;
@@ -197,7 +198,8 @@ final class ChartDrawer {
         List<Line> lines = wanted.values();
         double largest = lines.stream().mapToDouble(this::largest).max().orElse(0);
         axis.setNumberFormat(largest < WHOLE_LABELS ? "0.0#" : "#,##0");
-        axis.setTitle(lines.get(0).unit().display(figures.budget().currency()));
+        Unit unit = lines.get(0).unit();
+        axis.setTitle(unit.equals(Unit.ONE) ? "" : unit.display(figures.budget().currency()));
         axis.getOrAddMajorGridProperties().setLineProperties(new XDDFLineProperties(fill(0xD8DEDF)));
         return axis;
     }

@@ -27,7 +27,7 @@ final class SmallFarm {
 
     /** Reads it. */
     static final ScenarioReader READER =
-            new ScenarioReader(FORMS, SmallFarm::of, "materials.csv", "any", "any"::equals, List.of());
+            new ScenarioReader(FORMS, SmallFarm::of, "materials.csv", "any", "any"::equals, Deciding.NONE);
 
     private SmallFarm() {}
 

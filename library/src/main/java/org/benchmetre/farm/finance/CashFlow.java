@@ -7,6 +7,7 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.sum;
 import static org.benchmetre.budget.Formulas.sumProduct;
+import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -19,6 +20,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.Structure;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
@@ -29,6 +31,8 @@ import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.scenario.RunLength;
+import org.benchmetre.scenario.SingleRun;
 
 /**
  * Yearly cash over the plan, in today's money, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
@@ -43,6 +47,11 @@ public final class CashFlow {
     public static final int LIMIT = 30;
 
     private static final Unit YEAR = Unit.parse("a");
+    private static final String LENGTH = "plan_years";
+
+    /** The years that a plan has room for: its own and some to spare, so that it may be lengthened. */
+    public static final SingleRun YEARS = new SingleRun(new RunLength.Factor(LENGTH, YEAR, 10), 5, 5, 15, LIMIT);
+
     private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
             "the first two years by their months, later ones in full: a choice of this project, no source";
@@ -78,16 +87,16 @@ public final class CashFlow {
     /** Taking out, money, in the last year. */
     public final Line takingOut;
     /** The years, from the start on. */
-    public final Axis years = Axis.periods(
-            "year",
-            "Year",
-            IntStream.rangeClosed(0, LIMIT).mapToObj(Integer::toString).toList(),
-            IntStream.rangeClosed(0, LIMIT).mapToObj(n -> "Year " + n).toList());
+    public final Axis years;
 
     /** Commission, share of the costs of selling. */
     public final Line commissionShare;
     /** Repairs, insurance and property tax of a month, money. */
     public final Line keptInMonth;
+    /** Marks the last year of the plan. */
+    public final Line lastTag;
+    /** Rate at which cash before finance is discounted, real/a. */
+    public final Line discountRate;
     /** 1 in the last year of the plan, else 0. */
     public final Line isLast;
     /** 1 in the years of the plan, 0 after them. */
@@ -167,10 +176,15 @@ public final class CashFlow {
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, in today's money");
         ScheduleBuilder single = b.shared(Sheets.CASH_FLOW, "Cash of one year");
 
-        horizon = entries.add(answers.entry("plan_years", "Years of the plan", YEAR)
-                .from(1, LIMIT)
-                .whole());
-        shocks = new Shocks(b, entries);
+        int room = room(b.structure());
+        years = Axis.periods(
+                "year",
+                "Year",
+                IntStream.rangeClosed(0, room).mapToObj(Integer::toString).toList(),
+                IntStream.rangeClosed(0, room).mapToObj(n -> "Year " + n).toList());
+        horizon = entries.add(
+                answers.entry(LENGTH, "Years of the plan", YEAR).from(1, room).whole());
+        shocks = new Shocks(b, entries, room);
         months = new MonthsBase(
                 b, new PlanMonths(b, entries, byMonth.crop()), shocks, harvest, byMonth.flows(), byMonth.selling());
         year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
@@ -180,6 +194,8 @@ public final class CashFlow {
                 "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
         Wear w = new Wear(flow, year, horizon);
         isLast = w.last;
+        lastTag = flow.textLine("year_last_mark", "Last", when(isLast.isPositive(), text(SeasonCash.MARK), text("")));
+        discountRate = owned.rates.rate();
         PartsOverYears over = new PartsOverYears(b, first, owned, w);
 
         startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
@@ -304,13 +320,24 @@ public final class CashFlow {
                         .plus(residual));
         Line costs = flow.line("cash_costs", "All costs, less what a sale brings", MONEY, receipts.minus(net));
         rates = new RateAxes(b);
-        returns = results(b, answers, flow, owned.rates.rate(), net);
+        returns = results(b, answers, flow, discountRate, net);
         Line finance = entries.add(answers.entry("finance_rate", "Rate paid on what goes out, real", REAL)
                 .from(0, 1));
         Line reinvestment = entries.add(answers.entry("reinvestment_rate", "Rate earned on what comes in, real", REAL)
                 .from(0, 1));
         returns.modified(finance, reinvestment);
         returns.equivalentCost(costs, p.house().benchMetres);
+    }
+
+    /**
+     * How many years a structure has room for.
+     *
+     * @param structure of a scenario, or of one that says nothing
+     * @return at most {@link #LIMIT}
+     */
+    public static int room(Structure structure) {
+        int asked = structure.keys(SingleRun.lengthOf(LENGTH)).keys().size();
+        return asked == 0 ? LIMIT : asked;
     }
 
     private static Line earned(ScheduleBuilder s, String id, String label, Formula ofYear) {

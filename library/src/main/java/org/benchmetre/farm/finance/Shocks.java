@@ -39,8 +39,9 @@ public final class Shocks {
      *
      * @param b where the schedule is added
      * @param entries gives entries their values
+     * @param years that the plan has room for
      */
-    public Shocks(BudgetBuilder b, FarmEntries entries) {
+    public Shocks(BudgetBuilder b, FarmEntries entries, int years) {
         ScheduleBuilder s = b.schedule(Sheets.STRESS, "Changes to the plan, all at once");
         price = share(s, entries, "shock_price", "Price of fruit, change");
         yield = share(s, entries, "shock_yield", "Fruit, change");
@@ -52,7 +53,7 @@ public final class Shocks {
                 .from(0, LONGEST_DELAY)
                 .whole());
         lost = entries.add(s.entry("shock_lost_year", "Crop lost in year, 0 for none", Unit.parse("a"))
-                .from(0, CashFlow.LIMIT)
+                .from(0, years)
                 .whole());
     }
 

@@ -8,11 +8,13 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
+import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
@@ -108,11 +110,15 @@ final class BookValue {
     private static Formula pace(BudgetBuilder b, YearlyCost yearly, TakeOff t) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Wear of parts");
         Line used = yearly.owned.isUsedUp;
-        Line lasting = s.line("material_lasting_cost", "Cost of what lasts", MONEY, t.exact.times(one().minus(used)));
+        Axis parts = t.exact.axes().get(0);
         Line wear = s.line(
-                "material_wear", "Wears in a year", MONEY.over(Unit.parse("a")), lasting.over(yearly.owned.life));
-        Formula all = sum(lasting, lasting.axes().get(0)).plus(yearly.house.cost);
-        Formula worn = sum(wear, wear.axes().get(0)).plus(yearly.house.cost.over(yearly.house.life));
+                "material_wear",
+                "Wears in a year",
+                MONEY.over(Unit.parse("a")),
+                t.exact.times(one().minus(used)).over(yearly.owned.life));
+        Formula all =
+                sum(t.exact, parts).minus(sumProduct(t.exact, used, parts)).plus(yearly.house.cost);
+        Formula worn = sum(wear, parts).plus(yearly.house.cost.over(yearly.house.life));
         return when(all.isPositive(), worn.over(all), none(A_YEAR));
     }
 

@@ -118,6 +118,12 @@ final class CashPosition {
                 .minus(debt.principal)
                 .minus(draw)
                 .minus(moves.taxOfYear()));
+        byYear.line(
+                "year_collected",
+                "Paid by buyers",
+                NOMINAL,
+                y.sales.minus(y.receivable).plus(previous(y.receivable, none(NOMINAL))));
+        byYear.line("year_bought", "Parts and plants bought again", NOMINAL, y.parts.plus(y.plants));
         net = byYear.line("year_net", "Cash of the year", NOMINAL, ofYear);
         cash = byYear.declare("year_cash", "Cash at the end", NOMINAL, Kind.NUMBER, List.of(y.axis), "");
         b.define(
@@ -134,6 +140,12 @@ final class CashPosition {
                 ONE,
                 when(inMonth.minus(lowest).exceeds(number(NEAR, NOMINAL)), text(""), text(MARK)),
                 "the first of those alike within a millionth");
+        byMonth.line(
+                "month_cash_low",
+                "Least",
+                NOMINAL,
+                when(mark.isFilled(), inMonth, none(NOMINAL)),
+                "as a column of its own in the chart");
         lowestMonth =
                 single.textLine("cash_low_month", "Month of the least cash", lookup(m.months.told, mark, text(MARK)));
     }

@@ -69,8 +69,11 @@ public final class Lending {
         IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
         cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax.tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
-        repayment = new Repayment(b, income, debt, cash, tax.tax);
-        new Ratios(b, new Ratios.Statements(years, income, cash, sheet));
+        repayment = new Repayment(b, entries, income, debt, cash, tax.tax);
+        Ratios ratios = new Ratios(b, new Ratios.Statements(years, income, cash, sheet), repayment.coverage);
+        new Bands(b, entries, flow.years, ratios.all);
         after = new AfterFinance(b, entries, years, funds, debt, cash);
+        new CashWords(b, funds, cash, years, tax.told);
+        new StatementWords(b, new StatementWords.Told(flow, repayment, sheet, after), tax.told);
     }
 }

@@ -27,7 +27,6 @@ final class PartsByKind {
     /** The parts. */
     final Materials parts;
 
-    private final Line net;
     private final Line delivery;
 
     PartsByKind(BudgetBuilder b, Materials m, TakeOff t, PartBlocks blocks) {
@@ -41,12 +40,11 @@ final class PartsByKind {
                 "Freight and sales tax in it",
                 MONEY,
                 paid.times(added).over(one().plus(added)));
-        net = s.line("material_net_cost", "Without freight and tax", MONEY, paid.minus(delivery));
     }
 
     /** What parts of a kind take without freight and tax. */
     Formula of(String word) {
-        return sumWhere(net, kind, text(word), parts.axis);
+        return paidFor(word).minus(sumWhere(delivery, kind, text(word), parts.axis));
     }
 
     /** The same with freight and tax. */

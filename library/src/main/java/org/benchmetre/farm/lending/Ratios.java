@@ -6,6 +6,8 @@ import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -22,9 +24,15 @@ final class Ratios {
     /** Statements that ratios are made of. */
     record Statements(YearOperations year, Income income, CashPosition cash, BalanceSheet balance) {}
 
+    /** All of them, coverage first. */
+    final List<Bands.Ratio> all = new ArrayList<>();
+
     private final ScheduleBuilder s;
 
-    Ratios(BudgetBuilder b, Statements of) {
+    Ratios(BudgetBuilder b, Statements of, Line coverage) {
+        all.add(new Bands.Ratio(
+                coverage,
+                "(net farm income + depreciation + interest - income tax - owner's draw) / (principal + interest)"));
         s = b.schedule(Sheets.LENDING, "Ratios by year");
         BalanceSheet sheet = of.balance();
         Line gross = of.year().sales;
@@ -74,7 +82,8 @@ final class Ratios {
     }
 
     private void ratio(String id, String label, Formula over, Line under, String words) {
-        s.line(id, label, ONE, onlyWhen(under.isPositive(), over.over(under), "none"), words + STANDARDS);
+        Line line = s.line(id, label, ONE, onlyWhen(under.isPositive(), over.over(under), "none"), words + STANDARDS);
+        all.add(new Bands.Ratio(line, words));
     }
 
     private Line average(String id, String label, Line line, Statements of) {

@@ -15,6 +15,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
 /**
@@ -39,16 +40,24 @@ final class Repayment {
     final Line counted;
     /** Coverage of each year. */
     final Line coverage;
+    /** What coverage lacks of the limit, above zero where it is below. */
+    final Line belowLimit;
     /** The lowest of them. */
     final Line lowest;
+    /** Coverage that a bank asks for. */
+    final Line limit;
     /** The year in which it is lowest, as a text. */
     final Line lowestYear;
 
-    Repayment(BudgetBuilder b, Income income, DebtService debt, CashPosition cash, Line tax) {
+    Repayment(BudgetBuilder b, FarmEntries entries, Income income, DebtService debt, CashPosition cash, Line tax) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Repayment by year");
         ScheduleBuilder single = b.schedule(Sheets.LENDING, "Lowest coverage");
         Formula able = income.beforeDepreciation.minus(tax).minus(cash.draw);
+        limit = entries.add(b.schedule(Sheets.LENDING, "What a bank asks for")
+                .entry("coverage_limit", "Term-debt coverage asked for", ONE)
+                .from(0, 100));
         capacity = s.line("repayment_capacity", "Capital debt repayment capacity", NOMINAL, able, STANDARDS);
+        s.line("income_after_tax", "Net farm income after tax", NOMINAL, income.beforeTax.minus(tax));
         payments = s.line("repayment_due", "Principal and interest due", NOMINAL, debt.principal.plus(debt.interest));
         margin = s.line(
                 "repayment_margin", "Capital debt repayment margin", NOMINAL, capacity.minus(payments), STANDARDS);
@@ -58,6 +67,7 @@ final class Repayment {
                 ONE,
                 when(payments.isPositive(), able.over(payments), number(NO_DEBT, ONE)),
                 STANDARDS);
+        belowLimit = s.line("coverage_lacking", "Below what is asked for by", ONE, limit.minus(counted));
         coverage = s.line(
                 "term_debt_coverage",
                 "Term-debt coverage",

@@ -19,6 +19,7 @@ import org.benchmetre.farm.input.FarmTables;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.scenario.CsvTable;
+import org.benchmetre.scenario.Deciding;
 import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.ScenarioReader;
@@ -35,7 +36,7 @@ final class LoanPlan {
     private static final int MONTHS = 24;
     private static final int YEARS = 30;
     private static final ScenarioReader READER =
-            new ScenarioReader(FORMS, LoanPlan::build, FILE, "strawberry", CropProfile::exists, List.of());
+            new ScenarioReader(FORMS, LoanPlan::build, FILE, "strawberry", CropProfile::exists, Deciding.NONE);
 
     private LoanPlan() {}
 

@@ -12,6 +12,7 @@ import org.benchmetre.farm.input.FarmTable;
 import org.benchmetre.farm.input.FarmTables;
 import org.benchmetre.farm.profile.CropProfile;
 import org.benchmetre.scenario.CsvTable;
+import org.benchmetre.scenario.Deciding;
 import org.benchmetre.scenario.Fault;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.ScenarioReader;
@@ -47,7 +48,7 @@ record OneSection(Consumer<BudgetBuilder> section) {
                 FarmTable.MATERIALS.file(),
                 "strawberry",
                 CropProfile::exists,
-                List.of());
+                Deciding.NONE);
         return reader.read(new Texts(files, faults), ScenarioReader.Over.NOTHING, faults)
                 .orElse(null);
     }

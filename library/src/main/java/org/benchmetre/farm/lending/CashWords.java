@@ -1,0 +1,88 @@
+package org.benchmetre.farm.lending;
+
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.least;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.shown;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+
+/** What the cash of the first two years and of later ones says, in sentences. Money is shown in whole units. */
+final class CashWords {
+
+    private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
+
+    private final Formula currency;
+
+    CashWords(BudgetBuilder b, Funding funds, CashPosition cash, YearOperations y, Line taxTold) {
+        currency = text(" " + b.structure().currency());
+        ScheduleBuilder s = b.schedule(Sheets.LENDING, "Cash, in words");
+        Formula short24 = none(NOMINAL).minus(cash.lowest);
+        Formula kept = joined(text(" The start keeps "), money(funds.workingCapital), text(" for the first months."));
+        s.textLine(
+                "cash_low_sentence",
+                "Where cash is least",
+                joined(
+                        when(
+                                short24.isPositive(),
+                                joined(
+                                        text("Cash runs short: at the end of "),
+                                        cash.lowestMonth,
+                                        text(" "),
+                                        money(short24),
+                                        text(
+                                                " are missing. Ask for a line of credit of that size, or keep as much more at the start.")),
+                                joined(
+                                        text("Cash is least at the end of "),
+                                        cash.lowestMonth,
+                                        text(": "),
+                                        money(cash.lowest),
+                                        text("; no line of credit is needed."))),
+                        kept));
+        Line later = b.schedule(Sheets.LENDING, "Cash of the years after the first two")
+                .line("cash_least_year", "Least cash at the end of a year", NOMINAL, least(cash.cash, y.axis));
+        Formula shortLater = none(NOMINAL).minus(later);
+        s.textLine(
+                "cash_years_sentence",
+                "Cash of the years",
+                joined(
+                        text("The first year leaves "),
+                        money(new Element(cash.net, y.axis, 1)),
+                        text(" after loans, the second "),
+                        money(new Element(cash.net, y.axis, 2)),
+                        text(", the third "),
+                        money(new Element(cash.net, y.axis, 3)),
+                        when(
+                                shortLater.isPositive(),
+                                joined(text("; in its worst year the plan ends "), money(shortLater), text(" short.")),
+                                text("; no year ends short of cash."))));
+        s.textLine(
+                "cash_chart_sentence",
+                "What the chart of cash shows",
+                joined(
+                        text("Cash at the end of each month; least in "),
+                        cash.lowestMonth,
+                        text(": "),
+                        money(cash.lowest),
+                        text(".")));
+        s.textLine(
+                "cash_terms_sentence",
+                "What the cash stands on",
+                joined(
+                        text("What is bought again and income tax are paid in the last month of a year. Figures are "),
+                        taxTold,
+                        text(", before any line of credit, in money of each year.")));
+    }
+
+    private Formula money(Formula amount) {
+        return joined(shown(amount, 0), currency);
+    }
+}

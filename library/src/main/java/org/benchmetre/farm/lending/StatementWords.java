@@ -1,0 +1,159 @@
+package org.benchmetre.farm.lending;
+
+import static org.benchmetre.budget.Formulas.countPositive;
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.shown;
+import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.benchmetre.budget.Axis;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.Returns;
+import org.benchmetre.farm.input.Sheets;
+
+/** What the statements say, in sentences, and coverage of the first years as a chart draws it. */
+final class StatementWords {
+
+    private static final Unit PERCENT = Unit.parse("%");
+    private static final int DRAWN = 15;
+    private static final double NO_DEBT = 1000;
+
+    private final Formula currency;
+    private final Told told;
+
+    /**
+     * Whose figures are told.
+     *
+     * @param flow the plan's cash before finance
+     * @param repayment coverage
+     * @param sheet balance sheet
+     * @param after returns to the owner
+     */
+    record Told(CashFlow flow, Repayment repayment, BalanceSheet sheet, AfterFinance after) {}
+
+    StatementWords(BudgetBuilder b, Told told, Line taxTold) {
+        this.told = told;
+        currency = text(" " + b.structure().currency());
+        ScheduleBuilder s = b.schedule(Sheets.LENDING, "Statements, in words");
+        Repayment r = told.repayment();
+        Formula asked = shown(r.limit, 2);
+        Formula low = joined(
+                text("Income covers what falls due "),
+                shown(r.lowest, 2),
+                text(" times in year "),
+                r.lowestYear,
+                text(", its lowest; the bank asks for "),
+                asked);
+        Line below = s.line(
+                "coverage_years_below",
+                "Years below what is asked for",
+                ONE,
+                countPositive(r.belowLimit, r.belowLimit.axes().get(0)));
+        s.textLine(
+                "coverage_sentence",
+                "Whether debt can be paid back",
+                when(
+                        number(NO_DEBT, ONE).exceeds(r.lowest),
+                        joined(
+                                low,
+                                when(
+                                        below.isPositive(),
+                                        joined(
+                                                text("; "),
+                                                shown(below, 0),
+                                                when(
+                                                        below.exceeds(number(1, ONE)),
+                                                        text(" years of the plan are below it. "),
+                                                        text(" year of the plan is below it. "))),
+                                        text("; no year is below it. ")),
+                                text("Figures are "),
+                                taxTold,
+                                text(".")),
+                        text("No debt falls due.")));
+        equity(s);
+        worth(s);
+        chart(b);
+    }
+
+    private Formula money(Formula amount) {
+        return joined(shown(amount, 0), currency);
+    }
+
+    private void equity(ScheduleBuilder s) {
+        BalanceSheet sheet = told.sheet();
+        Axis years = told.flow().years;
+        Formula end = sumWhere(sheet.equity, told.flow().lastTag, text(CashPosition.MARK), years);
+        Formula debts = sumWhere(sheet.debts, told.flow().lastTag, text(CashPosition.MARK), years);
+        s.textLine(
+                "equity_sentence",
+                "What is owned and owed",
+                joined(
+                        text("The owner's equity goes from "),
+                        money(new Element(sheet.equity, years, 0)),
+                        text(" at the start to "),
+                        money(end),
+                        text(" at the end of the plan, when "),
+                        when(debts.isPositive(), joined(money(debts), text(" are owed.")), text("nothing is owed."))));
+    }
+
+    private void worth(ScheduleBuilder s) {
+        Returns before = told.flow().returns;
+        Returns after = told.after().returns;
+        s.textLine(
+                "returns_sentence",
+                "What the plan is worth",
+                joined(
+                        text("Net present value before loans and tax at "),
+                        percent(told.flow().discountRate),
+                        text(": "),
+                        money(before.netPresentValue),
+                        text(" (real). To the owner, after loans: "),
+                        money(after.netPresentValue),
+                        text(".")));
+    }
+
+    private static Formula percent(Formula rate) {
+        return joined(shown(rate.counting(ONE).in(PERCENT), 1), text(" %"));
+    }
+
+    /** Coverage and the limit of years with debt, nothing in others. */
+    private void chart(BudgetBuilder b) {
+        Repayment r = told.repayment();
+        Axis axis = Axis.periods(
+                "covered_year",
+                "Year",
+                IntStream.rangeClosed(1, DRAWN).mapToObj(Integer::toString).toList());
+        ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");
+        s.line(
+                "coverage_drawn",
+                "Term-debt coverage",
+                ONE,
+                rows(axis, year -> withDebt(year, new Element(r.counted, told.flow().years, year))),
+                "nothing where no debt is due");
+        s.line("coverage_limit_drawn", "Asked for", ONE, rows(axis, year -> withDebt(year, r.limit)));
+    }
+
+    private Formula withDebt(int year, Formula value) {
+        Formula counted = new Element(told.repayment().counted, told.flow().years, year);
+        return when(number(NO_DEBT, ONE).exceeds(counted), value, none(ONE));
+    }
+
+    private static Formula rows(Axis axis, IntFunction<Formula> each) {
+        List<Formula> all = IntStream.rangeClosed(1, axis.size()).mapToObj(each).toList();
+        return new Rows(axis, all);
+    }
+}
