@@ -3,10 +3,10 @@ package org.benchmetre.decision;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Line;
@@ -20,6 +20,7 @@ import org.benchmetre.budget.entry.Plausible;
 public final class EntryWords {
 
     private static final String UNSAID = "none said";
+    private static final String MORE = " ...";
 
     private EntryWords() {}
 
@@ -71,11 +72,12 @@ public final class EntryWords {
     }
 
     /**
-     * Where the value of each entry comes from.
+     * Where the value of each entry comes from, in so many letters at most; what is said of the range is left out.
      *
      * @param entries single entries
+     * @param most letters
      */
-    public record Sources(List<Line> entries) implements Search {
+    public record Sources(List<Line> entries, int most) implements Search {
 
         /** Keeps its own copy. */
         public Sources {
@@ -89,32 +91,69 @@ public final class EntryWords {
 
         @Override
         public List<Solved> find(Budget budget) {
-            return all(budget, entries, Entry::sourceOf)
-                    .map(source -> Solved.none(source.isBlank() ? UNSAID : source))
+            return entries.stream()
+                    .map(line -> source(budget, line))
+                    .map(source -> Solved.none(source.isBlank() ? UNSAID : cut(EvidenceKind.ofValue(source))))
                     .toList();
+        }
+
+        private String cut(String words) {
+            return words.length() <= most
+                    ? words
+                    : words.substring(0, words.lastIndexOf(' ', most - MORE.length())) + MORE;
+        }
+    }
+
+    private static String source(Budget budget, Line line) {
+        return budget.entry(line).orElseThrow().sourceOf(budget.given(line).get(0));
+    }
+
+    /**
+     * Entries whose evidence is asked for. What multiplies other entries, such as the level of all wages, rests on the weakest of them.
+     *
+     * @param entries single entries
+     * @param behind for the name of an entry those of what it multiplies; the first of them that has values counts
+     */
+    public record Asked(List<Line> entries, Map<String, List<String>> behind) implements Serializable {
+
+        /** Keeps its own copies. */
+        public Asked {
+            entries = List.copyOf(entries);
+            behind = Map.copyOf(behind);
+        }
+
+        List<EvidenceKind> kinds(Budget budget) {
+            return entries.stream()
+                    .map(line -> behind.getOrDefault(line.id(), List.of()).stream()
+                            .flatMap(id -> budget.find(id).stream())
+                            .flatMap(other -> weakest(budget, other).stream())
+                            .findFirst()
+                            .orElseGet(() -> weakest(budget, line).orElse(EvidenceKind.UNSAID)))
+                    .toList();
+        }
+
+        private static Optional<EvidenceKind> weakest(Budget budget, Line line) {
+            Entry entry = budget.entry(line).orElseThrow();
+            return EvidenceKind.weakest(
+                    budget.given(line).stream().filter(Given::filled).map(entry::evidence));
         }
     }
 
     /**
      * How far each can be trusted.
      *
-     * @param entries single entries
+     * @param asked the entries
      */
-    public record Kinds(List<Line> entries) implements Search {
-
-        /** Keeps its own copy. */
-        public Kinds {
-            entries = List.copyOf(entries);
-        }
+    public record Kinds(Asked asked) implements Search {
 
         @Override
         public List<Line> reads() {
-            return entries;
+            return asked.entries();
         }
 
         @Override
         public List<Solved> find(Budget budget) {
-            return all(budget, entries, Entry::evidence)
+            return asked.kinds(budget).stream()
                     .map(kind -> Solved.none(kind.label()))
                     .toList();
         }
@@ -123,33 +162,25 @@ public final class EntryWords {
     /**
      * How many of them rest on some kinds of evidence.
      *
-     * @param entries single entries
+     * @param asked the entries
      * @param kinds which ones count
      */
-    public record Counted(List<Line> entries, Set<EvidenceKind> kinds) implements Search {
+    public record Counted(Asked asked, Set<EvidenceKind> kinds) implements Search {
 
-        /** Keeps its own copies. */
+        /** Keeps its own copy. */
         public Counted {
-            entries = List.copyOf(entries);
             kinds = Set.copyOf(kinds);
         }
 
         @Override
         public List<Line> reads() {
-            return entries;
+            return asked.entries();
         }
 
         @Override
         public List<Solved> find(Budget budget) {
-            return List.of(Solved.number(all(budget, entries, Entry::evidence)
-                    .filter(kinds::contains)
-                    .count()));
+            return List.of(Solved.number(
+                    asked.kinds(budget).stream().filter(kinds::contains).count()));
         }
-    }
-
-    private static <T> Stream<T> all(Budget budget, List<Line> entries, BiFunction<Entry, Given, T> told) {
-        return entries.stream()
-                .map(line -> told.apply(
-                        budget.entry(line).orElseThrow(), budget.given(line).get(0)));
     }
 }

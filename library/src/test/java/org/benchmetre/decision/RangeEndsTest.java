@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.benchmetre.budget.Formulas.when;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
@@ -90,21 +91,20 @@ class RangeEndsTest {
 
     @Test
     void words_tell_ranges_sources_and_how_far_to_trust_them() {
+        EntryWords.Asked asked = new EntryWords.Asked(ends.entries(), Map.of("b_b", List.of("z_z", "a_a")));
         EntryWords.Told told = new EntryWords.Told(100, 1, "%");
         Line ranges =
                 rows.solvedText("the_range", "R", "", new EntryWords.Ranges(ends, List.of(told, told, told)), axis);
-        Line sources = rows.solvedText("the_source", "S", "", new EntryWords.Sources(ends.entries()), axis);
-        Line kinds = rows.solvedText("the_kind", "K", "", new EntryWords.Kinds(ends.entries()), axis);
+        Line sources = rows.solvedText("the_source", "S", "", new EntryWords.Sources(ends.entries(), 15), axis);
+        Line kinds = rows.solvedText("the_kind", "K", "", new EntryWords.Kinds(asked), axis);
         Line backed = s.solvedNumber(
-                "the_backed", "B", ONE, "", new EntryWords.Counted(ends.entries(), Set.of(EvidenceKind.PUBLISHED)));
+                "the_backed", "B", ONE, "", new EntryWords.Counted(asked, Set.of(EvidenceKind.PUBLISHED)));
         Figures figures = figures();
         assertThat(texts(figures, ranges))
                 .containsExactly("300.0 to 600.0 %", "700.0 to 1,500.0 %", "500.0 to 800.0 %");
-        assertThat(texts(figures, sources))
-                .containsExactly("a price list of 2024", "none said", "common practice, no source");
-        assertThat(texts(figures, kinds))
-                .containsExactly("Published", "Own entry without source", "Common practice, no source");
-        assertThat(figures.number(backed, 0)).isEqualTo(1);
+        assertThat(texts(figures, sources)).containsExactly("a price ...", "none said", "common ...");
+        assertThat(texts(figures, kinds)).containsExactly("Published", "Published", "Common practice, no source");
+        assertThat(figures.number(backed, 0)).isEqualTo(2);
     }
 
     @Test
