@@ -100,7 +100,8 @@ final class Subjects {
                     "land_rent",
                     "land_of",
                     "operating_rate"),
-            new Subject("What a whole budget holds", "waived_house"));
+            new Subject("What a whole budget holds", "waived_house"),
+            new Subject("Handed to a lender", "prepared_by"));
 
     private final Budget budget;
     private final Map<String, Set<Line>> gathered = new LinkedHashMap<>();

@@ -147,7 +147,8 @@ class EntriesHaveOneHomeTest {
                         "Selling",
                         "Labour",
                         "Money and plan",
-                        "What a whole budget holds");
+                        "What a whole budget holds",
+                        "Handed to a lender");
     }
 
     /** A column that the user's page lists behind another one stands behind it on the page of entries too. */
