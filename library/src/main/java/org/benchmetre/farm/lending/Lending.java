@@ -84,6 +84,6 @@ public final class Lending {
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
         new Stress(b, entries, flow, new Stress.Figures(repayment, cash));
-        new StatementWords(b, new StatementWords.Told(flow, repayment, sheet, after), tax.told);
+        new StatementWords(b, new StatementWords.Told(flow, funds, cash, repayment, sheet, after), tax.told);
     }
 }

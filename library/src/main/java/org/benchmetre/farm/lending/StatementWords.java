@@ -38,11 +38,19 @@ final class StatementWords {
      * Whose figures are told.
      *
      * @param flow the plan's cash before finance
+     * @param funds uses and sources
+     * @param cash by month and year
      * @param repayment coverage
      * @param sheet balance sheet
      * @param after returns to the owner
      */
-    record Told(CashFlow flow, Repayment repayment, BalanceSheet sheet, AfterFinance after) {}
+    record Told(
+            CashFlow flow,
+            Funding funds,
+            CashPosition cash,
+            Repayment repayment,
+            BalanceSheet sheet,
+            AfterFinance after) {}
 
     StatementWords(BudgetBuilder b, Told told, Line taxTold) {
         this.told = told;
@@ -83,6 +91,7 @@ final class StatementWords {
                                 taxTold,
                                 text(".")),
                         text("No debt falls due.")));
+        funding(s);
         equity(s);
         worth(s);
         chart(b);
@@ -90,6 +99,29 @@ final class StatementWords {
 
     private Formula money(Formula amount) {
         return joined(shown(amount, 0), currency);
+    }
+
+    /** For the first page: what the start takes, what is borrowed, and whether that can be carried. Empty where nothing is borrowed. */
+    private void funding(ScheduleBuilder s) {
+        Repayment r = told.repayment();
+        s.textLine(
+                "answer_funding",
+                "What the start takes and whether debt is carried",
+                when(
+                        r.yearsWithDebt.isPositive(),
+                        joined(
+                                text("The start takes "),
+                                money(told.funds().total),
+                                text(", loans bring "),
+                                money(told.funds().loansTotal),
+                                text("; income covers what falls due "),
+                                shown(r.lowest, 2),
+                                text(" times in year "),
+                                r.lowestYear,
+                                text(", its lowest; cash is least at "),
+                                money(told.cash().lowest),
+                                text(".")),
+                        text("")));
     }
 
     private void equity(ScheduleBuilder s) {
