@@ -116,7 +116,11 @@ class CashFlowLawsTest {
         double change = 1.02 * 1300 * 30.0 / 100 * 1.09 + 1300 * (0.0067 + 0.002) * 18;
         assertThat(f.number("material_replaced", "emitter", "7")).isCloseTo(change, within(1e-8));
         assertThat(f.number("material_replaced", "emitter", "6")).isEqualTo(0);
-        assertThat(f.number("material_replaced", "emitter", "14")).isEqualTo(0);
+        Figures six = Figures.of(Sample.with(SAMPLE, "plan_years=12 a", "material_life[emitter]=6 1"));
+        assertThat(six.number("material_replaced", "emitter", "6")).isCloseTo(change, within(1e-8));
+        assertThat(six.number("material_replaced", "emitter", "12"))
+                .as("not in the last year")
+                .isEqualTo(0);
         assertThat(f.number("material_residual", "emitter"))
                 .isCloseTo(0.4 * 1.02 * 1300 * 30.0 / 100 * 1.09 * 2 / 7, within(1e-8));
     }

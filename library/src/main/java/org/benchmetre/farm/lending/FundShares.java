@@ -26,6 +26,8 @@ final class FundShares {
 
     /** What the largest use takes. */
     final Line largest;
+    /** Share of each use, %. */
+    final Line ofUse;
     /** Marks it, along the uses. */
     final Line largestMark;
     /** Share of the owner. */
@@ -41,7 +43,7 @@ final class FundShares {
         ScheduleBuilder uses = b.shared(Sheets.LENDING, Tables.USES);
         ScheduleBuilder each = b.shared(Sheets.LOANS, Tables.LOANS_COUNTED);
         ScheduleBuilder single = b.schedule(Sheets.LENDING, "Shares of funds");
-        uses.line("start_use_share", "Share", PERCENT, of(funds, funds.amount));
+        ofUse = uses.line("start_use_share", "Share", PERCENT, of(funds, funds.amount));
         largest = single.line("use_largest", "Largest use", Unit.MONEY_NOMINAL, greatest(funds.amount, funds.axis));
         largestMark = uses.textLine(
                 "start_use_mark", "Largest", when(largest.exceeds(funds.amount), text(""), text(LARGEST)));

@@ -52,8 +52,8 @@ final class LendingWords {
                         text(". The largest use: "),
                         largest,
                         text(", "),
-                        money(shares.largest),
-                        text(".")));
+                        shown(lookup(shares.ofUse, shares.largestMark, text(FundShares.LARGEST)), 0),
+                        text(" % of it.")));
         Line unused = sources(loans);
         security(entries, limit, security);
         warnings(unused);

@@ -27,7 +27,9 @@ import org.benchmetre.farm.input.Sheets;
 final class Repayment {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
-    private static final double NO_DEBT = 1000;
+    /** Stands for a coverage where nothing falls due. */
+    static final double NO_DEBT = 1000;
+
     private static final String STANDARDS =
             "(net farm income + depreciation + interest - income tax - owner's draw) / (principal + interest): Farm Financial Standards";
 

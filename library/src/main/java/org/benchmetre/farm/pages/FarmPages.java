@@ -28,6 +28,8 @@ public final class FarmPages {
         pages.add(LoansPage.of(budget));
         pages.add(CashPage.of(budget));
         pages.add(StatementsPage.of(budget));
+        pages.add(ChallengePage.of(budget));
+        pages.add(SubmittedPage.of(budget));
         pages.add(EntriesPage.of(budget));
         pages.addAll(TablePages.of(budget));
         pages.add(SourcesPage.of(budget));

@@ -115,7 +115,8 @@ final class Subjects {
                     "shock_interest",
                     "coverage_limit"),
             new Subject("What a bank looks at", "term_debt_coverage_strong", "stress_price"),
-            new Subject("What a whole budget holds", "waived_house"));
+            new Subject("What a whole budget holds", "waived_house"),
+            new Subject("Handed to a lender", "prepared_by"));
 
     private final Budget budget;
     private final Map<String, Set<Line>> gathered = new LinkedHashMap<>();
