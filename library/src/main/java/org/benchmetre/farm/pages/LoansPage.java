@@ -87,7 +87,7 @@ final class LoansPage {
     }
 
     private static Table byYear(Budget budget) {
-        Line year = budget.line("year_words");
+        Line year = budget.line("year_number");
         Axis years = year.axes().get(0);
         Line paid = budget.line("repayment_due");
         return Table.of(
@@ -106,16 +106,19 @@ final class LoansPage {
 
     /** Payment by payment; past the last one of a loan it has none, and past the last of all a row is folded away. */
     private static Table payments(Budget budget, Axis loans, int from, int to) {
-        Line number = budget.line("loan_payment_key");
+        Line number = budget.line("loan_payment_number");
         Axis payments = number.axes().get(0);
         Line label = budget.line("loan_label");
         List<Column> columns = new ArrayList<>(List.of(Column.of("Payment", number)));
         List<CellRef> names = new ArrayList<>();
         names.add(null);
+        Line interest = budget.line("loan_interest");
+        Line principal = budget.line("loan_principal");
+        Line owed = budget.line("loan_balance");
         for (int loan = from; loan < to; loan++) {
-            columns.add(Column.of("Interest", budget.line("loan_interest"), loans, loan));
-            columns.add(Column.of("Principal", budget.line("loan_principal"), loans, loan));
-            columns.add(Column.of("Owed", budget.line("loan_balance"), loans, loan));
+            columns.add(Column.of("Interest", interest, loans, loan));
+            columns.add(Column.of("Principal", principal, loans, loan));
+            columns.add(Column.of("Owed", owed, loans, loan));
             names.addAll(Arrays.asList(new CellRef(label, loan), null, null));
         }
         List<TableRow> rows = new ArrayList<>(List.of(TableRow.single("", names)));
@@ -126,6 +129,7 @@ final class LoansPage {
                         from == 0 ? "Each payment" : "Each payment, further loans",
                         payments,
                         columns.toArray(Column[]::new))
-                .rows(rows);
+                .rows(rows)
+                .nothingWithout(interest, principal, owed);
     }
 }
