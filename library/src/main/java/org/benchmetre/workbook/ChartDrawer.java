@@ -68,6 +68,11 @@ final class ChartDrawer {
         page.charts().stream().filter(placed -> showsSomething(placed.chart())).forEach(placed -> draw(page, placed));
     }
 
+    /** Many series stand below one another beside the bars; few fit below them. */
+    private static LegendPosition legend(Chart wanted) {
+        return wanted.shape() == Chart.Shape.STACKED_BARS ? LegendPosition.RIGHT : LegendPosition.BOTTOM;
+    }
+
     private boolean showsSomething(Chart chart) {
         return chart.values().stream()
                 .anyMatch(line -> IntStream.range(0, line.size()).anyMatch(cell -> figures.number(line, cell) != 0));
@@ -88,7 +93,7 @@ final class ChartDrawer {
         ChartData data = new ChartData(plan, page, figures);
         int series = wanted.shape() == Chart.Shape.CURVES ? curves(chart, wanted, data) : bars(chart, wanted, data);
         if (series > 1) {
-            chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+            chart.getOrAddLegend().setPosition(legend(wanted));
         }
         chart.getCTChart().getPlotArea().getValAxList().forEach(axis -> letters(axis.getTitle()));
         describe(drawing, wanted.look().alternative());

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -87,7 +88,7 @@ final class Drawing {
         pen.spread(1, middle, last, cells.text(heading), Look.Role.ASIDE);
     }
 
-    /** Where to look, below all else: answers with their questions, then the other pages and the first workings by name. Answers the row below. */
+    /** Where to look, below all else: every other page by name, answers first, then the first workings. Answers the row below. */
     private int contents(PagePlan first, Pen pen) {
         List<Page> others = setup.pages().subList(1, setup.pages().size());
         int row = first.end();
@@ -95,31 +96,22 @@ final class Drawing {
             return row;
         }
         pen.words(row++, 0, "Where to look", Look.Role.HEADING);
-        List<Page> answers =
-                others.stream().filter(page -> page.kind() != Page.Kind.ENTRIES).toList();
-        int rows = (answers.size() + 1) / 2;
-        for (int i = 0; i < answers.size(); i++) {
-            boolean right = i >= rows;
-            int at = row + i % rows;
-            int column = right ? first.middle() : 0;
-            link(pen, at, column, answers.get(i).name());
-            pen.across(
-                    at,
-                    column + 1,
-                    right ? first.lastColumn() : first.middle() - 1,
-                    answers.get(i).question(),
-                    Look.Role.ASIDE_LEFT);
-        }
-        List<String> names = new ArrayList<>(others.stream()
-                .filter(page -> page.kind() == Page.Kind.ENTRIES)
-                .map(Page::name)
-                .toList());
-        plan.sheets().stream().findFirst().ifPresent(workings -> names.add(workings.name()));
         List<Integer> slots = slots(first);
+        List<String> answers = names(others, page -> page.kind() != Page.Kind.ENTRIES);
+        List<String> rest = new ArrayList<>(names(others, page -> page.kind() == Page.Kind.ENTRIES));
+        plan.sheets().stream().findFirst().ifPresent(workings -> rest.add(workings.name()));
+        return links(pen, links(pen, row, slots, answers), slots, rest);
+    }
+
+    private static List<String> names(List<Page> pages, Predicate<Page> wanted) {
+        return pages.stream().filter(wanted).map(Page::name).toList();
+    }
+
+    private static int links(Pen pen, int row, List<Integer> slots, List<String> names) {
         for (int i = 0; i < names.size(); i++) {
-            link(pen, row + rows + i / slots.size(), slots.get(i % slots.size()), names.get(i));
+            link(pen, row + i / slots.size(), slots.get(i % slots.size()), names.get(i));
         }
-        return row + rows + (names.size() + slots.size() - 1) / slots.size();
+        return row + (names.size() + slots.size() - 1) / slots.size();
     }
 
     private static void link(Pen pen, int row, int column, String name) {
