@@ -96,7 +96,7 @@ final class Drawing {
             return row;
         }
         pen.words(row++, 0, "Where to look", Look.Role.HEADING);
-        List<Integer> slots = slots(first);
+        List<Slot> slots = slots(first);
         List<String> answers = names(others, page -> page.kind() != Page.Kind.ENTRIES);
         List<String> rest = new ArrayList<>(names(others, page -> page.kind() == Page.Kind.ENTRIES));
         plan.sheets().stream().findFirst().ifPresent(workings -> rest.add(workings.name()));
@@ -107,32 +107,34 @@ final class Drawing {
         return pages.stream().filter(wanted).map(Page::name).toList();
     }
 
-    private static int links(Pen pen, int row, List<Integer> slots, List<String> names) {
+    private static int links(Pen pen, int row, List<Slot> slots, List<String> names) {
         for (int i = 0; i < names.size(); i++) {
             link(pen, row + i / slots.size(), slots.get(i % slots.size()), names.get(i));
         }
         return row + (names.size() + slots.size() - 1) / slots.size();
     }
 
-    private static void link(Pen pen, int row, int column, String name) {
-        pen.words(row, column, name, Look.Role.LINK);
-        pen.link(row, column, new Spot(name, 0, 0));
+    private static void link(Pen pen, int row, Slot slot, String name) {
+        pen.across(row, slot.first(), slot.last(), name, Look.Role.LINK);
+        pen.link(row, slot.first(), new Spot(name, 0, 0));
     }
 
-    /** Columns that have room for a name, from each to the next. */
-    private static List<Integer> slots(PagePlan page) {
-        List<Integer> slots = new ArrayList<>();
+    /** Columns that together have room for a name. */
+    private record Slot(int first, int last) {}
+
+    private static List<Slot> slots(PagePlan page) {
+        List<Slot> slots = new ArrayList<>();
         int start = 0;
         int room = 0;
         for (int column = 0; column <= page.lastColumn(); column++) {
             room += page.widths().get(column);
             if (room >= ROOM_OF_A_NAME) {
-                slots.add(start);
+                slots.add(new Slot(start, column));
                 start = column + 1;
                 room = 0;
             }
         }
-        return slots.isEmpty() ? List.of(0) : slots;
+        return slots.isEmpty() ? List.of(new Slot(0, page.lastColumn())) : slots;
     }
 
     private void sheet(SheetPlan sheet) {

@@ -24,7 +24,7 @@ import org.benchmetre.page.Tone;
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
 
-    private static final int CHART_ROWS = 9;
+    private static final int CHART_ROWS = 14;
     private static final List<Integer> LEFT = List.of(22, 26, 13);
     private static final List<Integer> RIGHT = List.of(27, 8, 8, 8, 8, 8, 8, 8, 10);
 
@@ -55,6 +55,7 @@ final class AnswerPage {
             rows.add(lever(budget, "Plant stock", "stock_choice"));
         }
         rows.addAll(List.of(
+                lever(budget, "Pattern", "planting_pattern"),
                 lever(budget, "Spacing", "plant_spacing"),
                 fruit(budget),
                 lever(budget, "Fruit price level", "price_level"),
