@@ -39,7 +39,7 @@ class CsvTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"price", "irrigation"})
+    @ValueSource(strings = {"price", "irrigation", "fund"})
     void labels_of_the_input_come_out_as_text_and_negative_figures_as_numbers(String command) {
         Path scenario = Ran.copy(folder);
         Ran.replace(scenario.resolve("irrigation.csv"), "emitter,One emitter a plant,", "emitter,=1+1,");

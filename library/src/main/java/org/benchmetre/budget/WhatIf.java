@@ -47,9 +47,28 @@ public final class WhatIf {
      * @return the cases, under the name of the entry
      */
     public static Steps cases(BudgetBuilder b, String sheet, Line entry, Axis axis, Formula... values) {
-        Line value = b.schedule(sheet, entry.label() + ": " + axis.title().toLowerCase(Locale.ROOT))
-                .line("case_" + entry.id(), entry.label(), entry.unit(), new Rows(axis, List.of(values)));
-        b.repeated.add(value);
+        return cases(
+                b.schedule(sheet, entry.label() + ": " + axis.title().toLowerCase(Locale.ROOT)),
+                "",
+                entry,
+                axis,
+                values);
+    }
+
+    /**
+     * Cases of one of several entries that move at once, whose values stand in one table.
+     *
+     * @param s where the line of values is added
+     * @param name a lower-case word that tells these cases from others of the same entry; may be empty
+     * @param entry a single entry
+     * @param axis one row for each case
+     * @param values the entry in each case
+     * @return the cases, under the name of the entry
+     */
+    public static Steps cases(ScheduleBuilder s, String name, Line entry, Axis axis, Formula... values) {
+        String id = "case_" + (name.isEmpty() ? "" : name + "_") + entry.id();
+        Line value = s.line(id, entry.label(), entry.unit(), new Rows(axis, List.of(values)));
+        s.budget().repeated.add(value);
         return new Steps(entry, entry.id(), axis, value);
     }
 

@@ -3,6 +3,7 @@ package org.benchmetre.workbook;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.xml.namespace.QName;
+import org.apache.poi.util.Units;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -72,12 +73,14 @@ final class ChartDrawer {
                 .anyMatch(line -> IntStream.range(0, line.size()).anyMatch(cell -> figures.number(line, cell) != 0));
     }
 
+    /** A chart ends a pixel within its last column: one that ends at the next takes that along to another printed sheet. */
     private void draw(PagePlan page, PlacedChart placed) {
         Chart wanted = placed.chart();
         XSSFSheet sheet = workbook.getSheet(page.name());
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
+        int width = Math.round(sheet.getColumnWidthInPixels(placed.last()) - 1) * Units.EMU_PER_PIXEL;
         XSSFChart chart = drawing.createChart(
-                new XSSFClientAnchor(0, 0, 0, 0, placed.column(), placed.row(), placed.last() + 1, placed.end()));
+                new XSSFClientAnchor(0, 0, width, 0, placed.column(), placed.row(), placed.last(), placed.end()));
         Spot sentence = plan.spot(wanted.sentence(), 0);
         chart.setTitleFormula(sentence.quoted());
         chart.setTitleOverlay(false);

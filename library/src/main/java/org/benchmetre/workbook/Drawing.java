@@ -18,6 +18,9 @@ import org.benchmetre.page.Page;
 /** Draws one budget into an empty workbook: pages, workings, names, validations, charts, protection. Used once. */
 final class Drawing {
 
+    /** Letters that the longest name of a page takes. */
+    private static final int ROOM_OF_A_NAME = 22;
+
     private static final String MAKER = "Benchmetre";
     private static final String WORKINGS =
             "Workings: how each figure was made. A heading leads back to the page that uses it.";
@@ -84,7 +87,7 @@ final class Drawing {
         pen.spread(1, middle, last, cells.text(heading), Look.Role.ASIDE);
     }
 
-    /** Where to look: every other page with its question, below all else. Answers the first row below. */
+    /** Where to look, below all else: answers with their questions, then the other pages and the first workings by name. Answers the row below. */
     private int contents(PagePlan first, Pen pen) {
         List<Page> others = setup.pages().subList(1, setup.pages().size());
         int row = first.end();
@@ -92,32 +95,52 @@ final class Drawing {
             return row;
         }
         pen.words(row++, 0, "Where to look", Look.Role.HEADING);
-        List<Spot> targets = new ArrayList<>();
-        List<String> questions = new ArrayList<>();
-        for (Page other : others) {
-            targets.add(new Spot(other.name(), 0, 0));
-            questions.add(other.question());
-        }
-        plan.sheets().stream().findFirst().ifPresent(workings -> {
-            targets.add(new Spot(workings.name(), 0, 0));
-            questions.add("How was each figure made? And the sheets behind it.");
-        });
-        int rows = (targets.size() + 1) / 2;
-        for (int i = 0; i < targets.size(); i++) {
+        List<Page> answers =
+                others.stream().filter(page -> page.kind() != Page.Kind.ENTRIES).toList();
+        int rows = (answers.size() + 1) / 2;
+        for (int i = 0; i < answers.size(); i++) {
             boolean right = i >= rows;
             int at = row + i % rows;
             int column = right ? first.middle() : 0;
-            pen.words(at, column, targets.get(i).sheet(), Look.Role.LINK);
-            pen.link(at, column, targets.get(i));
+            link(pen, at, column, answers.get(i).name());
             pen.across(
                     at,
                     column + 1,
                     right ? first.lastColumn() : first.middle() - 1,
-                    questions.get(i),
+                    answers.get(i).question(),
                     Look.Role.ASIDE_LEFT);
         }
-        row += rows;
-        return row;
+        List<String> names = new ArrayList<>(others.stream()
+                .filter(page -> page.kind() == Page.Kind.ENTRIES)
+                .map(Page::name)
+                .toList());
+        plan.sheets().stream().findFirst().ifPresent(workings -> names.add(workings.name()));
+        List<Integer> slots = slots(first);
+        for (int i = 0; i < names.size(); i++) {
+            link(pen, row + rows + i / slots.size(), slots.get(i % slots.size()), names.get(i));
+        }
+        return row + rows + (names.size() + slots.size() - 1) / slots.size();
+    }
+
+    private static void link(Pen pen, int row, int column, String name) {
+        pen.words(row, column, name, Look.Role.LINK);
+        pen.link(row, column, new Spot(name, 0, 0));
+    }
+
+    /** Columns that have room for a name, from each to the next. */
+    private static List<Integer> slots(PagePlan page) {
+        List<Integer> slots = new ArrayList<>();
+        int start = 0;
+        int room = 0;
+        for (int column = 0; column <= page.lastColumn(); column++) {
+            room += page.widths().get(column);
+            if (room >= ROOM_OF_A_NAME) {
+                slots.add(start);
+                start = column + 1;
+                room = 0;
+            }
+        }
+        return slots.isEmpty() ? List.of(0) : slots;
     }
 
     private void sheet(SheetPlan sheet) {

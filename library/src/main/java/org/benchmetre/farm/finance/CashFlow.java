@@ -31,8 +31,8 @@ import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.scenario.EntryRun;
 import org.benchmetre.scenario.RunLength;
-import org.benchmetre.scenario.SingleRun;
 
 /**
  * Yearly cash over the plan, in today's money, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
@@ -50,7 +50,7 @@ public final class CashFlow {
     private static final String LENGTH = "plan_years";
 
     /** The years that a plan has room for: its own and some to spare, so that it may be lengthened. */
-    public static final SingleRun YEARS = new SingleRun(new RunLength.Factor(LENGTH, YEAR, 10), 5, 5, 15, LIMIT);
+    public static final EntryRun YEARS = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 10), 2, 1, 6, LIMIT);
 
     private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
@@ -215,8 +215,7 @@ public final class CashFlow {
                 single.line("taking_out_cost", "Taking out at the end", MONEY, sum(over.takingOut, p.materials().axis));
 
         Formula isLost = and(not(year.exceeds(shocks.lost)), not(shocks.lost.exceeds(year)));
-        Line withFruit =
-                flow.line("year_with_fruit", "With fruit, 1 or 0", ONE, when(isLost, none(ONE), number(1, ONE)));
+        Formula withFruit = when(isLost, none(ONE), number(1, ONE));
         planned = new Planned(
                 earned(
                         flow,
@@ -240,7 +239,7 @@ public final class CashFlow {
                         "planned_energy",
                         "Heat and electricity before changes",
                         inYears("energy", months.energy, full.energy()).times(growth.costs)));
-        changes = new Changes(shocks, commissionShare);
+        changes = new Changes(single, shocks, commissionShare);
         receipts = flow.line("cash_receipts", "Receipts", MONEY, changes.receipts(planned.receipts()));
         selling = flow.line(
                 "cash_yield_costs",
@@ -336,7 +335,7 @@ public final class CashFlow {
      * @return at most {@link #LIMIT}
      */
     public static int room(Structure structure) {
-        int asked = structure.keys(SingleRun.lengthOf(LENGTH)).keys().size();
+        int asked = structure.keys(EntryRun.lengthOf(LENGTH)).keys().size();
         return asked == 0 ? LIMIT : asked;
     }
 

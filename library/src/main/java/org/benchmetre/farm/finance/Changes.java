@@ -1,25 +1,40 @@
 package org.benchmetre.farm.finance;
 
 import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
 
 /** What changes to the plan make of its amounts, by month or year alike. */
 public final class Changes {
 
     private final Shocks shocks;
-    private final Line commission;
+    private final Line receipts;
+    private final Line selling;
 
     /**
      * Takes what may change.
      *
+     * @param s where the two factors are added
      * @param shocks the changes
      * @param commission share of the costs of selling that moves with the price too
      */
-    Changes(Shocks shocks, Line commission) {
+    Changes(ScheduleBuilder s, Shocks shocks, Line commission) {
         this.shocks = shocks;
-        this.commission = commission;
+        receipts = s.line(
+                "receipts_factor",
+                "Receipts against those planned",
+                ONE,
+                one().plus(shocks.price).times(one().plus(shocks.yield)),
+                "price times fruit: plain arithmetic");
+        selling = s.line(
+                "selling_factor",
+                "Costs of selling against those planned",
+                ONE,
+                one().plus(shocks.yield).times(one().plus(shocks.price.times(commission))),
+                "all move with fruit, commission with its price too: plain arithmetic");
     }
 
     /**
@@ -29,7 +44,7 @@ public final class Changes {
      * @return the same while nothing is changed
      */
     public Formula receipts(Formula planned) {
-        return planned.times(one().plus(shocks.price)).times(one().plus(shocks.yield));
+        return planned.times(receipts);
     }
 
     /**
@@ -39,7 +54,7 @@ public final class Changes {
      * @return the same while nothing is changed
      */
     public Formula selling(Formula planned) {
-        return planned.times(one().plus(shocks.yield)).times(one().plus(shocks.price.times(commission)));
+        return planned.times(selling);
     }
 
     /**

@@ -81,16 +81,15 @@ public final class MonthsBase {
         sums = b.schedule(Sheets.CASH_FLOW, "The first two years, at today's prices");
         grown = t.line(
                 "plan_month_grown", "Planted, 1 or 0", ONE, when(months.number.exceeds(months.wait), one(), none(ONE)));
-        Formula firstCrop = not(months.number.exceeds(months.wait.plus(PlanMonths.year())));
-        Line back = t.line(
-                "plan_month_late",
-                "Late by, months",
+        Line first = t.line(
+                "plan_month_first",
+                "In the first crop year, 1 or 0",
                 ONE,
-                when(firstCrop, shocks.late.counting(ONE), none(ONE)),
-                FRUIT);
-        Line fruitMonth = t.line(
-                "plan_month_fruit", "Fruit as of", ONE, months.named(months.inCalendar.minus(back)), Months.COUNTING);
-        Formula ramp = when(firstCrop, harvest.firstYear, harvest.secondYear);
+                when(months.number.exceeds(months.wait.plus(PlanMonths.year())), none(ONE), one()));
+        Formula back = shocks.late.counting(ONE).times(first);
+        Line fruitMonth =
+                t.line("plan_month_fruit", "Fruit as of", ONE, months.named(months.inCalendar.minus(back)), FRUIT);
+        Formula ramp = when(first.isPositive(), harvest.firstYear, harvest.secondYear);
         Line share = t.line(
                 "plan_month_share",
                 "Share of a full month's fruit",

@@ -68,9 +68,9 @@ final class CashPosition {
      * @param month what the farm brings and takes by month
      * @param year the same by year
      * @param debt what loans take
-     * @param taxOfYear income tax
+     * @param tax income tax
      */
-    record Moves(MonthOperations month, YearOperations year, DebtService debt, Line taxOfYear) {}
+    record Moves(MonthOperations month, YearOperations year, DebtService debt, IncomeTax tax) {}
 
     CashPosition(BudgetBuilder b, FarmEntries entries, Moves moves, Line atStart) {
         MonthOperations m = moves.month();
@@ -98,26 +98,44 @@ final class CashPosition {
         drawInMonth = byMonth.line(
                 "month_draw", "Owner's draw", NOMINAL, m.ofYears(flow, draw).over(number(Months.IN_A_YEAR, ONE)), LAST);
         taxInMonth = byMonth.line(
-                "month_tax", "Income tax", NOMINAL, m.rows(month -> atYearEnd(month, moves.taxOfYear(), y)), LAST);
-        Formula ofMonth = m.left.minus(boughtInMonth)
-                .minus(debt.interestInMonth)
-                .minus(debt.principalInMonth)
-                .minus(drawInMonth)
-                .minus(taxInMonth);
-        netInMonth = byMonth.line("month_net", "Cash of the month", NOMINAL, ofMonth);
+                "month_tax", "Income tax", NOMINAL, m.rows(month -> atYearEnd(month, moves.tax().tax, y)), LAST);
+        netInMonth = byMonth.line(
+                "month_net",
+                "Cash of the month",
+                NOMINAL,
+                m.left.minus(boughtInMonth)
+                        .minus(debt.interestInMonth)
+                        .minus(debt.principalInMonth)
+                        .minus(drawInMonth)
+                        .minus(taxInMonth));
+        Line fixedInMonth = byMonth.line(
+                "month_unmoved",
+                "Cash of the month that changes to the plan do not move",
+                NOMINAL,
+                m.own.minus(m.running)
+                        .minus(boughtInMonth)
+                        .minus(debt.plannedInMonth)
+                        .minus(debt.principalInMonth)
+                        .minus(drawInMonth));
+        Formula ofMonth = fixedInMonth.plus(m.earned).minus(debt.addedInMonth);
         inMonth = byMonth.declare("month_cash", "Cash at the end", NOMINAL, Kind.NUMBER, List.of(m.axis), "");
-        b.define(inMonth, previous(inMonth, atStart).plus(ofMonth));
-        Formula ofYear = y.afterStart(y.earned
-                .plus(y.own)
-                .minus(y.running)
-                .minus(y.parts)
-                .minus(y.plants)
-                .minus(y.receivable)
-                .plus(previous(y.receivable, none(NOMINAL)))
-                .minus(debt.interest)
-                .minus(debt.principal)
-                .minus(draw)
-                .minus(moves.taxOfYear()));
+        Formula runs = previous(inMonth, atStart).plus(ofMonth);
+        b.define(
+                inMonth,
+                m.rows(month -> MonthOperations.endsYear(month)
+                        ? runs.minus(moves.tax().in(MonthOperations.yearOf(month)))
+                        : runs));
+        Line fixed = byYear.line(
+                "year_unmoved",
+                "Cash of the year that changes to the plan do not move",
+                NOMINAL,
+                y.own.minus(y.running)
+                        .minus(y.parts)
+                        .minus(y.plants)
+                        .minus(debt.duePlanned)
+                        .minus(draw));
+        Formula ofYear = y.afterStart(
+                y.earned.plus(fixed).plus(y.paidLater).minus(debt.added).minus(moves.tax().due));
         byYear.line(
                 "year_collected",
                 "Paid by buyers",

@@ -20,6 +20,16 @@ final class DebtService {
     private static final String SHOCK =
             "with rates changed, interest on what is owed changes and principal is paid as planned: common practice, no source";
 
+    /** What changed rates add to the interest of each month. */
+    final Formula addedInMonth;
+    /** Interest paid by month as planned. */
+    final Formula plannedInMonth;
+    /** What changed rates add to the interest of each year. */
+    final Formula added;
+    /** Interest paid by year as planned. */
+    final Formula planned;
+    /** Principal and interest of each year as planned. */
+    final Line duePlanned;
     /** Interest paid by month. */
     final Line interestInMonth;
     /** Principal paid by month. */
@@ -41,21 +51,17 @@ final class DebtService {
         ScheduleBuilder byYear = b.schedule(Sheets.LENDING, "Loans by year of the plan");
         Line change = flow.shocks.interest;
         Formula inPlan = m.ofYears(flow, flow.inPlan);
-        interestInMonth = byMonth.line(
-                "debt_interest_in_month",
-                "Interest",
-                NOMINAL,
-                loans.months.interest.plus(more(loans.months.owed, change)).times(inPlan),
-                SHOCK);
+        plannedInMonth = loans.months.interest.times(inPlan);
+        addedInMonth = more(loans.months.owed, change).times(inPlan);
+        planned = loans.years.interest.times(flow.inPlan);
+        added = more(loans.years.owed, change).times(flow.inPlan);
+        interestInMonth =
+                byMonth.line("debt_interest_in_month", "Interest", NOMINAL, plannedInMonth.plus(addedInMonth), SHOCK);
         principalInMonth =
                 byMonth.line("debt_principal_in_month", "Principal", NOMINAL, loans.months.principal.times(inPlan));
-        interest = byYear.line(
-                "debt_interest",
-                "Interest",
-                NOMINAL,
-                loans.years.interest.plus(more(loans.years.owed, change)).times(flow.inPlan),
-                SHOCK);
+        interest = byYear.line("debt_interest", "Interest", NOMINAL, planned.plus(added), SHOCK);
         principal = byYear.line("debt_principal", "Principal", NOMINAL, loans.years.principal.times(flow.inPlan));
+        duePlanned = byYear.line("debt_due_planned", "Due with rates as planned", NOMINAL, principal.plus(planned));
         debt = byYear.line("debt_owed", "Owed at the end", NOMINAL, loans.years.debt.times(flow.inPlan));
         current = byYear.line(
                 "debt_current",

@@ -26,7 +26,7 @@ final class Income {
     /** Income before depreciation, interest and tax. */
     final Formula beforeDepreciation;
     /** Income that tax is on, before depreciation: interest taken off. */
-    final Line taxedBefore;
+    final Formula taxedBefore;
     /** Income before tax. */
     final Line beforeTax;
 
@@ -40,16 +40,24 @@ final class Income {
                 "Operating expense",
                 NOMINAL,
                 y.selling.plus(y.labour).plus(y.energy).plus(y.running).plus(consumed));
-        interest = s.line(
-                "income_interest",
-                "Interest",
+        Line planned = s.line(
+                "income_interest_planned",
+                "Interest with rates as planned",
                 NOMINAL,
-                y.afterStart(debt.interest.plus(debt.accrued).minus(before(debt.accrued, y))));
-        beforeDepreciation = y.earned.plus(y.own).minus(y.running).minus(consumed);
-        taxedBefore = s.line(
-                "income_taxed", "Income before depreciation and tax", NOMINAL, beforeDepreciation.minus(interest));
+                y.afterStart(debt.planned.plus(debt.accrued).minus(before(debt.accrued, y))));
+        interest = s.line("income_interest", "Interest", NOMINAL, planned.plus(debt.added));
+        Line besides = s.line(
+                "income_besides",
+                "Cash of one's own, less inputs and what is used",
+                NOMINAL,
+                y.own.minus(y.running).minus(consumed));
+        beforeDepreciation = y.earned.plus(besides);
+        taxedBefore = beforeDepreciation.minus(planned).minus(debt.added);
         beforeTax = s.line(
-                "income_before_tax", "Net farm income before tax", NOMINAL, taxedBefore.minus(book.depreciation));
+                "income_before_tax",
+                "Net farm income before tax",
+                NOMINAL,
+                beforeDepreciation.minus(interest).minus(book.depreciation));
     }
 
     private static Formula before(Line line, YearOperations y) {

@@ -1,6 +1,7 @@
 package org.benchmetre.farm.lending;
 
 import static org.benchmetre.budget.Formulas.greater;
+import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.text;
@@ -9,6 +10,7 @@ import static org.benchmetre.budget.Formulas.when;
 import java.util.List;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
@@ -21,9 +23,10 @@ import org.benchmetre.farm.input.Sheets;
  * has made up for it, whatever it takes. Both are choices of this project and no statement of law: ask a licensed tax adviser.
  *
  * <pre>
- * p = y - a - d     x = max(0, p - L')     L = max(0, L' - p)     T = r x
- * p  income of the year     y  income before depreciation and tax     a  bought again     d  depreciation of what was built at the start
- * x  taxable income     L  loss carried to the next year, L' that of the year before     r  rate     T  tax of the year
+ * z = y - a - d + min(0, z')     x = max(0, z)     L = max(0, -z)     T = r x
+ * z  income after losses, z' that of the year before     y  income before depreciation and tax     a  bought again
+ * d  depreciation of what was built at the start     x  taxable income     L  loss carried to the next year     r  rate
+ * T  tax of the year
  * </pre>
  */
 public final class IncomeTax {
@@ -40,6 +43,11 @@ public final class IncomeTax {
     public final Line lossCarried;
     /** Tax of each year, money of its year; 0 while the rate is 0. */
     public final Line tax;
+    /** The same as a formula, for lines that are repeated in many cases. */
+    final Formula due;
+
+    private final Line profit;
+    private final Line rate;
     /** Whether figures are before or after income tax, in words. */
     public final Line told;
 
@@ -53,35 +61,42 @@ public final class IncomeTax {
      * @param income by year, before depreciation and tax and after interest, money of its year; the start does not count
      * @param bought what is bought again in each year, money of its year
      */
-    public IncomeTax(BudgetBuilder b, TaxDepreciation depreciation, Axis years, Line year, Line income, Line bought) {
+    public IncomeTax(
+            BudgetBuilder b, TaxDepreciation depreciation, Axis years, Line year, Formula income, Line bought) {
         ScheduleBuilder s = b.shared(Sheets.CASH_FLOW, BY_YEAR);
         Formula left = income.minus(bought).minus(depreciation.total);
-        Line profit = s.line(
-                "tax_profit",
-                "Income less what is bought again and depreciation",
-                MONEY,
-                when(year.isPositive(), left, none(MONEY)),
-                "what is bought again is deducted at once: " + OURS);
-        lossCarried = s.declare(
-                "tax_loss_carried",
-                "Loss carried forward",
+        rate = depreciation.rate;
+        profit = s.declare(
+                "tax_after_losses",
+                "Income less what is bought again, depreciation and losses so far",
                 MONEY,
                 Kind.NUMBER,
                 List.of(years),
-                "without a limit: " + OURS);
-        Formula before = previous(lossCarried, none(MONEY));
-        b.define(lossCarried, greater(none(MONEY), before.minus(profit)));
-        taxable = s.line("tax_taxable", "Taxable income", MONEY, greater(none(MONEY), profit.minus(before)));
-        tax = s.line(
-                "tax_of_year",
-                "Income tax",
+                "what is bought again is deducted at once: " + OURS);
+        Formula losses = lesser(none(MONEY), previous(profit, none(MONEY)));
+        b.define(profit, when(year.isPositive(), left.plus(losses), none(MONEY)));
+        lossCarried = s.line(
+                "tax_loss_carried",
+                "Loss carried forward",
                 MONEY,
-                depreciation.rate.times(taxable),
-                "paid in the year it is for: " + OURS);
+                greater(none(MONEY), none(MONEY).minus(profit)),
+                "without a limit: " + OURS);
+        taxable = s.line("tax_taxable", "Taxable income", MONEY, greater(none(MONEY), profit));
+        due = dueOn(profit);
+        tax = s.line("tax_of_year", "Income tax", MONEY, due, "paid in the year it is for: " + OURS);
         told = b.schedule(Sheets.CASH_FLOW, "Income tax, in words")
                 .textLine(
                         "tax_told",
                         "Before or after income tax",
                         when(depreciation.rate.isPositive(), text("after income tax"), text("before tax")));
+    }
+
+    private Formula dueOn(Formula income) {
+        return rate.times(greater(none(MONEY), income));
+    }
+
+    /** Tax of one year, as a formula. */
+    Formula in(int year) {
+        return dueOn(new Element(profit, profit.axes().get(0), year));
     }
 }

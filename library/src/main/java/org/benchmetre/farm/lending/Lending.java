@@ -61,6 +61,8 @@ public final class Lending {
                 new Funding.Start(flow.startUp, farm.yearly().house.cost, parts, uses, farm.yearly().owned.rates);
         funds = new Funding(b, entries, loans, start);
         Security security = new Security(b, kinds, loans, funds, start);
+        new PartsPaid(b, parts, kinds, loans, farm.yearly().owned.life);
+        new LendingWords(b, entries, loans, funds, security);
         LoanSchedule schedule =
                 new LoanSchedule(b, entries, loans, funds.loanAmount, flow.months.months.number, flow.year);
         SalesTerms terms = new SalesTerms(b, entries);
@@ -73,13 +75,15 @@ public final class Lending {
         TaxDepreciation wear = new TaxDepreciation(b, entries, flow.years, flow.year, kinds.axis, security.paid);
         taxRate = wear.rate;
         IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
-        cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax.tax), funds.workingCapital);
+        cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
-        repayment = new Repayment(b, entries, income, debt, cash, tax.tax);
+        repayment = new Repayment(b, entries, income, debt, cash, tax.due);
         Ratios ratios = new Ratios(b, new Ratios.Statements(years, income, cash, sheet), repayment.coverage);
         new Bands(b, entries, flow.years, ratios.all);
+        new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
+        new Stress(b, entries, flow, new Stress.Figures(repayment, cash));
         new StatementWords(b, new StatementWords.Told(flow, repayment, sheet, after), tax.told);
     }
 }

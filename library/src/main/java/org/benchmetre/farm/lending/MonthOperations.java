@@ -42,6 +42,8 @@ final class MonthOperations {
     final Line running;
     /** Cash of one's own. */
     final Line own;
+    /** What buyers pay less selling, labour and energy. */
+    final Formula earned;
     /** What is left of all that before loans. */
     final Line left;
     /** A tag for each own flow: its month, or its year. */
@@ -51,14 +53,17 @@ final class MonthOperations {
     /** The months without money. */
     final PlanMonths months;
 
+    private final MonthsBase base;
+    private final Line prices;
+
     MonthOperations(BudgetBuilder b, CashFlow flow, SalesTerms terms, OwnFlows flows) {
-        MonthsBase base = flow.months;
+        base = flow.months;
         months = base.months;
         inFull = base.inFull;
         axis = months.axis;
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "What the farm brings and takes by month, in money of the year");
         Formula level = ofYears(flow, flow.growth.money).times(ofYears(flow, flow.inPlan));
-        Line prices = s.line(
+        prices = s.line(
                 "month_price_index",
                 "Fruit prices against today's",
                 INDEX,
@@ -70,7 +75,13 @@ final class MonthOperations {
                 "Fruit sold",
                 NOMINAL,
                 flow.changes.receipts(base.sold).times(prices));
-        collected = s.line("month_collected", "Paid by buyers", NOMINAL, rows(month -> collected(terms, month)));
+        Line planned = s.line(
+                "month_collected_planned",
+                "Paid by buyers before changes",
+                NOMINAL,
+                rows(month -> collected(terms, month)));
+        Formula paid = flow.changes.receipts(planned);
+        collected = s.line("month_collected", "Paid by buyers", NOMINAL, paid);
         Formula sold = flow.changes.selling(base.selling);
         Formula worked = flow.changes.labour(base.labour);
         Formula heated = flow.changes.energy(base.energy);
@@ -89,14 +100,12 @@ final class MonthOperations {
                 "Cash of one's own",
                 NOMINAL,
                 rows(month -> ownOf(flows, month)).times(ofYears(flow, flow.inPlan)));
+        earned = paid.minus(sold.plus(worked).plus(heated).times(costs));
         left = s.line(
                 "month_before_loans",
                 "Left before loans",
                 NOMINAL,
-                collected
-                        .plus(own)
-                        .minus(running)
-                        .minus(sold.plus(worked).plus(heated).times(costs)));
+                earned.plus(own).minus(running));
     }
 
     /** What a line of the years has in the year of each month. */
@@ -120,11 +129,16 @@ final class MonthOperations {
     }
 
     private Formula collected(SalesTerms terms, int month) {
-        Formula all = terms.share(0).times(new Element(sales, axis, month - 1));
+        Formula all = terms.share(0).times(plannedSales(month));
         for (int back = 1; back <= terms.longest() && back < month; back++) {
-            all = all.plus(terms.share(back).times(new Element(sales, axis, month - 1 - back)));
+            all = all.plus(terms.share(back).times(plannedSales(month - back)));
         }
         return all;
+    }
+
+    /** Fruit sold in a month before changes, in money of the year. */
+    Formula plannedSales(int month) {
+        return new Element(base.sold, axis, month - 1).times(new Element(prices, axis, month - 1));
     }
 
     private Formula ownOf(OwnFlows flows, int month) {

@@ -1,8 +1,10 @@
 package org.benchmetre.farm.lending;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.countPositive;
 import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.shown;
@@ -28,7 +30,6 @@ final class Repayment {
     /** Stands for a coverage where nothing falls due. */
     static final double NO_DEBT = 1000;
 
-    private static final double NEAR = 1e-9;
     private static final String STANDARDS =
             "(net farm income + depreciation + interest - income tax - owner's draw) / (principal + interest): Farm Financial Standards";
 
@@ -48,10 +49,12 @@ final class Repayment {
     final Line lowest;
     /** Coverage that a bank asks for. */
     final Line limit;
+    /** Years in which debt falls due. */
+    final Line yearsWithDebt;
     /** The year in which it is lowest, as a text. */
     final Line lowestYear;
 
-    Repayment(BudgetBuilder b, FarmEntries entries, Income income, DebtService debt, CashPosition cash, Line tax) {
+    Repayment(BudgetBuilder b, FarmEntries entries, Income income, DebtService debt, CashPosition cash, Formula tax) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Repayment by year");
         ScheduleBuilder single = b.schedule(Sheets.LENDING, "Lowest coverage");
         Formula able = income.beforeDepreciation.minus(tax).minus(cash.draw);
@@ -60,14 +63,15 @@ final class Repayment {
                 .from(0, 100));
         capacity = s.line("repayment_capacity", "Capital debt repayment capacity", NOMINAL, able, STANDARDS);
         s.line("income_after_tax", "Net farm income after tax", NOMINAL, income.beforeTax.minus(tax));
-        payments = s.line("repayment_due", "Principal and interest due", NOMINAL, debt.principal.plus(debt.interest));
+        Formula due = debt.duePlanned.plus(debt.added);
+        payments = s.line("repayment_due", "Principal and interest due", NOMINAL, due);
         margin = s.line(
                 "repayment_margin", "Capital debt repayment margin", NOMINAL, capacity.minus(payments), STANDARDS);
         counted = s.line(
                 "coverage_counted",
                 "Coverage, 1000 where nothing is due",
                 ONE,
-                when(payments.isPositive(), able.over(payments), number(NO_DEBT, ONE)),
+                when(due.isPositive(), able.over(due), number(NO_DEBT, ONE)),
                 STANDARDS);
         belowLimit = s.line("coverage_lacking", "Below what is asked for by", ONE, limit.minus(counted));
         coverage = s.line(
@@ -81,22 +85,22 @@ final class Repayment {
                 "Lowest coverage, 1000 without debt",
                 ONE,
                 least(counted, counted.axes().get(0)));
-        Line mark = s.textLine(
+        yearsWithDebt = single.line(
+                "years_with_debt",
+                "Years in which debt falls due",
+                ONE,
+                countPositive(payments, payments.axes().get(0)));
+        Formula isLowest = and(payments.isPositive(), not(counted.exceeds(lowest)));
+        Line mark = s.line(
                 "coverage_mark",
                 "Lowest",
-                when(
-                        and(
-                                number(NO_DEBT, ONE).exceeds(counted),
-                                lowest.plus(number(NEAR, ONE)).minus(counted).isPositive()),
-                        text(CashPosition.MARK),
-                        text("")));
+                ONE,
+                when(isLowest, text(CashPosition.MARK), text("")),
+                "the first of those alike within a millionth");
         lowestYear = single.textLine(
                 "coverage_lowest_year",
                 "Year of the lowest coverage",
-                when(
-                        number(NO_DEBT, ONE).exceeds(lowest),
-                        lookup(yearWords(s, cash), mark, text(CashPosition.MARK)),
-                        text("")));
+                when(yearsWithDebt.isPositive(), lookup(yearWords(s, cash), mark, text(CashPosition.MARK)), text("")));
     }
 
     private static Line yearWords(ScheduleBuilder s, CashPosition cash) {

@@ -3,7 +3,7 @@ package org.benchmetre.farm.lending;
 import static org.benchmetre.budget.Formulas.countPositive;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
@@ -30,7 +30,6 @@ final class StatementWords {
 
     private static final Unit PERCENT = Unit.parse("%");
     private static final int DRAWN = 15;
-    private static final double NO_DEBT = 1000;
 
     private final Formula currency;
     private final Told told;
@@ -67,7 +66,7 @@ final class StatementWords {
                 "coverage_sentence",
                 "Whether debt can be paid back",
                 when(
-                        number(NO_DEBT, ONE).exceeds(r.lowest),
+                        r.yearsWithDebt.isPositive(),
                         joined(
                                 low,
                                 when(
@@ -76,7 +75,7 @@ final class StatementWords {
                                                 text("; "),
                                                 shown(below, 0),
                                                 when(
-                                                        below.exceeds(number(1, ONE)),
+                                                        below.exceeds(one()),
                                                         text(" years of the plan are below it. "),
                                                         text(" year of the plan is below it. "))),
                                         text("; no year is below it. ")),
@@ -136,7 +135,9 @@ final class StatementWords {
         Axis axis = Axis.periods(
                 "covered_year",
                 "Year",
-                IntStream.rangeClosed(1, DRAWN).mapToObj(Integer::toString).toList());
+                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().years.size() - 1))
+                        .mapToObj(Integer::toString)
+                        .toList());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");
         s.line(
                 "coverage_drawn",
@@ -148,8 +149,8 @@ final class StatementWords {
     }
 
     private Formula withDebt(int year, Formula value) {
-        Formula counted = new Element(told.repayment().counted, told.flow().years, year);
-        return when(number(NO_DEBT, ONE).exceeds(counted), value, none(ONE));
+        Formula due = new Element(told.repayment().payments, told.flow().years, year);
+        return when(due.isPositive(), value, none(ONE));
     }
 
     private static Formula rows(Axis axis, IntFunction<Formula> each) {

@@ -3,7 +3,7 @@ package org.benchmetre.farm.lending;
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.sum;
+import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
@@ -37,6 +37,8 @@ final class YearOperations {
     final Line sales;
     /** What buyers owe at the end of the year. */
     final Line receivable;
+    /** What buyers paid for fruit of the year before, less what they owe at the end. */
+    final Formula paidLater;
     /** Costs of selling. */
     final Line selling;
     /** Hired labour. */
@@ -92,12 +94,17 @@ final class YearOperations {
                         ONE,
                         when(
                                 flow.full.harvest().receipts.isPositive(),
-                                openAtTheEnd(terms, m)
+                                open(terms, back -> new Element(m.inFull, m.axis, m.axis.size() - 1 - back))
                                         .over(flow.full.harvest().receipts.times(A_YEAR)),
                                 none(ONE)),
                         "fruit of the last months that buyers pay for later: plain sum");
-        receivable = s.line(
-                "year_receivable", "Owed by buyers at the end", NOMINAL, rows(year -> receivableAt(m, open, year)));
+        Line planned = s.line(
+                "year_receivable_planned",
+                "Owed by buyers at the end before changes",
+                NOMINAL,
+                rows(year -> receivableAt(m, terms, open, year)));
+        receivable = s.line("year_receivable", "Owed by buyers at the end", NOMINAL, flow.changes.receipts(planned));
+        paidLater = flow.changes.receipts(previous(planned, none(NOMINAL)).minus(planned));
     }
 
     private Line nominal(ScheduleBuilder s, String id, String label, Formula real) {
@@ -117,36 +124,31 @@ final class YearOperations {
                 : sumWhere(flows.amount, m.ownTag, text(OwnFlows.YEAR + year), flows.axis);
     }
 
-    /** Of a full year's fruit, what is paid for after its end. */
-    private static Formula openAtTheEnd(SalesTerms terms, MonthOperations m) {
-        Line full = m.inFull;
+    /** Of fruit sold in some months up to the last one, each so many months back, what is paid for later. */
+    private static Formula open(SalesTerms terms, IntFunction<Formula> sold) {
         Formula all = null;
         for (int back = 0; back < terms.longest(); back++) {
             Formula later = null;
             for (int after = back + 1; after <= terms.longest(); after++) {
                 later = later == null ? terms.share(after) : later.plus(terms.share(after));
             }
-            Formula part = new Element(full, m.axis, m.axis.size() - 1 - back).times(later);
+            Formula part = sold.apply(back).times(later);
             all = all == null ? part : all.plus(part);
         }
         return all;
     }
 
     /** By its months in the first two years, in proportion to fruit in later ones. */
-    private Formula receivableAt(MonthOperations m, Line open, int year) {
+    private Formula receivableAt(MonthOperations m, SalesTerms terms, Line open, int year) {
         if (year == 0) {
             return none(NOMINAL);
         }
-        if (year * Months.IN_A_YEAR > PlanMonths.COUNT) {
-            Formula planned = new Element(flow.planned.receipts(), axis, year);
-            return flow.changes
-                    .receipts(planned)
-                    .times(new Element(flow.growth.money, axis, year))
-                    .times(open);
-        }
-        return year == 1
-                ? m.inYear(m.sales, year).minus(m.inYear(m.collected, year))
-                : sum(m.sales, m.axis).minus(sum(m.collected, m.axis));
+        int last = year * Months.IN_A_YEAR;
+        return last > PlanMonths.COUNT
+                ? new Element(flow.planned.receipts(), axis, year)
+                        .times(new Element(flow.growth.money, axis, year))
+                        .times(open)
+                : open(terms, back -> m.plannedSales(last - back));
     }
 
     /** An amount in the years of the plan, nothing at the start. */

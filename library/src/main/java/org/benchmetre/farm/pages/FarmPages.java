@@ -24,6 +24,8 @@ public final class FarmPages {
         pages.add(BudgetPage.of(budget));
         pages.add(CalendarPage.of(budget));
         pages.add(WhatIfPage.of(budget));
+        pages.add(FundsPage.of(budget));
+        pages.add(LoansPage.of(budget));
         pages.add(CashPage.of(budget));
         pages.add(StatementsPage.of(budget));
         pages.add(ChallengePage.of(budget));

@@ -100,8 +100,21 @@ final class Subjects {
                     "land_rent",
                     "land_of",
                     "operating_rate"),
-            new Subject("What a whole budget holds", "waived_house"),
-            new Subject("Handed to a lender", "prepared_by"));
+            new Subject(
+                    "Funds and loans",
+                    "owner_funds",
+                    "loan_to_value_limit",
+                    "loan_rounding",
+                    "security_share_land",
+                    "sales_terms",
+                    "owner_draw",
+                    "owner_rate",
+                    "inflation_rate",
+                    "start_month",
+                    "tax_rate",
+                    "shock_interest",
+                    "prepared_by"),
+            new Subject("What a whole budget holds", "waived_house"));
 
     private final Budget budget;
     private final Map<String, Set<Line>> gathered = new LinkedHashMap<>();

@@ -147,8 +147,8 @@ class EntriesHaveOneHomeTest {
                         "Selling",
                         "Labour",
                         "Money and plan",
-                        "What a whole budget holds",
-                        "Handed to a lender");
+                        "Funds and loans",
+                        "What a whole budget holds");
     }
 
     /** A column that the user's page lists behind another one stands behind it on the page of entries too. */

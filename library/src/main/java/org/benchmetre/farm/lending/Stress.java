@@ -1,0 +1,109 @@
+package org.benchmetre.farm.lending;
+
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.Rows;
+import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.Shocks;
+import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.Sheets;
+
+/**
+ * What breaks first: lowest coverage and least cash under each change alone and all together, live; how large each change may be before
+ * coverage falls below what the bank asks for and before cash runs out.
+ */
+final class Stress {
+
+    private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
+    private static final double NO_DEBT = 1000;
+
+    /**
+     * What is under stress.
+     *
+     * @param repayment coverage
+     * @param cash cash by month and year
+     */
+    record Figures(Repayment repayment, CashPosition cash) {}
+
+    private final ScheduleBuilder s;
+    private final StressCases cases;
+
+    Stress(BudgetBuilder b, FarmEntries entries, CashFlow flow, Figures of) {
+        Repayment r = of.repayment();
+        CashPosition cash = of.cash();
+        StressSizes sizes = new StressSizes(b, entries, flow.years.size() - 1);
+        cases = new StressCases(b, flow.shocks, sizes, List.of(r.lowest, cash.lowest, cash.least));
+        s = b.schedule(Sheets.STRESS, "Coverage and cash in each case");
+        b.nameRows(
+                cases.axis,
+                s.textLine("stress_label", "Case", rows("As entered", StressTexts.labels(), "All together")));
+        s.textLine("stress_size", "Size", rows("", sizes.words(), "all of these"));
+        Line counted = coverage(r);
+        s.line("stress_cash_low", "Least cash of the first 24 months", NOMINAL, cases.of(cash.lowest));
+        Line least = s.line("stress_cash_least", "Least cash of all years", NOMINAL, cases.of(cash.least));
+        Formula isShort = none(NOMINAL).exceeds(least);
+        s.textLine(
+                "stress_outcome",
+                "Outcome",
+                when(
+                        r.limit.exceeds(counted),
+                        when(isShort, text("coverage too low, cash runs out"), text("coverage too low")),
+                        when(isShort, text("cash runs out"), text("holds"))));
+        changed(b, flow.shocks);
+    }
+
+    private Line coverage(Repayment r) {
+        Line counted = s.line("stress_coverage_counted", "Lowest coverage, 1000 without debt", ONE, cases.of(r.lowest));
+        Formula debt = number(NO_DEBT, ONE).exceeds(counted);
+        s.line("stress_coverage", "Lowest coverage", ONE, onlyWhen(debt, counted, "no debt"));
+        s.line("stress_coverage_change", "Change of coverage", ONE, onlyWhen(debt, counted.minus(r.lowest), "no debt"));
+        s.line("stress_coverage_drawn", "Lowest coverage", ONE, when(debt, counted, none(ONE)), "nothing without debt");
+        s.line("stress_limit_drawn", "Asked for", ONE, when(debt, r.limit, none(ONE)), "nothing without debt");
+        return counted;
+    }
+
+    /** All that is shown rests on changes that are entered, which is easily forgotten. */
+    private static void changed(BudgetBuilder b, Shocks shocks) {
+        b.schedule(Sheets.STRESS, "Whether changes are entered")
+                .warning(
+                        "stress_changed",
+                        "Changes are entered",
+                        squares(List.of(
+                                        shocks.price,
+                                        shocks.yield,
+                                        shocks.wage,
+                                        shocks.energy,
+                                        shocks.interest,
+                                        shocks.late,
+                                        shocks.lost))
+                                .isPositive(),
+                        "Changes are entered on Stress: cash is shown under them.");
+    }
+
+    private static Formula squares(List<Line> changes) {
+        return changes.stream()
+                .map(line -> line.counting(ONE))
+                .map(change -> change.times(change))
+                .reduce(Formula::plus)
+                .orElseThrow();
+    }
+
+    private Formula rows(String first, List<Formula> changes, String last) {
+        List<Formula> all = new ArrayList<>(List.of(text(first)));
+        all.addAll(changes);
+        all.add(text(last));
+        return new Rows(cases.axis, all);
+    }
+}
