@@ -91,7 +91,7 @@ class SubmissionTest {
         Plan bare = Sample.bare().build();
         assertThat(bare.text("challenge_sentence")).doesNotContain("coverage");
         assertThat(row(bare, "challenge_coverage_low", "price_level")).isEqualTo("no debt");
-        assertThat(sample.text("challenge_evidence_sentence")).startsWith("Of 30 assumptions that decide most, 1 is");
+        assertThat(sample.text("challenge_evidence_sentence")).startsWith("Of 27 assumptions that decide most, 1 is");
     }
 
     @Test
