@@ -84,16 +84,13 @@ final class StatementWords {
                                                 shown(below, 0),
                                                 when(
                                                         below.exceeds(one()),
-                                                        text(" years of the plan are below it. "),
-                                                        text(" year of the plan is below it. "))),
-                                        text("; no year is below it. ")),
-                                text("Figures are "),
-                                taxTold,
-                                text(".")),
+                                                        text(" years of the plan are below it."),
+                                                        text(" year of the plan is below it."))),
+                                        text("; no year is below it."))),
                         text("No debt falls due.")));
         funding(s);
         equity(s);
-        worth(s);
+        worth(s, taxTold);
         chart(b);
     }
 
@@ -141,7 +138,7 @@ final class StatementWords {
                         when(debts.isPositive(), joined(money(debts), text(" are owed.")), text("nothing is owed."))));
     }
 
-    private void worth(ScheduleBuilder s) {
+    private void worth(ScheduleBuilder s, Line taxTold) {
         Returns before = told.flow().returns;
         Returns after = told.after().returns;
         s.textLine(
@@ -152,7 +149,9 @@ final class StatementWords {
                         percent(told.flow().discountRate),
                         text(": "),
                         money(before.netPresentValue),
-                        text(" (real). To the owner, after loans: "),
+                        text(" (real). To the owner, after loans and "),
+                        taxTold,
+                        text(": "),
                         money(after.netPresentValue),
                         text(".")));
     }
