@@ -74,7 +74,7 @@ public final class Lending {
         new Bands(b, entries, flow.years, ratios.all);
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
-        new Stress(b, entries, flow, new Stress.Figures(repayment, cash));
+        new Stress(b, entries, flow, new Stress.Figures(repayment, cash, years.sales));
         new StatementWords(b, new StatementWords.Told(flow, repayment, sheet, after), tax.told);
     }
 }

@@ -26,6 +26,7 @@ public final class FarmPages {
         pages.add(WhatIfPage.of(budget));
         pages.add(CashPage.of(budget));
         pages.add(StatementsPage.of(budget));
+        pages.add(StressPage.of(budget));
         pages.add(EntriesPage.of(budget));
         pages.addAll(TablePages.of(budget));
         pages.add(SourcesPage.of(budget));
