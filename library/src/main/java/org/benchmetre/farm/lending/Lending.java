@@ -83,7 +83,7 @@ public final class Lending {
         new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
-        new Stress(b, entries, flow, new Stress.Figures(repayment, cash));
+        new Stress(b, entries, flow, new Stress.Figures(repayment, cash, years.sales));
         new StatementWords(b, new StatementWords.Told(flow, funds, cash, repayment, sheet, after), tax.told);
     }
 }
