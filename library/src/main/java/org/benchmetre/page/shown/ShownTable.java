@@ -193,6 +193,15 @@ public final class ShownTable {
     }
 
     /**
+     * Whether no row is shown: then title and headings say nothing either.
+     *
+     * @return true for a table that is folded away
+     */
+    public boolean isAllFolded() {
+        return !rows.isEmpty() && rows.stream().allMatch(this::isFolded);
+    }
+
+    /**
      * Whether a row that is left out while it is nothing is nothing: none of the cells that decide has a number but zero.
      *
      * @param row a row of the table
