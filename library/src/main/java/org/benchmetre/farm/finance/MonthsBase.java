@@ -85,7 +85,8 @@ public final class MonthsBase {
                 "plan_month_first",
                 "In the first crop year, 1 or 0",
                 ONE,
-                when(months.number.exceeds(months.wait.plus(PlanMonths.year())), none(ONE), one()));
+                when(months.number.exceeds(months.wait.plus(PlanMonths.year())), none(ONE), one()),
+                Months.COUNTING);
         Formula back = shocks.late.counting(ONE).times(first);
         Line fruitMonth =
                 t.line("plan_month_fruit", "Fruit as of", ONE, months.named(months.inCalendar.minus(back)), FRUIT);

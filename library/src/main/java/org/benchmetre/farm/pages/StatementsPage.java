@@ -40,7 +40,7 @@ final class StatementsPage {
                         sentence("returns_sentence", Tone.PLAIN))))
                 .left(LEFT, ratios())
                 .right(RIGHT, chart())
-                .foot(repayment(), income(), balance(), before(), after());
+                .foot(repayment(), income(), balance(), before(), after(), formulas());
     }
 
     private Sentence sentence(String id, Tone tone) {
@@ -59,6 +59,15 @@ final class StatementsPage {
                 column("Year 5", "ratio_year_5"),
                 column("Strong", "ratio_strong"),
                 column("Weak", "ratio_weak"));
+    }
+
+    private Table formulas() {
+        Line label = budget.line("ratio_label");
+        return Table.of(
+                "How ratios are worked out",
+                label.axes().get(0),
+                Column.of("Ratio", label),
+                column("Formula", "ratio_formula"));
     }
 
     private Chart chart() {
