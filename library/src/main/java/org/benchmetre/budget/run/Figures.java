@@ -10,16 +10,19 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
 
 /**
- * The values of all lines of a budget, for the one case that its entries make. Searches run once, when a cell that follows from one
+ * The values of all lines of a budget, for the one case that its entries make. A search runs once, when a cell that follows from it
  * is first asked for; all else is known at once. Its values never change; for several threads.
  */
 public final class Figures {
+
+    private static final long ALL = -1;
 
     private final Budget budget;
     private final Reach reach;
     private final Whole plain;
     private final SearchResults elsewhere;
     private Whole searched;
+    private long searches;
 
     private Figures(Budget budget, SearchResults elsewhere) {
         this.budget = budget;
@@ -128,12 +131,16 @@ public final class Figures {
     }
 
     private Whole at(Line line, int cell) {
-        return reach.covers(line, cell) ? searched() : plain;
+        long behind = reach.behind(line, cell);
+        return behind == 0 ? plain : searched(behind);
     }
 
-    private synchronized Whole searched() {
-        if (searched == null) {
-            searched = Whole.of(budget, elsewhere == null ? SearchResults.of(budget) : elsewhere);
+    /** With the searches asked for first alone, so that one figure does not pay for all; with all of them from the second others on. */
+    private synchronized Whole searched(long wanted) {
+        if ((wanted & ~searches) != 0) {
+            searches = searched == null ? wanted : ALL;
+            SearchResults results = elsewhere == null ? SearchResults.of(budget) : elsewhere;
+            searched = Whole.of(budget, results, solved -> reach.isAmong(solved, searches));
         }
         return searched;
     }

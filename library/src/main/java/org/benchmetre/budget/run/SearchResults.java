@@ -10,29 +10,24 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Solved;
 
-/** What the searches of a budget have found. */
+/** What the searches of a budget find. Each runs when what it fills is first asked for, and once. */
 final class SearchResults {
 
     /** No search has run. */
-    static final SearchResults NOTHING = new SearchResults(Map.of());
+    static final SearchResults NOTHING = new SearchResults(null);
 
     private static final Solved NOT_SEARCHED = Solved.none("not searched");
 
-    private final Map<Line, List<Solved>> all;
+    private final Budget budget;
+    private final Map<Line, List<Solved>> found = new HashMap<>();
 
-    private SearchResults(Map<Line, List<Solved>> all) {
-        this.all = all;
+    private SearchResults(Budget budget) {
+        this.budget = budget;
     }
 
-    /** All searches of a budget, run once on its entries as they stand. */
+    /** The searches of a budget, on its entries as they stand. */
     static SearchResults of(Budget budget) {
-        return budget.here(SearchResults.class, () -> {
-            Map<Line, List<Solved>> found = new HashMap<>();
-            budget.solved()
-                    .forEach(line ->
-                            found.put(line, checked(line, budget.search(line).find(budget))));
-            return new SearchResults(found);
-        });
+        return budget.here(SearchResults.class, () -> new SearchResults(budget));
     }
 
     private static List<Solved> checked(Line line, List<Solved> found) {
@@ -53,8 +48,15 @@ final class SearchResults {
     }
 
     /** What stands in a cell that a search fills. */
-    Solved in(CellRef cell) {
-        List<Solved> cells = all.get(cell.line());
-        return cells == null ? NOT_SEARCHED : cells.get(cell.cell());
+    synchronized Solved in(CellRef cell) {
+        if (budget == null) {
+            return NOT_SEARCHED;
+        }
+        List<Solved> cells = found.get(cell.line());
+        if (cells == null) {
+            cells = checked(cell.line(), budget.search(cell.line()).find(budget));
+            found.put(cell.line(), cells);
+        }
+        return cells.get(cell.cell());
     }
 }

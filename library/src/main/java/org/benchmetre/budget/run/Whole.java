@@ -3,6 +3,7 @@ package org.benchmetre.budget.run;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Predicate;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.FormulaException;
@@ -34,11 +35,18 @@ final class Whole {
 
     /** All lines of a budget, with what searches found on its entries or on others. */
     static Whole of(Budget budget, SearchResults found) {
+        return of(budget, found, line -> true);
+    }
+
+    /** The same with what some of the searches found; whatever follows from another one is not to be read. */
+    static Whole of(Budget budget, SearchResults results, Predicate<Line> wanted) {
         Program program = Unroller.program(budget);
         Texts texts = program.texts().over();
         double[] inputs = new double[program.inputs().size()];
         for (int i = 0; i < inputs.length; i++) {
-            inputs[i] = known(budget, found, program.inputs().get(i), texts);
+            CellRef cell = program.inputs().get(i);
+            boolean isLeft = budget.isSolved(cell.line()) && !wanted.test(cell.line());
+            inputs[i] = known(budget, isLeft ? SearchResults.NOTHING : results, cell, texts);
         }
         return new Whole(program, texts, inputs);
     }

@@ -2,6 +2,7 @@ package org.benchmetre.farm.finance;
 
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
@@ -33,6 +34,8 @@ public final class Shocks {
     public final Line late;
     /** Year of the plan in which all fruit is lost, a; 0 for none. */
     public final Line lost;
+    /** The last year in which a crop can be lost. */
+    public final int years;
 
     /**
      * Declares the entries.
@@ -42,6 +45,7 @@ public final class Shocks {
      * @param years that the plan has room for
      */
     public Shocks(BudgetBuilder b, FarmEntries entries, int years) {
+        this.years = years;
         ScheduleBuilder s = b.schedule(Sheets.STRESS, "Changes to the plan, all at once");
         price = share(s, entries, "shock_price", "Price of fruit, change");
         yield = share(s, entries, "shock_yield", "Fruit, change");
@@ -55,6 +59,15 @@ public final class Shocks {
         lost = entries.add(s.entry("shock_lost_year", "Crop lost in year, 0 for none", Unit.parse("a"))
                 .from(0, years)
                 .whole());
+    }
+
+    /**
+     * All changes.
+     *
+     * @return price, fruit, wages, energy, interest, delay, lost year
+     */
+    public List<Line> all() {
+        return List.of(price, yield, wage, energy, interest, late, lost);
     }
 
     private static Line share(ScheduleBuilder s, FarmEntries entries, String id, String label) {

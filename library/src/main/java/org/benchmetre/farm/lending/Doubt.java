@@ -33,7 +33,6 @@ record Doubt(String entry, String label, double factor, int decimals, String uni
             times("yield_level", "Fruit of all crops"),
             times("price_level", "Price of fruit"),
             share("expected_loss", "Fruit lost to frost, pests", 0),
-            share("harvest_losses", "Ripe fruit missed", 0),
             share("marketable_share", "Marketable share", 0),
             share("first_grade_share", "First grade", 0),
             share("year_1_share", "Yield of the first year", 0),
@@ -50,7 +49,6 @@ record Doubt(String entry, String label, double factor, int decimals, String uni
             new Doubt("set_point_shift", "Heating set points", 1, 1, "K warmer"),
             new Doubt("air_changes", "Air leaks of the house", 1, 1, "an hour"),
             share("heater_efficiency", "Heater efficiency", 0),
-            plain("temperature_spread", "Spread of temperature", 1),
             plain("fuel_price", "Price of fuel", 2),
             plain("electricity_price", "Price of electricity", 2),
             plain("base_power", "Power that runs all day", 2),
@@ -58,7 +56,6 @@ record Doubt(String entry, String label, double factor, int decimals, String uni
             rate("recovery_rate", "Real rate of interest"),
             rate("fruit_price_growth", "Growth of fruit prices"),
             rate("cost_growth", "Growth of costs"),
-            rate("inflation_rate", "Inflation"),
             rate("shock_interest", "Change of loan rates"));
 
     /** For a level those entries that it multiplies, whose evidence is its own. */

@@ -1,8 +1,11 @@
 package org.benchmetre.farm.lending;
 
+import static org.benchmetre.budget.Formulas.countPositive;
+import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
+import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -34,8 +37,9 @@ final class Stress {
      *
      * @param repayment coverage
      * @param cash cash by month and year
+     * @param sales fruit sold by year
      */
-    record Figures(Repayment repayment, CashPosition cash) {}
+    record Figures(Repayment repayment, CashPosition cash, Line sales) {}
 
     private final ScheduleBuilder s;
     private final StressCases cases;
@@ -43,14 +47,14 @@ final class Stress {
     Stress(BudgetBuilder b, FarmEntries entries, CashFlow flow, Figures of) {
         Repayment r = of.repayment();
         CashPosition cash = of.cash();
-        StressSizes sizes = new StressSizes(b, entries, flow.years.size() - 1);
+        StressSizes sizes = new StressSizes(b, entries, flow.plan.axis.size() - 1);
         cases = new StressCases(b, flow.shocks, sizes, List.of(r.lowest, cash.lowest, cash.least));
         s = b.schedule(Sheets.STRESS, "Coverage and cash in each case");
         b.nameRows(
                 cases.axis,
                 s.textLine("stress_label", "Case", rows("As entered", StressTexts.labels(), "All together")));
         s.textLine("stress_size", "Size", rows("", sizes.words(), "all of these"));
-        Line counted = coverage(r);
+        Line counted = coverage(b, r);
         s.line("stress_cash_low", "Least cash of the first 24 months", NOMINAL, cases.of(cash.lowest));
         Line least = s.line("stress_cash_least", "Least cash of all years", NOMINAL, cases.of(cash.least));
         Formula isShort = none(NOMINAL).exceeds(least);
@@ -61,34 +65,55 @@ final class Stress {
                         r.limit.exceeds(counted),
                         when(isShort, text("coverage too low, cash runs out"), text("coverage too low")),
                         when(isShort, text("cash runs out"), text("holds"))));
-        changed(b, flow.shocks);
+        Line changed = changed(b, flow.shocks);
+        StressBreaks breaks = new StressBreaks(b, new StressBreaks.Plan(flow.shocks, r, cash));
+        new StressFirst(b, breaks, sizes, new StressFirst.Basis(changed, of.sales()));
     }
 
-    private Line coverage(Repayment r) {
+    private Line coverage(BudgetBuilder b, Repayment r) {
         Line counted = s.line("stress_coverage_counted", "Lowest coverage, 1000 without debt", ONE, cases.of(r.lowest));
         Formula debt = number(NO_DEBT, ONE).exceeds(counted);
-        s.line("stress_coverage", "Lowest coverage", ONE, onlyWhen(debt, counted, "no debt"));
-        s.line("stress_coverage_change", "Change of coverage", ONE, onlyWhen(debt, counted.minus(r.lowest), "no debt"));
-        s.line("stress_coverage_drawn", "Lowest coverage", ONE, when(debt, counted, none(ONE)), "nothing without debt");
-        s.line("stress_limit_drawn", "Asked for", ONE, when(debt, r.limit, none(ONE)), "nothing without debt");
+        s.line("stress_coverage", "Lowest coverage", ONE, onlyWhen(debt, counted, "no debt"), StressBreaks.NO_DEBT_IS);
+        s.line(
+                "stress_coverage_change",
+                "Change of coverage",
+                ONE,
+                onlyWhen(debt, counted.minus(r.lowest), "no debt"),
+                StressBreaks.NO_DEBT_IS);
+        s.line(
+                "stress_coverage_drawn",
+                "Lowest coverage",
+                ONE,
+                when(debt, counted, none(ONE)),
+                StressBreaks.NO_DEBT_IS);
+        s.line("stress_limit_drawn", "Asked for", ONE, when(debt, r.limit, none(ONE)), StressBreaks.NO_DEBT_IS);
+        Formula below = countPositive(
+                s.line("stress_lacking", "Below what is asked for by", ONE, r.limit.minus(counted)), cases.axis);
+        b.schedule(Sheets.STRESS, "Cases, in words")
+                .line(
+                        "stress_chart_sentence",
+                        "What the chart of coverage shows",
+                        ONE,
+                        when(
+                                number(NO_DEBT, ONE).exceeds(r.lowest),
+                                joined(
+                                        text("Lowest coverage in each case against the "),
+                                        shown(r.limit, 2),
+                                        text(" that the bank asks for: "),
+                                        shown(below, 0),
+                                        text(" of " + cases.axis.size() + " cases are below it.")),
+                                text("No debt falls due: there is no coverage.")),
+                        StressBreaks.NO_DEBT_IS);
         return counted;
     }
 
     /** All that is shown rests on changes that are entered, which is easily forgotten. */
-    private static void changed(BudgetBuilder b, Shocks shocks) {
-        b.schedule(Sheets.STRESS, "Whether changes are entered")
+    private static Line changed(BudgetBuilder b, Shocks shocks) {
+        return b.schedule(Sheets.STRESS, "Whether changes are entered")
                 .warning(
                         "stress_changed",
                         "Changes are entered",
-                        squares(List.of(
-                                        shocks.price,
-                                        shocks.yield,
-                                        shocks.wage,
-                                        shocks.energy,
-                                        shocks.interest,
-                                        shocks.late,
-                                        shocks.lost))
-                                .isPositive(),
+                        squares(shocks.all()).isPositive(),
                         "Changes are entered on Stress: cash is shown under them.");
     }
 

@@ -51,9 +51,14 @@ final class StressSizes {
                 .whole());
     }
 
+    /** Each size, in the order of the changes. */
+    List<Line> all() {
+        return List.of(price, yield, wage, energy, interest, late, lost);
+    }
+
     /** Each size in words, in the order of the changes. */
     List<Formula> words() {
-        List<Line> all = List.of(price, yield, wage, energy, interest, late, lost);
+        List<Line> all = all();
         return IntStream.range(0, all.size())
                 .mapToObj(row -> StressTexts.size(row, all.get(row).counting(ONE)))
                 .toList();

@@ -3,12 +3,14 @@ package org.benchmetre.farm.lending;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.unit.Unit;
 
@@ -53,6 +55,13 @@ final class StressTexts {
         return texts(WITHIN);
     }
 
+    /** What stands between a finding and the size of each change, such as <i>cash runs out at 5 % lower</i>. */
+    static List<Formula> at() {
+        return IntStream.range(0, KEYS.size())
+                .<Formula>mapToObj(row -> text(row < KEYS.indexOf("late") ? " at " : " when "))
+                .toList();
+    }
+
     /** How far each change was looked at, where nothing was found. */
     static List<Formula> never() {
         return texts(NEVER);
@@ -73,7 +82,7 @@ final class StressTexts {
             case "yield" -> share(size, " % less", " % more");
             case "energy" -> share(size, " % cheaper", " % dearer");
             case "interest" -> share(size, " points lower", " points higher");
-            case "late" -> joined(shown(size, 0), text(" months late"));
+            case "late" -> joined(shown(size, 0), when(size.exceeds(one()), text(" months late"), text(" month late")));
             case "lost" -> joined(text("lost in year "), shown(size, 0));
             default -> share(size, " % lower", " % higher");
         };

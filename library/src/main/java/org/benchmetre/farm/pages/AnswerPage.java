@@ -81,6 +81,7 @@ final class AnswerPage {
                 new Sentence(budget.line("doubt_sentence"), Tone.PLAIN),
                 new Sentence(budget.line("house_sentence"), Tone.PLAIN),
                 new Sentence(budget.line("answer_funding"), Tone.PLAIN),
+                new Sentence(budget.line("stress_first"), Tone.PLAIN),
                 new Sentence(budget.line("answer_warmth"), Tone.WARNING),
                 new Sentence(budget.line("calendar_no_heat"), Tone.WARNING)));
     }

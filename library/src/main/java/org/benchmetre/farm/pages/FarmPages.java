@@ -28,6 +28,7 @@ public final class FarmPages {
         pages.add(LoansPage.of(budget));
         pages.add(CashPage.of(budget));
         pages.add(StatementsPage.of(budget));
+        pages.add(StressPage.of(budget));
         pages.add(ChallengePage.of(budget));
         pages.add(SubmittedPage.of(budget));
         pages.add(EntriesPage.of(budget));

@@ -8,6 +8,7 @@ import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentence;
 import org.benchmetre.page.Sentences;
@@ -21,6 +22,12 @@ final class StatementsPage {
     private static final List<Integer> LEFT = List.of(26, 11, 10, 11, 10, 10, 10);
     private static final List<Integer> RIGHT = List.of(10, 11, 10, 10, 10);
     private static final int CHART_ROWS = 12;
+
+    private static final String FORMULAS =
+            "Coverage: (income before tax + depreciation + interest - tax - draw) / (principal + interest). Current ratio: current assets / "
+                    + "current debts. Working capital: the difference, to fruit sold. Debt to asset: debts / assets; below is better. Profit margin: (income before tax + "
+                    + "interest - draw) / fruit sold. Asset turnover: fruit sold / average assets. Return on assets: (income before tax + interest - draw) / average assets; "
+                    + "on equity: (income before tax - draw) / average equity. Expense ratio: expense without interest and depreciation / fruit sold; below is better.";
 
     private final Budget budget;
 
@@ -38,9 +45,9 @@ final class StatementsPage {
                         sentence("coverage_sentence", Tone.LEAD),
                         sentence("equity_sentence", Tone.PLAIN),
                         sentence("returns_sentence", Tone.PLAIN))))
-                .left(LEFT, ratios())
+                .left(LEFT, ratios(), new FixedWords("", FORMULAS, Tone.FAINT))
                 .right(RIGHT, chart())
-                .foot(repayment(), income(), balance(), before(), after(), formulas());
+                .foot(repayment(), income(), balance(), before(), after());
     }
 
     private Sentence sentence(String id, Tone tone) {
@@ -59,15 +66,6 @@ final class StatementsPage {
                 column("Year 5", "ratio_year_5"),
                 column("Strong", "ratio_strong"),
                 column("Weak", "ratio_weak"));
-    }
-
-    private Table formulas() {
-        Line label = budget.line("ratio_label");
-        return Table.of(
-                "How ratios are worked out",
-                label.axes().get(0),
-                Column.of("Ratio", label),
-                column("Formula", "ratio_formula"));
     }
 
     private Chart chart() {

@@ -113,10 +113,10 @@ final class Subjects {
                     "start_month",
                     "tax_rate",
                     "shock_interest",
-                    "coverage_limit"),
+                    "coverage_limit",
+                    "prepared_by"),
             new Subject("What a bank looks at", "term_debt_coverage_strong", "stress_price"),
-            new Subject("What a whole budget holds", "waived_house"),
-            new Subject("Handed to a lender", "prepared_by"));
+            new Subject("What a whole budget holds", "waived_house"));
 
     private final Budget budget;
     private final Map<String, Set<Line>> gathered = new LinkedHashMap<>();

@@ -149,8 +149,7 @@ class EntriesHaveOneHomeTest {
                         "Money and plan",
                         "Funds and loans",
                         "What a bank looks at",
-                        "What a whole budget holds",
-                        "Handed to a lender");
+                        "What a whole budget holds");
     }
 
     /** A column that the user's page lists behind another one stands behind it on the page of entries too. */
