@@ -16,7 +16,6 @@ import org.benchmetre.budget.entry.TextForm;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Decimals;
-import org.benchmetre.page.EvidenceCount;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.shown.ShownCells;
 
@@ -68,7 +67,7 @@ record EntryText(Figures figures) {
     }
 
     String source(CellRef cell) {
-        return EvidenceCount.source(entry(cell.line()), given(cell));
+        return entry(cell.line()).sourceOf(given(cell));
     }
 
     private String end(CellRef cell, double bound) {

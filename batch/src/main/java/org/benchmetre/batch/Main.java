@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             PriceCommand.class,
             IrrigationCommand.class,
+            FundCommand.class,
             CompareCommand.class,
             WorkbookCommand.class,
             LinesCommand.class,

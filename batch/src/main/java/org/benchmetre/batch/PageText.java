@@ -61,6 +61,11 @@ final class PageText implements BlockVisitor<String> {
         return new PageText(figures, cells.kind(), cautionsInFull, true);
     }
 
+    /** The same with the decimals of a kind of page. */
+    PageText of(Page.Kind kind) {
+        return new PageText(figures, kind, cautionsInFull, tight);
+    }
+
     /** A page from its name and question to its last block; the sentence of a chart only where it is not said already. */
     String of(Page page) {
         StringBuilder text = new StringBuilder();

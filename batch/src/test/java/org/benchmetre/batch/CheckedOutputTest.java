@@ -55,7 +55,7 @@ class CheckedOutputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lines", "check", "irrigation", "price"})
+    @ValueSource(strings = {"lines", "check", "irrigation", "fund", "price"})
     void every_command_looks_at_what_it_printed(String command) {
         assertThat(Main.run(new Failing(0, "Input/output error"), err, command, Ran.SAMPLE.toString()))
                 .isEqualTo(3);

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UsageTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"price", "workbook", "irrigation", "lines", "explain", "check", "compare"})
+    @ValueSource(strings = {"price", "workbook", "irrigation", "fund", "lines", "explain", "check", "compare"})
     void every_command_has_help_with_the_exit_codes(String command) {
         Ran ran = Ran.with(command, "--help");
 
@@ -23,7 +23,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"price", "workbook", "irrigation", "lines", "explain", "check", "compare"})
+    @ValueSource(strings = {"price", "workbook", "irrigation", "fund", "lines", "explain", "check", "compare"})
     void every_command_has_a_version(String command) {
         Ran ran = Ran.with(command, "--version");
 
@@ -38,6 +38,7 @@ class UsageTest {
                         "start",
                         "price",
                         "irrigation",
+                        "fund",
                         "compare",
                         "workbook",
                         "lines",

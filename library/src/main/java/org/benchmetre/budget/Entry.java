@@ -6,10 +6,12 @@ import java.util.Optional;
 import org.benchmetre.budget.entry.Accepted;
 import org.benchmetre.budget.entry.Blank;
 import org.benchmetre.budget.entry.Bounds;
+import org.benchmetre.budget.entry.EvidenceKind;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Home;
 import org.benchmetre.budget.entry.Meaning;
 import org.benchmetre.budget.entry.NumberGate;
+import org.benchmetre.budget.entry.Origin;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.entry.Refusal;
 import org.benchmetre.budget.entry.Subject;
@@ -84,6 +86,28 @@ public record Entry(Bounds bounds, Usual usual, TextForm form, Home home, Blank 
      */
     public String source() {
         return usual.source();
+    }
+
+    /**
+     * Where the value of a cell comes from: its own source, else that of the documented default.
+     *
+     * @param given the value
+     * @return the words, empty where an entry of one's own has none
+     */
+    public String sourceOf(Given given) {
+        boolean isDefault = given.origin().equals(Origin.DEFAULT);
+        return given.source().isEmpty() && isDefault ? source() : given.source();
+    }
+
+    /**
+     * How far the value of a cell can be trusted. A change for this run says nothing of where it comes from.
+     *
+     * @param given the value
+     * @return the kind of its source
+     */
+    public EvidenceKind evidence(Given given) {
+        boolean isChange = given.origin() instanceof Origin.Setting;
+        return isChange ? EvidenceKind.UNSAID : EvidenceKind.of(sourceOf(given));
     }
 
     /**

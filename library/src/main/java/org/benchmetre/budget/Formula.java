@@ -176,6 +176,16 @@ public sealed interface Formula extends Serializable
     }
 
     /**
+     * Whether a date, written year first, is earlier than another; the empty text is earlier than all.
+     *
+     * @param other a text of the same form
+     * @return a truth
+     */
+    default Formula isBefore(Formula other) {
+        return Call.of(Function.BEFORE, this, other);
+    }
+
+    /**
      * Whether a text is not empty.
      *
      * @return a truth

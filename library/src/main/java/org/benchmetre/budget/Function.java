@@ -65,6 +65,8 @@ public enum Function {
             Spelling.infix("=", Spelling.COMPARE),
             (a, texts) -> truth(texts.same(a[0], a[1])),
             Kernels::sameText),
+    /** A text that sorts before another, such as an earlier date: texts of digits and hyphens, which sort alike everywhere. */
+    BEFORE(2, Typing::texts, Spelling.infix("<", Spelling.COMPARE), (a, texts) -> truth(texts.before(a[0], a[1]))),
     /** A text that is not empty. */
     FILLED(1, Typing::texts, Spelling.comparedWith("<>\"\""), (a, texts) -> truth(a[0] != 0), Kernels::filled),
     /** A list of keys, apart by spaces, that has a key. */

@@ -141,6 +141,20 @@ public final class ScheduleBuilder {
         return solved(declare(id, label, unit, Kind.NUMBER, List.of(axes), note), search);
     }
 
+    /**
+     * Adds words that a search fills, such as where the value of an entry comes from.
+     *
+     * @param id identifier
+     * @param label what a reader sees
+     * @param note what is searched
+     * @param search runs when the line is read; finds words alone, none of them empty, since a cell without any reads as 0 elsewhere
+     * @param axes what it repeats along
+     * @return the line, a text
+     */
+    public Line solvedText(String id, String label, String note, Search search, Axis... axes) {
+        return solved(declare(id, label, Unit.ONE, Kind.TEXT, List.of(axes), note), search);
+    }
+
     private Line solved(Line line, Search search) {
         budget.searches.put(line, search);
         return line;

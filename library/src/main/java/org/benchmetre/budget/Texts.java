@@ -153,6 +153,17 @@ public final class Texts implements Serializable {
     }
 
     /**
+     * Whether a text sorts before another without regard to case.
+     *
+     * @param left a code
+     * @param right a code
+     * @return true when it does; false when they are the same
+     */
+    public boolean before(double left, double right) {
+        return text(folded(left)).compareTo(text(folded(right))) < 0;
+    }
+
+    /**
      * Whether a list of keys, apart by spaces, has a key.
      *
      * @param list a code

@@ -52,6 +52,7 @@ import org.benchmetre.farm.layout.Planting;
 import org.benchmetre.farm.layout.Substrate;
 import org.benchmetre.farm.layout.Trough;
 import org.benchmetre.farm.lending.Lending;
+import org.benchmetre.farm.lending.Submission;
 import org.benchmetre.farm.levers.FirstDoubt;
 import org.benchmetre.farm.levers.LeverList;
 import org.benchmetre.farm.levers.Swings;
@@ -337,7 +338,8 @@ public final class FarmBudget {
                                 running.care,
                                 overhead.cash),
                         cash.selling));
-        new Lending(b, entries, new Lending.Farm(flow, first, yearlyCost, blocks, uses));
+        Lending.Farm lent = new Lending.Farm(flow, first, yearlyCost, blocks, uses);
+        Lending lending = new Lending(b, entries, lent);
         SeasonCash season = new SeasonCash(b, cropYear, cash, work, harvest.monthYield, energy);
         new CalendarWords(b, season, cash, new CalendarWords.Sections(harvest, work, energy.heating()));
         new ToBuy(b, materials, takeOff, groups);
@@ -346,6 +348,8 @@ public final class FarmBudget {
         new WhatIfTables(b, levers, page.aboveTotalPerArea)
                 .first(crop.fruitEntry, crop.priceLevel, harvest.planned, harvest.pricePerKg);
         new FirstDoubt(b, new Swings(b, levers, page.aboveTotalPerArea));
+        new Submission(
+                b, entries, lending, lent, new Submission.Year(harvest.receipts, page.aboveTotal, overhead.total));
         Cautions.add(b);
         return b.build();
     }

@@ -9,6 +9,7 @@ import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Entry;
 import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.entry.EvidenceKind;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Origin;
 
@@ -53,22 +54,10 @@ public record EvidenceCount(SortedMap<EvidenceKind, Integer> byKind) {
         return byKind.values().stream().mapToInt(Integer::intValue).sum();
     }
 
-    /**
-     * Where the value of a cell comes from: its own source, else that of the documented default.
-     *
-     * @param entry what the cell belongs to
-     * @param given the value
-     * @return the words, empty where an entry of one's own has none
-     */
-    public static String source(Entry entry, Given given) {
-        boolean isDefault = given.origin().equals(Origin.DEFAULT);
-        return given.source().isEmpty() && isDefault ? entry.source() : given.source();
-    }
-
     private static void count(Map<EvidenceKind, Integer> counted, Budget budget, Line line, Entry entry) {
         int cell = 0;
         for (Given given : budget.given(line)) {
-            EvidenceKind kind = kind(entry, given);
+            EvidenceKind kind = entry.evidence(given);
             boolean isNothing = given.number() == 0
                     && given.origin().equals(Origin.DEFAULT)
                     && (kind == EvidenceKind.OTHER || kind == EvidenceKind.UNSAID);
@@ -77,11 +66,5 @@ public record EvidenceCount(SortedMap<EvidenceKind, Integer> byKind) {
             }
             cell++;
         }
-    }
-
-    /** A change for this run says nothing of where it comes from. */
-    private static EvidenceKind kind(Entry entry, Given given) {
-        boolean isChange = given.origin() instanceof Origin.Setting;
-        return isChange ? EvidenceKind.UNSAID : EvidenceKind.of(source(entry, given));
     }
 }

@@ -131,13 +131,13 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
     }
 
     /**
-     * The same table, a row of whose axis is nothing where a line is zero, whatever else it tells.
+     * The same table, a row of whose axis is nothing where some lines are zero, whatever else it tells.
      *
-     * @param line of one of the table's columns
+     * @param lines of the table's columns
      * @return the table
      */
-    public Table nothingWithout(Line line) {
-        return new Table(title, axis, columns, rows, rules.decisive(line), note);
+    public Table nothingWithout(Line... lines) {
+        return new Table(title, axis, columns, rows, rules.decisive(List.of(lines)), note);
     }
 
     /**

@@ -29,7 +29,7 @@ public record TableRules(Optional<BySize> bySize, Optional<Product> product, Lis
         return new TableRules(bySize, Optional.of(law), decisive);
     }
 
-    TableRules decisive(Line line) {
-        return new TableRules(bySize, product, List.of(line));
+    TableRules decisive(List<Line> lines) {
+        return new TableRules(bySize, product, lines);
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
  * @param words rows that are no entries, but words
  * @param runs entries whose number says how long a run of periods is
  */
-public record Deciding(List<WordChoice> words, List<SingleRun> runs) {
+public record Deciding(List<WordChoice> words, List<EntryRun> runs) {
 
     /** None. */
     public static final Deciding NONE = new Deciding(List.of(), List.of());

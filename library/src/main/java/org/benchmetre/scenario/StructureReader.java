@@ -28,7 +28,7 @@ public final class StructureReader {
      * @param all the runs
      * @param settings what goes before the rows of the file
      */
-    public record Runs(List<SingleRun> all, Settings settings) {}
+    public record Runs(List<EntryRun> all, Settings settings) {}
 
     private StructureReader(ScenarioTables tables, Faults faults) {
         this.tables = tables;
@@ -62,7 +62,7 @@ public final class StructureReader {
                     .ifPresent(run -> found.put(
                             TableForm.lengthOf(form.file()), new Structure.Keys(run.keys(rows.values()), List.of())));
         }
-        for (SingleRun run : runs.all()) {
+        for (EntryRun run : runs.all()) {
             Map.Entry<String, Structure.Keys> keys = run.keys(tables.table(Home.SINGLE), runs.settings());
             found.put(keys.getKey(), keys.getValue());
         }

@@ -10,6 +10,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Plausible;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.page.shown.ShownCells;
 
 /** What a page says of a line beside its value: its unit, and of an entry its usual range and what is to be thought of it. */
 final class BesideValue {
@@ -40,7 +41,7 @@ final class BesideValue {
 
     private String unit(Line line, Unit unit) {
         boolean none = line.kind() == Kind.TEXT || line.kind() == Kind.TRUTH;
-        return none || unit.equals(Unit.ONE) ? "" : unit.display(budget.currency());
+        return none ? "" : ShownCells.written(unit, budget.currency());
     }
 
     String typedUnit(Line line) {

@@ -3,6 +3,7 @@ package org.benchmetre.workbook;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.xml.namespace.QName;
+import org.apache.poi.util.Units;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -31,6 +32,7 @@ import org.apache.xmlbeans.XmlCursor;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Position;
 import org.benchmetre.budget.run.Figures;
+import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.page.Chart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTBarChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTStrData;
@@ -66,17 +68,24 @@ final class ChartDrawer {
         page.charts().stream().filter(placed -> showsSomething(placed.chart())).forEach(placed -> draw(page, placed));
     }
 
+    /** Many series stand below one another beside the bars; few fit below them. */
+    private static LegendPosition legend(Chart wanted) {
+        return wanted.shape() == Chart.Shape.STACKED_BARS ? LegendPosition.RIGHT : LegendPosition.BOTTOM;
+    }
+
     private boolean showsSomething(Chart chart) {
         return chart.values().stream()
                 .anyMatch(line -> IntStream.range(0, line.size()).anyMatch(cell -> figures.number(line, cell) != 0));
     }
 
+    /** A chart ends a pixel within its last column: one that ends at the next takes that along to another printed sheet. */
     private void draw(PagePlan page, PlacedChart placed) {
         Chart wanted = placed.chart();
         XSSFSheet sheet = workbook.getSheet(page.name());
         XSSFDrawing drawing = sheet.createDrawingPatriarch();
+        int width = Math.round(sheet.getColumnWidthInPixels(placed.last()) - 1) * Units.EMU_PER_PIXEL;
         XSSFChart chart = drawing.createChart(
-                new XSSFClientAnchor(0, 0, 0, 0, placed.column(), placed.row(), placed.last() + 1, placed.end()));
+                new XSSFClientAnchor(0, 0, width, 0, placed.column(), placed.row(), placed.last(), placed.end()));
         Spot sentence = plan.spot(wanted.sentence(), 0);
         chart.setTitleFormula(sentence.quoted());
         chart.setTitleOverlay(false);
@@ -84,7 +93,7 @@ final class ChartDrawer {
         ChartData data = new ChartData(plan, page, figures);
         int series = wanted.shape() == Chart.Shape.CURVES ? curves(chart, wanted, data) : bars(chart, wanted, data);
         if (series > 1) {
-            chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+            chart.getOrAddLegend().setPosition(legend(wanted));
         }
         chart.getCTChart().getPlotArea().getValAxList().forEach(axis -> letters(axis.getTitle()));
         describe(drawing, wanted.look().alternative());
@@ -197,7 +206,8 @@ final class ChartDrawer {
         List<Line> lines = wanted.values();
         double largest = lines.stream().mapToDouble(this::largest).max().orElse(0);
         axis.setNumberFormat(largest < WHOLE_LABELS ? "0.0#" : "#,##0");
-        axis.setTitle(lines.get(0).unit().display(figures.budget().currency()));
+        Unit unit = lines.get(0).unit();
+        axis.setTitle(unit.equals(Unit.ONE) ? "" : unit.display(figures.budget().currency()));
         axis.getOrAddMajorGridProperties().setLineProperties(new XDDFLineProperties(fill(0xD8DEDF)));
         return axis;
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -17,6 +18,9 @@ import org.benchmetre.page.Page;
 
 /** Draws one budget into an empty workbook: pages, workings, names, validations, charts, protection. Used once. */
 final class Drawing {
+
+    /** Letters that the longest name of a page takes. */
+    private static final int ROOM_OF_A_NAME = 22;
 
     private static final String MAKER = "Benchmetre";
     private static final String WORKINGS =
@@ -84,7 +88,7 @@ final class Drawing {
         pen.spread(1, middle, last, cells.text(heading), Look.Role.ASIDE);
     }
 
-    /** Where to look: every other page with its question, below all else. Answers the first row below. */
+    /** Where to look, below all else: every other page by name, answers first, then the first workings. Answers the row below. */
     private int contents(PagePlan first, Pen pen) {
         List<Page> others = setup.pages().subList(1, setup.pages().size());
         int row = first.end();
@@ -92,32 +96,45 @@ final class Drawing {
             return row;
         }
         pen.words(row++, 0, "Where to look", Look.Role.HEADING);
-        List<Spot> targets = new ArrayList<>();
-        List<String> questions = new ArrayList<>();
-        for (Page other : others) {
-            targets.add(new Spot(other.name(), 0, 0));
-            questions.add(other.question());
+        List<Slot> slots = slots(first);
+        List<String> answers = names(others, page -> page.kind() != Page.Kind.ENTRIES);
+        List<String> rest = new ArrayList<>(names(others, page -> page.kind() == Page.Kind.ENTRIES));
+        plan.sheets().stream().findFirst().ifPresent(workings -> rest.add(workings.name()));
+        return links(pen, links(pen, row, slots, answers), slots, rest);
+    }
+
+    private static List<String> names(List<Page> pages, Predicate<Page> wanted) {
+        return pages.stream().filter(wanted).map(Page::name).toList();
+    }
+
+    private static int links(Pen pen, int row, List<Slot> slots, List<String> names) {
+        for (int i = 0; i < names.size(); i++) {
+            link(pen, row + i / slots.size(), slots.get(i % slots.size()), names.get(i));
         }
-        plan.sheets().stream().findFirst().ifPresent(workings -> {
-            targets.add(new Spot(workings.name(), 0, 0));
-            questions.add("How was each figure made? And the sheets behind it.");
-        });
-        int rows = (targets.size() + 1) / 2;
-        for (int i = 0; i < targets.size(); i++) {
-            boolean right = i >= rows;
-            int at = row + i % rows;
-            int column = right ? first.middle() : 0;
-            pen.words(at, column, targets.get(i).sheet(), Look.Role.LINK);
-            pen.link(at, column, targets.get(i));
-            pen.across(
-                    at,
-                    column + 1,
-                    right ? first.lastColumn() : first.middle() - 1,
-                    questions.get(i),
-                    Look.Role.ASIDE_LEFT);
+        return row + (names.size() + slots.size() - 1) / slots.size();
+    }
+
+    private static void link(Pen pen, int row, Slot slot, String name) {
+        pen.across(row, slot.first(), slot.last(), name, Look.Role.LINK);
+        pen.link(row, slot.first(), new Spot(name, 0, 0));
+    }
+
+    /** Columns that together have room for a name. */
+    private record Slot(int first, int last) {}
+
+    private static List<Slot> slots(PagePlan page) {
+        List<Slot> slots = new ArrayList<>();
+        int start = 0;
+        int room = 0;
+        for (int column = 0; column <= page.lastColumn(); column++) {
+            room += page.widths().get(column);
+            if (room >= ROOM_OF_A_NAME) {
+                slots.add(new Slot(start, column));
+                start = column + 1;
+                room = 0;
+            }
         }
-        row += rows;
-        return row;
+        return slots.isEmpty() ? List.of(new Slot(0, page.lastColumn())) : slots;
     }
 
     private void sheet(SheetPlan sheet) {

@@ -75,6 +75,6 @@ final class EntryWidths {
     }
 
     private String typed(Line line, Given given) {
-        return formats.decimals(line).written(given.typed());
+        return formats.decimals(line).written(NumberFormats.inCell(line, given));
     }
 }

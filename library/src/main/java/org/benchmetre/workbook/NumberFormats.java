@@ -73,14 +73,21 @@ final class NumberFormats {
         return (decimals.thousands() ? "#,##0" : "0") + fewest;
     }
 
-    /** The decimals of an entry as it is typed. */
+    /** The decimals of an entry as it stands in its cell. */
     Decimals decimals(Line line) {
         List<Given> givens = budget.given(line).stream().filter(Given::filled).toList();
-        Unit unit = givens.isEmpty() ? line.unit() : givens.get(0).typedIn();
-        Decimals exact =
-                Decimals.exact(unit, givens.stream().mapToDouble(Given::typed).toArray());
+        Unit unit = givens.isEmpty() || !line.axes().isEmpty()
+                ? line.unit()
+                : givens.get(0).typedIn();
+        Decimals exact = Decimals.exact(
+                unit, givens.stream().mapToDouble(given -> inCell(line, given)).toArray());
         int least = unit.hasMoney() ? MinorUnit.decimals(budget.currency()) : 0;
         return new Decimals(Math.max(least, Math.min(MOST_TYPED, exact.count())), exact.thousands());
+    }
+
+    /** A single value stands as it was typed, a row of a table in the unit of its column. */
+    static double inCell(Line line, Given given) {
+        return line.axes().isEmpty() ? given.typed() : given.number();
     }
 
     /** A format of a number of decimals. */

@@ -90,7 +90,7 @@ final class ValueCells {
 
     /** What a search found: no formula, since none gives it. */
     private void solved(Pen pen, Spot spot, Line line, int cell) {
-        if (figures.hasReason(line, cell)) {
+        if (line.kind() == Kind.TEXT || figures.hasReason(line, cell)) {
             pen.words(spot.row(), spot.column(), figures.text(line, cell), Look.Role.SOLVED);
         } else {
             Look plain = Look.number(Look.Role.SOLVED, format(line, cell));

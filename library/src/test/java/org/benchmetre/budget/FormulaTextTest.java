@@ -75,6 +75,7 @@ class FormulaTextTest {
         Formula both = joined(word, text("-"), when(a.isPositive(), word, text("\"")));
         assertThat(printed(both.is(joined(word, word))))
                 .isEqualTo("the_word&\"-\"&IF(a_a>0,the_word,\"\"\")=the_word&the_word");
+        assertThat(printed(word.isBefore(text("2026-03-31")))).isEqualTo("the_word<\"2026-03-31\"");
         assertThat(printed(both.isFilled())).startsWith("(the_word&").endsWith(")<>\"\"");
         assertThatThrownBy(() -> joined(word, a)).hasMessage("JOIN wants a TEXT, but found a NUMBER: a_a.");
     }

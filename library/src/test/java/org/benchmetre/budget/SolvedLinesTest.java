@@ -2,6 +2,7 @@ package org.benchmetre.budget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
@@ -192,6 +193,19 @@ class SolvedLinesTest {
         return Figures.of(other.build());
     }
 
+    private static Figures saying(String words) {
+        BudgetBuilder other = new BudgetBuilder("Test", "EUR");
+        ScheduleBuilder table = other.schedule("Sheet", "Table");
+        Line said = table.solvedText("one_said", "One", "", KnownAnswers.of(Solved.none(words)));
+        table.textLine("one_joined", "Joined", joined(text("It says "), said));
+        return Figures.of(other.build());
+    }
+
+    @Test
+    void a_search_may_find_words_that_formulas_read() {
+        assertThat(saying("a quotation").text("one_joined")).isEqualTo("It says a quotation");
+    }
+
     @Test
     void what_does_not_fit_is_refused() {
         assertThatThrownBy(() -> budget.search(price)).hasMessage("Line the_price is not filled by a search.");
@@ -199,6 +213,8 @@ class SolvedLinesTest {
                 .hasMessage("Line one_found has 1 cells, but its search found 0 values.");
         assertThatThrownBy(() -> ofOne(KnownAnswers.of(Solved.none("none"))).number("one_found"))
                 .hasMessage("Line one_found takes numbers alone, but its search found 'none'.");
+        assertThatThrownBy(() -> saying("").text("one_said"))
+                .hasMessage("Line one_said takes words alone, but its search found none.");
         assertThatThrownBy(() -> Solved.number(Double.NaN)).isInstanceOf(FormulaException.class);
         assertThatThrownBy(() -> new Solved(3, "none")).isInstanceOf(FormulaException.class);
         assertThatThrownBy(() -> b.define(flip, price)).hasMessage("Line flip_price is defined twice.");

@@ -54,7 +54,7 @@ final class Readings {
     private static double in(Unit unit, Figures figures, String address) {
         String[] place = address.split("[\\[\\]]");
         Line line = figures.budget().line(place[0]);
-        double number = place.length > 1 ? figures.number(place[0], place[1]) : figures.number(place[0]);
+        double number = place.length > 1 ? figures.number(place[0], place[1].split(";")) : figures.number(place[0]);
         return Unit.apply(number, line.unit().factorTo(unit));
     }
 

@@ -95,7 +95,7 @@ public final class Sample {
                 .row("plant_stock", "plug", Map.of("price", "0.4", "price_year", "2026"));
     }
 
-    private static Budget of(Path folder) {
+    public static Budget of(Path folder) {
         return "fresh".equals(System.getProperty("benchmetre.samples"))
                 ? read(folder)
                 : READ.computeIfAbsent(folder, Sample::read);

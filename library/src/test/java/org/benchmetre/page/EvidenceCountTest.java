@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import org.benchmetre.Benchmetre;
 import org.benchmetre.Plan;
 import org.benchmetre.ScenarioException;
+import org.benchmetre.budget.entry.EvidenceKind;
 import org.benchmetre.farm.Sample;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

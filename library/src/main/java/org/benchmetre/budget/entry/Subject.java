@@ -70,6 +70,7 @@ public record Subject(String label, Supplier<String> address, Unit unit, String 
         Unit money = unit.isNominal() ? Unit.MONEY_NOMINAL : Unit.MONEY;
         names.put(currency, money);
         names.put(currency.toLowerCase(Locale.ROOT), money);
+        names.put(Unit.MONEY_NOMINAL.inFiles(currency), Unit.MONEY_NOMINAL);
         unit.counted().ifPresent(piece -> UnitWord.PIECES.forEach(word -> names.put(word, piece)));
         return names;
     }

@@ -40,6 +40,9 @@ final class SearchResults {
                 throw new FormulaException(
                         "Line " + line + " takes numbers alone, but its search found '" + each.reason() + "'.");
             }
+            if (line.kind() == Kind.TEXT && each.reason().isEmpty()) {
+                throw new FormulaException("Line " + line + " takes words alone, but its search found none.");
+            }
         }
         return List.copyOf(found);
     }

@@ -86,6 +86,9 @@ final class Whole {
         Line line = cell.line();
         if (budget.isSolved(line)) {
             Solved solved = found.in(cell);
+            if (line.kind() == Kind.TEXT) {
+                return texts.code(solved.reason());
+            }
             boolean none = !solved.hasNumber();
             return none && line.kind() == Kind.OPTIONAL
                     ? Texts.noNumber(texts.code(solved.reason()))

@@ -31,8 +31,8 @@ import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
+import org.benchmetre.scenario.EntryRun;
 import org.benchmetre.scenario.RunLength;
-import org.benchmetre.scenario.SingleRun;
 
 /**
  * Yearly cash over the plan, in today's money, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
@@ -50,7 +50,7 @@ public final class CashFlow {
     private static final String LENGTH = "plan_years";
 
     /** The years that a plan has room for: its own and some to spare, so that it may be lengthened. */
-    public static final SingleRun YEARS = new SingleRun(new RunLength.Factor(LENGTH, YEAR, 10), 5, 5, 15, LIMIT);
+    public static final EntryRun YEARS = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 10), 1, 1, 6, LIMIT);
 
     private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
@@ -214,8 +214,13 @@ public final class CashFlow {
         Line takingOutCost =
                 single.line("taking_out_cost", "Taking out at the end", MONEY, sum(over.takingOut, p.materials().axis));
 
-        Formula isLost = and(not(year.exceeds(shocks.lost)), not(shocks.lost.exceeds(year)));
-        Formula withFruit = when(isLost, none(ONE), number(1, ONE));
+        Formula isLost = isYear(shocks.lost);
+        Line withFruit = flow.line(
+                "year_fruit_share",
+                "Share of a full year's fruit, from year 3 on",
+                ONE,
+                when(isLost, none(ONE), when(isYear(number(3, YEAR)), months.thirdYear(single), number(1, ONE))),
+                "nothing in a year whose crop is lost; the third year may end the second crop year: " + BY_MONTH);
         planned = new Planned(
                 earned(
                         flow,
@@ -335,7 +340,7 @@ public final class CashFlow {
      * @return at most {@link #LIMIT}
      */
     public static int room(Structure structure) {
-        int asked = structure.keys(SingleRun.lengthOf(LENGTH)).keys().size();
+        int asked = structure.keys(EntryRun.lengthOf(LENGTH)).keys().size();
         return asked == 0 ? LIMIT : asked;
     }
 
@@ -346,6 +351,10 @@ public final class CashFlow {
     /** A year's amount: by month in the first two years, in full in later ones. */
     private Formula inYears(String id, Line byMonth, Formula full) {
         return earning(months.ofYear(id, byMonth, full, year));
+    }
+
+    private Formula isYear(Formula wanted) {
+        return and(not(year.exceeds(wanted)), not(wanted.exceeds(year)));
     }
 
     private Formula earning(Formula money) {

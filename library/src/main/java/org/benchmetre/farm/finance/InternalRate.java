@@ -98,6 +98,10 @@ final class InternalRate {
                 "the rate at which the present value is 0; there is one where the cash changes sign once");
         RateRoots roots = new RateRoots(answers, shared, stream, comingIn, start);
         Formula told = RateRoots.percent(rate.numberOr(none(unit)));
+        answers.textLine(
+                stream.id("rate_of_return_words"),
+                stream.tagged("Rate of return"),
+                when(rate.hasNumber(), told, reason));
         words = answers.textLine(
                 stream.id("rates_of_return"),
                 stream.tagged("Rates of return"),

@@ -50,6 +50,7 @@ public final class MonthsBase {
     public final PlanMonths months;
 
     private final ScheduleBuilder sums;
+    private final Harvest harvest;
     private final Line grown;
 
     /**
@@ -77,6 +78,7 @@ public final class MonthsBase {
     public MonthsBase(
             BudgetBuilder b, PlanMonths months, Shocks shocks, Harvest harvest, Flows flows, Line sellingByMonth) {
         this.months = months;
+        this.harvest = harvest;
         ScheduleBuilder t = months.table();
         sums = b.schedule(Sheets.CASH_FLOW, "The first two years, at today's prices");
         grown = t.line(
@@ -167,6 +169,22 @@ public final class MonthsBase {
      */
     public Formula firstYear(Line byMonth) {
         return in(byMonth, "1");
+    }
+
+    /**
+     * What the third year has of a full year's fruit: where cash begins before the first planting, its first months still belong to the second crop
+     * year, which may be one of learning.
+     */
+    Line thirdYear(ScheduleBuilder s) {
+        Formula ofSecondCrop = in(inFull, "2").minus(in(inFull, "1"));
+        Formula receipts = harvest.receipts.times(number(1, A_YEAR));
+        Formula lacks = one().minus(harvest.secondYear).times(ofSecondCrop);
+        return s.line(
+                "third_year_share",
+                "Share of a full year's fruit in the third year",
+                ONE,
+                when(receipts.isPositive(), one().minus(lacks.over(receipts)), one()),
+                "months before that of planting are of the crop year before: plain counting");
     }
 
     private Formula in(Line byMonth, String year) {

@@ -114,20 +114,19 @@ final class RateRoots {
                         joined(word(0), text(", "), word(1), text(" and "), word(2)),
                         when(isOver(1), joined(word(0), text(" and "), word(1)), word(0))),
                 "at most three are told");
+        Formula more = joined(shown(count, 0), text(" rates, the lowest "));
+        Formula few = when(isOver(2), text("three rates: "), when(isOver(1), text("two rates: "), text("")));
+        Line howMany = s.line(
+                stream.id("rates_told"),
+                stream.label("How many rates of return"),
+                ONE,
+                when(isOver(roots.size()), more, few),
+                "at most three are told");
         return s.line(
                 stream.id("rates_counted"),
                 stream.label("Rates of return as filled"),
                 ONE,
-                when(
-                        isOver(roots.size()),
-                        joined(shown(count, 0), text(" rates, the lowest "), listed),
-                        when(
-                                isOver(2),
-                                joined(text("three rates: "), listed),
-                                when(
-                                        isOver(1),
-                                        joined(text("two rates: "), listed),
-                                        when(count.isPositive(), listed, text("no rate between " + RateAxes.LIMITS))))),
+                when(count.isPositive(), joined(howMany, listed), text("no rate between " + RateAxes.LIMITS)),
                 "at most three are told");
     }
 

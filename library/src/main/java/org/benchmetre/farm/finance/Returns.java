@@ -7,6 +7,8 @@ import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.presentValue;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.recovery;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
@@ -131,7 +133,7 @@ public final class Returns {
                 presentValue(reinvestmentRate, comingIn, years).times(growth(reinvestmentRate, stream.horizon())),
                 "present value times (1 + rate)^years of the plan; " + DISCOUNTED);
         Formula grown = in.over(out).power(one().over(stream.horizon().counting(ONE)));
-        return answers.line(
+        Line rate = answers.line(
                 stream.id("modified_rate_of_return"),
                 stream.tagged("Modified rate of return"),
                 stream.rate().unit(),
@@ -140,6 +142,11 @@ public final class Returns {
                         grown.minus(one()).counting(stream.rate().unit()),
                         "no rate: cash never goes out"),
                 "(what comes in / what goes out)^(1/years) - 1: Lin, The Engineering Economist, 1976");
+        answers.textLine(
+                stream.id("modified_rate_words"),
+                stream.tagged("Modified rate of return"),
+                when(rate.hasNumber(), RateRoots.percent(rate.numberOr(none(rate.unit()))), text("none")));
+        return rate;
     }
 
     /**

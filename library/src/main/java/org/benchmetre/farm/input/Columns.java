@@ -46,6 +46,9 @@ public final class Columns {
     /** Bounds of calendar years. */
     public static final Bounds YEARS = new Bounds(1990, true, 2100, true);
 
+    /** A range of one blank cell is no range to every spreadsheet program. */
+    private static final int LEAST_ROWS = 2;
+
     private final BudgetBuilder b;
     private final FarmTable table;
     private final Axis axis;
@@ -78,7 +81,7 @@ public final class Columns {
      */
     public static Columns of(BudgetBuilder b, FarmTable table, ScheduleBuilder schedule) {
         List<String> keys = b.structure().keys(table.file()).keys();
-        Axis axis = Axis.rows(table.axis(), table.title(), keys, table.spare());
+        Axis axis = Axis.rows(table.axis(), table.title(), keys, Math.max(table.spare(), LEAST_ROWS - keys.size()));
         return new Columns(b, table, axis, schedule, CropProfile.of(b.structure()), "");
     }
 

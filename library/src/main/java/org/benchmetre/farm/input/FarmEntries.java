@@ -53,7 +53,8 @@ public final class FarmEntries {
         profile.entry(builder.id()).ifPresent(known -> document(builder, known));
         Entry entry = builder.entry();
         builder.words(ChoiceLabels.of(builder.id(), entry.form()));
-        boolean mayBeBlank = builder.isText() && entry.form().equals(TextForm.FREE);
+        boolean mayBeBlank = builder.isText()
+                && (entry.form().equals(TextForm.FREE) || entry.form().equals(TextForm.DATE));
         builder.keptAt(Home.single(builder.id(), "value")).whenBlank(mayBeBlank ? Blank.NOTHING : Blank.REFUSED);
         double usual = entry.plausible().typical();
         if (builder.unit().hasMoney() && !profile.moneyHolds()) {

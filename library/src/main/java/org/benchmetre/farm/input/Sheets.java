@@ -29,6 +29,9 @@ public final class Sheets {
     /** What breaks first. */
     public static final String STRESS = "Stress workings";
 
+    /** What is submitted: assumptions to doubt, what is complete, figures as they stood. */
+    public static final String SUBMISSION = "Submission workings";
+
     /** Returns over steps of two entries, and how far the usual range of each moves them. */
     public static final String WHAT_IF = "What if workings";
     /** Lines that are repeated for each case of a table or a swing; always last. */
@@ -47,6 +50,7 @@ public final class Sheets {
             LOANS,
             LENDING,
             STRESS,
+            SUBMISSION,
             WHAT_IF,
             CASES);
 

@@ -77,5 +77,8 @@ public final class Tables {
     /** Loans with the amount that counts. */
     public static final String LOANS_COUNTED = "Loans: what each brings and costs";
 
+    /** What the start takes. */
+    public static final String USES = "Uses of funds";
+
     private Tables() {}
 }

@@ -62,10 +62,16 @@ final class Balancing {
                 ONE,
                 when(and(loans.key.isFilled(), not(loans.amount.isPositive())), one(), none(ONE)));
         count = single.line("balancing_loans", "Loans without an amount", ONE, sum(isBalancing, loans.axis));
-        Formula missing = usesBefore
-                .plus(sumProduct(loans.amount, cost, loans.axis))
-                .minus(otherSources)
-                .minus(sum(loans.amount, loans.axis));
+        Line typed = single.line(
+                "loans_typed",
+                "What loans with an amount bring, less what they cost",
+                MONEY,
+                sum(loans.amount, loans.axis).minus(sumProduct(loans.amount, cost, loans.axis)));
+        Line missing = single.line(
+                "balancing_missing",
+                "What other sources leave open",
+                MONEY,
+                usesBefore.minus(otherSources).minus(typed));
         Formula kept = one().minus(sumProduct(cost, isBalancing, loans.axis).over(greater(count, one())));
         Line brings = single.line(
                 "balancing_amount",

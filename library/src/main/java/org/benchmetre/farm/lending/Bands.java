@@ -15,32 +15,21 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Sheets;
 
-/** Ratios one below the other, each with its formula, the bands it is read against, and its figures in the first years. */
+/** Ratios one below the other, each with the bands it is read against, and its figures in the first years. */
 final class Bands {
 
     private static final int[] YEARS = {1, 2, 3, 5};
 
-    /**
-     * A ratio.
-     *
-     * @param line along the years
-     * @param words its formula in words
-     */
-    record Ratio(Line line, String words) {}
-
-    Bands(BudgetBuilder b, FarmEntries entries, Axis years, List<Ratio> ratios) {
+    Bands(BudgetBuilder b, FarmEntries entries, Axis years, List<Line> ratios) {
         ScheduleBuilder e = b.schedule(Sheets.LENDING, "Bands of ratios");
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Ratios beside their bands");
         Axis axis = Axis.rows(
-                "ratio",
-                "Ratio",
-                ratios.stream().map(ratio -> ratio.line().id()).toList(),
-                0);
+                "ratio", "Ratio", ratios.stream().map(ratio -> ratio.id()).toList(), 0);
         List<Formula> strong = new ArrayList<>();
         List<Formula> weak = new ArrayList<>();
-        for (Ratio ratio : ratios) {
-            String id = ratio.line().id();
-            String label = ratio.line().label();
+        for (Line ratio : ratios) {
+            String id = ratio.id();
+            String label = ratio.label();
             strong.add(entries.add(
                     e.entry(id + "_strong", label + ", strong from", ONE).from(-10, 100)));
             weak.add(entries.add(
@@ -54,7 +43,7 @@ final class Bands {
                         new Rows(
                                 axis,
                                 ratios.stream()
-                                        .<Formula>map(ratio -> text(ratio.line().label()))
+                                        .<Formula>map(ratio -> text(ratio.label()))
                                         .toList())));
         for (int year : YEARS) {
             s.line(
@@ -64,18 +53,10 @@ final class Bands {
                     new Rows(
                             axis,
                             ratios.stream()
-                                    .<Formula>map(ratio -> new Element(ratio.line(), years, year))
+                                    .<Formula>map(ratio -> new Element(ratio, years, year))
                                     .toList()));
         }
         s.line("ratio_strong", "Strong from", ONE, new Rows(axis, strong));
         s.line("ratio_weak", "Weak from", ONE, new Rows(axis, weak));
-        s.textLine(
-                "ratio_formula",
-                "Formula",
-                new Rows(
-                        axis,
-                        ratios.stream()
-                                .<Formula>map(ratio -> text(ratio.words()))
-                                .toList()));
     }
 }

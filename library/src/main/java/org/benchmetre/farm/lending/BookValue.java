@@ -36,6 +36,7 @@ final class BookValue {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
     private static final Unit A_YEAR = Unit.parse("1/a");
+    private static final String CAPITAL = "Capital at the start";
     private static final String STRAIGHT =
             "straight line over lives of parts and house, salvage left out, and never more than is left in the "
                     + "books; parts bought again count at what they cost then: Farm Financial Standards, method; the average pace is our choice";
@@ -54,7 +55,7 @@ final class BookValue {
     BookValue(
             BudgetBuilder b, YearOperations y, Funding funds, YearlyCost yearly, TakeOff parts, Formula usedUpAtStart) {
         CashFlow flow = y.flow;
-        ScheduleBuilder one = b.schedule(Sheets.LENDING, "Capital at the start");
+        ScheduleBuilder one = b.shared(Sheets.LENDING, CAPITAL);
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Capital and crop in the books");
         Line usedUp = one.line(
                 "used_up_at_start", "Parts used up within the first year", NOMINAL, usedUpAtStart.counting(NOMINAL));
@@ -125,9 +126,13 @@ final class BookValue {
     /** What the crop in the ground at the end of a year has taken, less what its fruit so far has carried; none where crops end with the year. */
     private static Line growingCrop(ScheduleBuilder s, CashFlow flow) {
         MonthsBase months = flow.months;
-        Formula spent = months.firstYear(months.labour)
-                .plus(months.firstYear(months.energy))
-                .plus(months.firstYear(months.running));
+        Line spent = s.line(
+                "growing_crop_spent",
+                "Labour, energy, water, inputs and overhead of the first year",
+                MONEY,
+                months.firstYear(months.labour)
+                        .plus(months.firstYear(months.energy))
+                        .plus(months.firstYear(months.running)));
         Formula full = flow.full
                 .labour()
                 .plus(flow.full.energy())

@@ -21,6 +21,7 @@ import org.benchmetre.farm.finance.StartUp;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
+import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.loans.Loans;
 import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.OwnershipRates;
@@ -124,7 +125,7 @@ public final class Funding {
         List<Use> rows = rows(start, balance, insurance);
         axis = Axis.rows(
                 "start_use", "Use of funds", rows.stream().map(Use::key).toList(), 0);
-        ScheduleBuilder table = b.schedule(Sheets.LENDING, "Uses of funds");
+        ScheduleBuilder table = b.shared(Sheets.LENDING, Tables.USES);
         label = table.textLine(
                 "start_use_label",
                 "Use",

@@ -1,6 +1,7 @@
 package org.benchmetre.farm.lending;
 
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Line;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.loans.LoanSchedule;
@@ -25,6 +26,10 @@ public final class Lending {
     final AfterFinance after;
     /** Loans. */
     final Loans loans;
+    /** What the farm brings and takes by year. */
+    final YearOperations years;
+    /** Income tax, share of taxable income. */
+    final Line taxRate;
 
     /**
      * What the farm brings to it.
@@ -56,25 +61,29 @@ public final class Lending {
                 new Funding.Start(flow.startUp, farm.yearly().house.cost, parts, uses, farm.yearly().owned.rates);
         funds = new Funding(b, entries, loans, start);
         Security security = new Security(b, kinds, loans, funds, start);
+        new PartsPaid(b, parts, kinds, loans, farm.yearly().owned.life);
+        new LendingWords(b, entries, loans, funds, security);
         LoanSchedule schedule =
                 new LoanSchedule(b, entries, loans, funds.loanAmount, flow.months.months.number, flow.year);
         SalesTerms terms = new SalesTerms(b, entries);
         MonthOperations months = new MonthOperations(b, flow, terms, flows);
-        YearOperations years = new YearOperations(b, flow, months, terms, flows);
+        years = new YearOperations(b, flow, months, terms, flows);
         DebtService debt = new DebtService(b, schedule, months, years);
         BookValue book =
                 new BookValue(b, years, funds, farm.yearly(), p.takeOff(), parts.usedUp(farm.yearly().owned.isUsedUp));
         Income income = new Income(b, years, book, debt);
         TaxDepreciation wear = new TaxDepreciation(b, entries, flow.years, flow.year, kinds.axis, security.paid);
+        taxRate = wear.rate;
         IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
         cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
         repayment = new Repayment(b, entries, income, debt, cash, tax.due);
         Ratios ratios = new Ratios(b, new Ratios.Statements(years, income, cash, sheet), repayment.coverage);
         new Bands(b, entries, flow.years, ratios.all);
+        new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
         new Stress(b, entries, flow, new Stress.Figures(repayment, cash, years.sales));
-        new StatementWords(b, new StatementWords.Told(flow, repayment, sheet, after), tax.told);
+        new StatementWords(b, new StatementWords.Told(flow, funds, cash, repayment, sheet, after), tax.told);
     }
 }

@@ -25,14 +25,12 @@ final class Ratios {
     record Statements(YearOperations year, Income income, CashPosition cash, BalanceSheet balance) {}
 
     /** All of them, coverage first. */
-    final List<Bands.Ratio> all = new ArrayList<>();
+    final List<Line> all = new ArrayList<>();
 
     private final ScheduleBuilder s;
 
     Ratios(BudgetBuilder b, Statements of, Line coverage) {
-        all.add(new Bands.Ratio(
-                coverage,
-                "(net farm income + depreciation + interest - income tax - owner's draw) / (principal + interest)"));
+        all.add(coverage);
         s = b.schedule(Sheets.LENDING, "Ratios by year");
         BalanceSheet sheet = of.balance();
         Line gross = of.year().sales;
@@ -83,7 +81,7 @@ final class Ratios {
 
     private void ratio(String id, String label, Formula over, Line under, String words) {
         Line line = s.line(id, label, ONE, onlyWhen(under.isPositive(), over.over(under), "none"), words + STANDARDS);
-        all.add(new Bands.Ratio(line, words));
+        all.add(line);
     }
 
     private Line average(String id, String label, Line line, Statements of) {

@@ -1,8 +1,10 @@
 package org.benchmetre.farm.lending;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.countPositive;
 import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
 import static org.benchmetre.budget.Formulas.shown;
@@ -25,8 +27,9 @@ import org.benchmetre.farm.input.Sheets;
 final class Repayment {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
-    private static final double NO_DEBT = 1000;
-    private static final double NEAR = 1e-9;
+    /** Stands for a coverage where nothing falls due. */
+    static final double NO_DEBT = 1000;
+
     private static final String STANDARDS =
             "(net farm income + depreciation + interest - income tax - owner's draw) / (principal + interest): Farm Financial Standards";
 
@@ -46,6 +49,8 @@ final class Repayment {
     final Line lowest;
     /** Coverage that a bank asks for. */
     final Line limit;
+    /** Years in which debt falls due. */
+    final Line yearsWithDebt;
     /** The year in which it is lowest, as a text. */
     final Line lowestYear;
 
@@ -80,22 +85,22 @@ final class Repayment {
                 "Lowest coverage, 1000 without debt",
                 ONE,
                 least(counted, counted.axes().get(0)));
-        Line mark = s.textLine(
+        yearsWithDebt = single.line(
+                "years_with_debt",
+                "Years in which debt falls due",
+                ONE,
+                countPositive(payments, payments.axes().get(0)));
+        Formula isLowest = and(payments.isPositive(), not(counted.exceeds(lowest)));
+        Line mark = s.line(
                 "coverage_mark",
                 "Lowest",
-                when(
-                        and(
-                                number(NO_DEBT, ONE).exceeds(counted),
-                                lowest.plus(number(NEAR, ONE)).minus(counted).isPositive()),
-                        text(CashPosition.MARK),
-                        text("")));
+                ONE,
+                when(isLowest, text(CashPosition.MARK), text("")),
+                "the first of those alike within a millionth");
         lowestYear = single.textLine(
                 "coverage_lowest_year",
                 "Year of the lowest coverage",
-                when(
-                        number(NO_DEBT, ONE).exceeds(lowest),
-                        lookup(yearWords(s, cash), mark, text(CashPosition.MARK)),
-                        text("")));
+                when(yearsWithDebt.isPositive(), lookup(yearWords(s, cash), mark, text(CashPosition.MARK)), text("")));
     }
 
     private static Line yearWords(ScheduleBuilder s, CashPosition cash) {

@@ -7,7 +7,6 @@ import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
-import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
@@ -26,6 +25,8 @@ import org.benchmetre.farm.loans.Uses;
 final class Security {
 
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
+
+    private static final Unit PERCENT = Unit.parse("%");
 
     /** What was paid by kind, installing and contingency with what plants grow in. */
     final Line paid;
@@ -81,6 +82,7 @@ final class Security {
                 bought.times(kinds.share)
                         .plus(sumWhere(ofUse, uses.kind, kinds.key, uses.axis))
                         .counting(NOMINAL));
+        s.line("security_share_told", "Share counted", PERCENT, kinds.share.in(PERCENT));
         total = b.schedule(Sheets.LENDING, "Security in total")
                 .line("security_total", "Counted as security", NOMINAL, sum(counted, kinds.axis));
         Line behind = b.schedule(Sheets.LENDING, "Security of each loan, by kind")
@@ -94,10 +96,10 @@ final class Security {
         l.line(
                 "loan_to_value",
                 "Loan to value",
-                ONE,
+                PERCENT,
                 onlyWhen(
                         value.isPositive(),
-                        funds.loanAmount.over(value),
+                        funds.loanAmount.over(value).in(PERCENT),
                         when(loans.key.isFilled(), text("none named"), text(""))),
                 "what secures several loans stands behind each of them in full");
     }

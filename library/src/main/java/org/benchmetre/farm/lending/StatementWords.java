@@ -3,7 +3,7 @@ package org.benchmetre.farm.lending;
 import static org.benchmetre.budget.Formulas.countPositive;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.number;
+import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
@@ -30,7 +30,6 @@ final class StatementWords {
 
     private static final Unit PERCENT = Unit.parse("%");
     private static final int DRAWN = 15;
-    private static final double NO_DEBT = 1000;
 
     private final Formula currency;
     private final Told told;
@@ -39,11 +38,19 @@ final class StatementWords {
      * Whose figures are told.
      *
      * @param flow the plan's cash before finance
+     * @param funds uses and sources
+     * @param cash by month and year
      * @param repayment coverage
      * @param sheet balance sheet
      * @param after returns to the owner
      */
-    record Told(CashFlow flow, Repayment repayment, BalanceSheet sheet, AfterFinance after) {}
+    record Told(
+            CashFlow flow,
+            Funding funds,
+            CashPosition cash,
+            Repayment repayment,
+            BalanceSheet sheet,
+            AfterFinance after) {}
 
     StatementWords(BudgetBuilder b, Told told, Line taxTold) {
         this.told = told;
@@ -67,7 +74,7 @@ final class StatementWords {
                 "coverage_sentence",
                 "Whether debt can be paid back",
                 when(
-                        number(NO_DEBT, ONE).exceeds(r.lowest),
+                        r.yearsWithDebt.isPositive(),
                         joined(
                                 low,
                                 when(
@@ -76,7 +83,7 @@ final class StatementWords {
                                                 text("; "),
                                                 shown(below, 0),
                                                 when(
-                                                        below.exceeds(number(1, ONE)),
+                                                        below.exceeds(one()),
                                                         text(" years of the plan are below it. "),
                                                         text(" year of the plan is below it. "))),
                                         text("; no year is below it. ")),
@@ -84,6 +91,7 @@ final class StatementWords {
                                 taxTold,
                                 text(".")),
                         text("No debt falls due.")));
+        funding(s);
         equity(s);
         worth(s);
         chart(b);
@@ -91,6 +99,29 @@ final class StatementWords {
 
     private Formula money(Formula amount) {
         return joined(shown(amount, 0), currency);
+    }
+
+    /** For the first page: what the start takes, what is borrowed, and whether that can be carried. Empty where nothing is borrowed. */
+    private void funding(ScheduleBuilder s) {
+        Repayment r = told.repayment();
+        s.textLine(
+                "answer_funding",
+                "What the start takes and whether debt is carried",
+                when(
+                        r.yearsWithDebt.isPositive(),
+                        joined(
+                                text("The start takes "),
+                                money(told.funds().total),
+                                text(", loans bring "),
+                                money(told.funds().loansTotal),
+                                text("; income covers what falls due "),
+                                shown(r.lowest, 2),
+                                text(" times in year "),
+                                r.lowestYear,
+                                text(", its lowest; cash is least at "),
+                                money(told.cash().lowest),
+                                text(".")),
+                        text("")));
     }
 
     private void equity(ScheduleBuilder s) {
@@ -136,7 +167,9 @@ final class StatementWords {
         Axis axis = Axis.periods(
                 "covered_year",
                 "Year",
-                IntStream.rangeClosed(1, DRAWN).mapToObj(Integer::toString).toList());
+                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().years.size() - 1))
+                        .mapToObj(Integer::toString)
+                        .toList());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");
         s.line(
                 "coverage_drawn",
@@ -148,8 +181,8 @@ final class StatementWords {
     }
 
     private Formula withDebt(int year, Formula value) {
-        Formula counted = new Element(told.repayment().counted, told.flow().years, year);
-        return when(number(NO_DEBT, ONE).exceeds(counted), value, none(ONE));
+        Formula due = new Element(told.repayment().payments, told.flow().years, year);
+        return when(due.isPositive(), value, none(ONE));
     }
 
     private static Formula rows(Axis axis, IntFunction<Formula> each) {

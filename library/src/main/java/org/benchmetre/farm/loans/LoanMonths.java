@@ -1,14 +1,12 @@
 package org.benchmetre.farm.loans;
 
-import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.not;
-import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
+import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
@@ -40,24 +38,23 @@ public final class LoanMonths {
                 b,
                 b.schedule(Sheets.LOANS, "Loans by month"),
                 List.of(loans.axis, monthNumber.axes().get(0)));
-        Formula sinceFirst = monthNumber.counting(Unit.parse("mo")).minus(terms.firstDue);
-        Formula which = sinceFirst.times(terms.aYear).over(LoanTerms.MONTHS).plus(one());
-        Formula isDue = and(which.isPositive(), not(which.exceeds(which.wholeDown())), not(which.exceeds(terms.count)));
-        Line paid = s.line(
-                "loan_payment_in_month",
-                "Payment due",
-                Unit.ONE,
-                when(isDue, shown(which, 0), text("")),
+        Line made = s.line(
+                "loan_payments_by_month",
+                "Payments made by the end",
+                ONE,
+                terms.madeBy(monthNumber.counting(Unit.parse("mo"))),
                 "counted from the first payment on; " + Months.COUNTING);
-        interestByLoan = due(s, "loan_interest_in_month", "Interest", rows.interest, rows.key, paid);
-        principalByLoan = due(s, "loan_principal_in_month", "Principal", rows.principal, rows.key, paid);
+        interestByLoan = due(s, "loan_interest_in_month", "Interest", rows.interest, rows.key, made);
+        principalByLoan = due(s, "loan_principal_in_month", "Principal", rows.principal, rows.key, made);
         ScheduleBuilder all = b.schedule(Sheets.LOANS, "All loans by month");
         interest = all.line("interest_in_month", "Interest", MONEY, sum(interestByLoan, loans.axis));
         principal = all.line("principal_in_month", "Principal", MONEY, sum(principalByLoan, loans.axis));
         owed = LoanSchedule.owed(all, "owed_in_month", interestByLoan, loans, terms);
     }
 
-    private static Line due(LoanTable s, String id, String label, Line payments, Line keys, Line paid) {
-        return s.money(id, label, when(paid.isFilled(), lookup(payments, keys, paid), none(MONEY)), "");
+    /** There are never two payments in a month. */
+    private static Line due(LoanTable s, String id, String label, Line payments, Line keys, Line made) {
+        Formula isDue = made.minus(previous(made, none(ONE))).isPositive();
+        return s.money(id, label, when(isDue, lookup(payments, keys, shown(made, 0)), none(MONEY)), "");
     }
 }

@@ -26,12 +26,9 @@ import org.benchmetre.farm.input.Sheets;
 public final class LoanRows {
 
     private static final Unit MONEY = Unit.MONEY_NOMINAL;
-    private static final Unit MONTH = Unit.parse("mo");
 
     /** The number of a payment, as a text that is looked up. */
     public final Line key;
-    /** Month of the plan in which a payment is due, mo; 0 past the last one. */
-    public final Line due;
     /** Year of the plan in which it is due, such as {@code Year 2}; empty past the last one. */
     public final Line dueYear;
     /** Interest, money_nominal. */
@@ -52,19 +49,13 @@ public final class LoanRows {
                 b, b.schedule(Sheets.LOANS, "Schedule of payments by loan"), List.of(loans.axis, loans.payments));
         Formula past = number.exceeds(terms.count);
         Formula sinceFirst = LoanTerms.MONTHS.over(terms.aYear).times(number.minus(one()));
-        due = s.line(
-                "loan_due_month",
-                "Month due",
-                MONTH,
-                when(past, none(MONTH), terms.firstDue.plus(sinceFirst)),
-                "a payment each period from the first on; " + Months.COUNTING);
-        Formula year = due.over(LoanTerms.MONTHS).wholeUp();
+        Formula year = terms.firstDue.plus(sinceFirst).over(LoanTerms.MONTHS).wholeUp();
         dueYear = s.line(
                 "loan_due_year",
                 "Year due",
                 ONE,
                 when(past, text(""), yearName(year)),
-                "month 12 is the last one of year 1; " + Months.COUNTING);
+                "a payment each period from the first on, month 12 the last one of year 1; " + Months.COUNTING);
         interest = s.money("loan_interest", "Interest", CentRounding.SOURCE);
         principal = s.money("loan_principal", "Principal", LoanTerms.ANNUITY);
         balance = s.money("loan_balance", "Owed after it", "");

@@ -1,6 +1,7 @@
 package org.benchmetre.farm.loans;
 
 import static org.benchmetre.budget.Formulas.and;
+import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
@@ -79,12 +80,11 @@ public final class LoanTerms {
                 when(loans.firstMonth.isPositive(), loans.firstMonth, MONTHS.over(aYear)),
                 "as entered, else one period after the start; " + Months.COUNTING);
         Formula asked = loans.term.times(aYear);
-        Formula room = number(loans.payments.size(), ONE);
         count = s.line(
                 "loan_payment_count",
                 "Payments",
                 ONE,
-                when(amount.isPositive(), lesser(asked.wholeDown(), room), none(ONE)),
+                when(amount.isPositive(), lesser(asked.wholeDown(), number(loans.payments.size(), ONE)), none(ONE)),
                 "term times payments a year, no more than the schedule has rows: plain counting");
         onlyInterest = s.line(
                 "loan_interest_only_count",
@@ -95,12 +95,16 @@ public final class LoanTerms {
                         lesser(loans.interestOnly.times(aYear).over(MONTHS).wholeDown(), count.minus(one())),
                         none(ONE)),
                 "those due within the months of interest alone; " + Months.COUNTING);
+        Line balloon = s.line(
+                "loan_balloon_paid",
+                "Balloon, at most the amount",
+                MONEY,
+                when(loans.balloon.exceeds(amount), amount, loans.balloon));
         Formula rate = loans.rate.counting(A_YEAR);
         Formula back = count.minus(onlyInterest);
-        Formula level = recovery(
-                        loans.rate.over(aYear).counting(RATE), back.counting(YEAR), amount, balloon(loans, amount))
+        Formula level = recovery(loans.rate.over(aYear).counting(RATE), back.counting(YEAR), amount, balloon)
                 .counting(MONEY);
-        Formula even = amount.minus(balloon(loans, amount)).over(back);
+        Formula even = amount.minus(balloon).over(back);
         Line exact = s.line(
                 "loan_level_exact",
                 "Equal payment, or equal principal",
@@ -132,17 +136,20 @@ public final class LoanTerms {
         s.warning(
                 "loan_room",
                 "Room for payments",
-                and(amount.isPositive(), asked.exceeds(room)),
-                "The schedule has too few rows for this loan, so that its last row pays all that is left: write the term in "
-                        + FarmTable.LOANS.file() + " and make the workbook anew.");
-    }
-
-    private static Formula balloon(Loans loans, Line amount) {
-        return lesser(loans.balloon, amount);
+                and(amount.isPositive(), asked.exceeds(count)),
+                "The term is no whole number of payments, or has more of them than the schedule has rows, so that the last row pays all "
+                        + "that is left: write the term in " + FarmTable.LOANS.file() + " and make the workbook anew.");
     }
 
     /** Interest of one period between payments. */
     Formula regular(Formula owed, Formula rate) {
         return owed.times(rate).over(aYear);
+    }
+
+    /** Payments that are due at the end of a month of the plan or before. */
+    Formula madeBy(Formula month) {
+        Formula due =
+                month.minus(firstDue).times(aYear).over(MONTHS).wholeDown().plus(one());
+        return lesser(greater(due, none(ONE)), count);
     }
 }

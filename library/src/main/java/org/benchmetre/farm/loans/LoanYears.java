@@ -1,9 +1,6 @@
 package org.benchmetre.farm.loans;
 
-import static org.benchmetre.budget.Formulas.greater;
-import static org.benchmetre.budget.Formulas.lesser;
 import static org.benchmetre.budget.Formulas.lookup;
-import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.shown;
@@ -63,14 +60,11 @@ public final class LoanYears {
                 "Interest",
                 sumWhere(rows.interest, rows.dueYear, LoanRows.yearName(yearNumber), loans.payments),
                 "");
-        Formula sinceFirst = yearNumber.times(LoanTerms.MONTHS).minus(terms.firstDue);
-        Formula due =
-                sinceFirst.times(terms.aYear).over(LoanTerms.MONTHS).wholeDown().plus(one());
         Line made = s.line(
                 "loan_payments_made",
                 "Payments made by the end",
                 ONE,
-                lesser(greater(due, none(ONE)), terms.count),
+                terms.madeBy(yearNumber.times(LoanTerms.MONTHS)),
                 "counted from the first payment on; " + Months.COUNTING);
         debtByLoan = s.money(
                 "loan_debt_at_year_end",

@@ -49,7 +49,11 @@ record PaymentsFit(Line term, Line payments, int room) implements Rule {
         String shown = Breach.shown(years, values.currency());
         if (!(Math.abs(count - whole) <= NEAR) || whole == 0) {
             return Optional.of(Breach.of(
-                    term, loan, years, shown, "a term of whole payments, of which there are " + aYear + " a year,"));
+                    term,
+                    loan,
+                    years,
+                    shown,
+                    "a term of whole payments, which come " + (aYear == 1 ? "once" : aYear + " times") + " a year,"));
         }
         return whole > room
                 ? Optional.of(Breach.of(

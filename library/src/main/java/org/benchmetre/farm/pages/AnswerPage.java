@@ -24,7 +24,7 @@ import org.benchmetre.page.Tone;
 /** The first page: what a metre costs and returns, what is left out, and the entries that decide, beside what they move. */
 final class AnswerPage {
 
-    private static final int CHART_ROWS = 15;
+    private static final int CHART_ROWS = 14;
     private static final List<Integer> LEFT = List.of(22, 26, 13);
     private static final List<Integer> RIGHT = List.of(27, 8, 8, 8, 8, 8, 8, 8, 10);
 
@@ -80,6 +80,7 @@ final class AnswerPage {
                 new Sentence(budget.line("answer_break_even"), Tone.PLAIN),
                 new Sentence(budget.line("doubt_sentence"), Tone.PLAIN),
                 new Sentence(budget.line("house_sentence"), Tone.PLAIN),
+                new Sentence(budget.line("answer_funding"), Tone.PLAIN),
                 new Sentence(budget.line("stress_first"), Tone.PLAIN),
                 new Sentence(budget.line("answer_warmth"), Tone.WARNING),
                 new Sentence(budget.line("calendar_no_heat"), Tone.WARNING)));

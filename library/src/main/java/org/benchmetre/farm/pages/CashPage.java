@@ -3,6 +3,7 @@ package org.benchmetre.farm.pages;
 import java.util.List;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.page.Chart;
 import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
@@ -40,7 +41,7 @@ final class CashPage {
                         sentence("cash_terms_sentence", Tone.FAINT))))
                 .left(LEFT, levers())
                 .right(RIGHT, chart())
-                .foot(months(), years());
+                .foot(months(1), months(2), years());
     }
 
     private Sentence sentence(String id, Tone tone) {
@@ -76,10 +77,11 @@ final class CashPage {
                         "Cash at the end of each of the first 24 months; the month in which it is least has a column of its own."));
     }
 
-    private Table months() {
+    /** The months of one of the first two years. */
+    private Table months(int year) {
         Line name = budget.line("plan_month_told");
         Table table = Table.of(
-                "Month by month, " + budget.currency(),
+                "Year " + year + ", month by month, " + budget.currency(),
                 name.axes().get(0),
                 columns(
                         Column.of("Month", name),
@@ -87,7 +89,8 @@ final class CashPage {
                         column("Interest", "debt_interest_in_month"),
                         column("Principal", "debt_principal_in_month"),
                         column("Tax", "month_tax")));
-        return hidden(table, "month_running");
+        int first = (year - 1) * Months.IN_A_YEAR;
+        return hidden(table.rows(table.rows().subList(first, first + Months.IN_A_YEAR)), "month_running");
     }
 
     private Table years() {

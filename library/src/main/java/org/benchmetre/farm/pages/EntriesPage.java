@@ -2,7 +2,6 @@ package org.benchmetre.farm.pages;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Block;
@@ -17,18 +16,11 @@ final class EntriesPage {
     private EntriesPage() {}
 
     static Page of(Budget budget) {
-        Set<Line> seldom = seldom(budget);
+        Set<Line> seldom = SeldomEntered.of(budget);
         Block[] lists = Subjects.of(budget).entrySet().stream()
                 .map(subject -> new EntryList(subject.getKey(), subject.getValue(), seldom))
                 .toArray(Block[]::new);
-        return Page.entries("Entries", "What is entered? Change framed cells.").left(WIDTHS, lists);
-    }
-
-    /** Purity and declared content of salts, which count by their formula until somebody reads a bag. */
-    private static Set<Line> seldom(Budget budget) {
-        return budget.schedules().stream()
-                .filter(schedule -> schedule.lines().contains(budget.line("phosphorus_declared_as")))
-                .flatMap(schedule -> schedule.lines().stream())
-                .collect(Collectors.toSet());
+        return Page.entries("Entries", "What is entered? Change framed cells; + at the left opens seldom ones.")
+                .left(WIDTHS, lists);
     }
 }

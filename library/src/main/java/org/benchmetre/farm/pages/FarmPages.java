@@ -24,9 +24,13 @@ public final class FarmPages {
         pages.add(BudgetPage.of(budget));
         pages.add(CalendarPage.of(budget));
         pages.add(WhatIfPage.of(budget));
+        pages.add(FundsPage.of(budget));
+        pages.add(LoansPage.of(budget));
         pages.add(CashPage.of(budget));
         pages.add(StatementsPage.of(budget));
         pages.add(StressPage.of(budget));
+        pages.add(ChallengePage.of(budget));
+        pages.add(SubmittedPage.of(budget));
         pages.add(EntriesPage.of(budget));
         pages.addAll(TablePages.of(budget));
         pages.add(SourcesPage.of(budget));

@@ -8,6 +8,7 @@ import org.benchmetre.page.ChartLook;
 import org.benchmetre.page.Column;
 import org.benchmetre.page.FigureList;
 import org.benchmetre.page.FigureRow;
+import org.benchmetre.page.FixedWords;
 import org.benchmetre.page.Page;
 import org.benchmetre.page.Sentence;
 import org.benchmetre.page.Sentences;
@@ -18,9 +19,15 @@ import org.benchmetre.page.Tone;
 /** Income, balance sheet, repayment and ratios by year, and what the plan is worth before and after finance. */
 final class StatementsPage {
 
-    private static final List<Integer> LEFT = List.of(28, 10, 10, 10, 10, 10, 10);
-    private static final List<Integer> RIGHT = List.of(10, 10, 10, 10, 10);
+    private static final List<Integer> LEFT = List.of(26, 11, 10, 11, 10, 10, 10);
+    private static final List<Integer> RIGHT = List.of(10, 11, 10, 10, 10);
     private static final int CHART_ROWS = 12;
+
+    private static final String FORMULAS =
+            "Coverage: (income before tax + depreciation + interest - tax - draw) / (principal + interest). Current ratio: current assets / "
+                    + "current debts. Working capital: the difference, to fruit sold. Debt to asset: debts / assets; below is better. Profit margin: (income before tax + "
+                    + "interest - draw) / fruit sold. Asset turnover: fruit sold / average assets. Return on assets: (income before tax + interest - draw) / average assets; "
+                    + "on equity: (income before tax - draw) / average equity. Expense ratio: expense without interest and depreciation / fruit sold; below is better.";
 
     private final Budget budget;
 
@@ -38,9 +45,9 @@ final class StatementsPage {
                         sentence("coverage_sentence", Tone.LEAD),
                         sentence("equity_sentence", Tone.PLAIN),
                         sentence("returns_sentence", Tone.PLAIN))))
-                .left(LEFT, ratios())
+                .left(LEFT, ratios(), new FixedWords("", FORMULAS, Tone.FAINT))
                 .right(RIGHT, chart())
-                .foot(repayment(), income(), balance(), returns());
+                .foot(repayment(), income(), balance(), before(), after());
     }
 
     private Sentence sentence(String id, Tone tone) {
@@ -76,9 +83,7 @@ final class StatementsPage {
     private Table repayment() {
         return byYear(
                 "Repayment of debt, " + budget.currency(),
-                column("Income before tax", "income_before_tax"),
-                column("Depreciation", "year_depreciation"),
-                column("Interest", "income_interest"),
+                column("Before tax", "income_before_tax"),
                 column("Tax", "tax_of_year"),
                 column("Draw", "year_draw"),
                 column("Capacity", "repayment_capacity"),
@@ -113,8 +118,8 @@ final class StatementsPage {
                 column("Assets", "balance_assets"),
                 column("Credit", "balance_credit"),
                 column("Interest", "debt_accrued"),
-                column("Due soon", "debt_current"),
-                column("Due later", "balance_later"),
+                column("Due in a year", "debt_current"),
+                column("Later", "balance_later"),
                 column("Debts", "balance_debts"),
                 column("Equity", "balance_equity"));
     }
@@ -128,21 +133,28 @@ final class StatementsPage {
         return table.rows(table.rows().stream().map(TableRow::ifAny).toList());
     }
 
-    private FigureList returns() {
+    private FigureList before() {
         return new FigureList(
-                "What the plan is worth",
+                "Before loans and tax, today's money",
                 List.of(
-                        row("Before loans and tax, real: net present value", "net_present_value"),
-                        row("Internal rate of return", "internal_rate_of_return"),
-                        row("Modified rate of return", "modified_rate_of_return"),
+                        row("Net present value", "net_present_value"),
+                        row("Rate of return", "rate_of_return_words"),
+                        row("All rates, when written", "rates_of_return"),
+                        row("Modified rate of return", "modified_rate_words"),
                         row("Paid back after", "payback_years"),
-                        row("Paid back with interest after", "discounted_payback_years"),
-                        row("Equivalent yearly cost of a metre", "equivalent_cost_per_metre"),
-                        row("To the owner, nominal: net present value", "owner_net_present_value"),
-                        row("Internal rate of return", "owner_internal_rate_of_return"),
-                        row("Rates in words", "owner_rates_of_return"),
+                        row("With interest, after", "discounted_payback_years"),
+                        row("Yearly cost of a metre", "equivalent_cost_per_metre")));
+    }
+
+    private FigureList after() {
+        return new FigureList(
+                "To the owner, after loans and tax, money of each year",
+                List.of(
+                        row("Net present value", "owner_net_present_value"),
+                        row("Rate of return", "owner_rate_of_return_words"),
+                        row("All rates, when written", "owner_rates_of_return"),
                         row("Paid back after", "owner_payback_years"),
-                        row("Paid back with interest after", "owner_discounted_payback_years")));
+                        row("With interest, after", "owner_discounted_payback_years")));
     }
 
     private FigureRow row(String label, String id) {

@@ -100,6 +100,22 @@ final class Subjects {
                     "land_rent",
                     "land_of",
                     "operating_rate"),
+            new Subject(
+                    "Funds and loans",
+                    "owner_funds",
+                    "loan_to_value_limit",
+                    "loan_rounding",
+                    "security_share_land",
+                    "sales_terms",
+                    "owner_draw",
+                    "owner_rate",
+                    "inflation_rate",
+                    "start_month",
+                    "tax_rate",
+                    "shock_interest",
+                    "coverage_limit",
+                    "prepared_by"),
+            new Subject("What a bank looks at", "term_debt_coverage_strong", "stress_price"),
             new Subject("What a whole budget holds", "waived_house"));
 
     private final Budget budget;

@@ -35,10 +35,35 @@ final class TablePages {
                 page(budget, "Channels", "Where is fruit sold?", FarmTable.CHANNELS.file()),
                 page(budget, "Tasks", "Which work and inputs come back?", FarmTable.TASKS.file()),
                 page(budget, "Months", "What goes by month?", Months.FILE)));
+        pages.add(funds(budget));
         if (FarmTable.CROPS.hasRows(budget.structure())) {
             pages.add(CROPS, page(budget, "Crops", "What is grown in a year?", FarmTable.CROPS.file()));
         }
         return List.copyOf(pages);
+    }
+
+    /** Three tables of few rows below each other. */
+    private static Page funds(Budget budget) {
+        EntryTable loans = FileColumns.table(budget, FarmTable.LOANS.file(), "Loans");
+        EntryTable uses = FileColumns.table(budget, FarmTable.FUNDS.file(), "Uses beside parts, plants and installing");
+        EntryTable flows = FileColumns.table(budget, FarmTable.CASH.file(), "Cash of one's own, by month or year");
+        return Page.entries("Loans and funds", "What is borrowed, and what else is paid?")
+                .left(widest(budget, List.of(loans, uses, flows)), loans, uses, flows);
+    }
+
+    private static List<Integer> widest(Budget budget, List<EntryTable> tables) {
+        List<Integer> widest = new ArrayList<>();
+        for (EntryTable table : tables) {
+            List<Integer> widths = widths(budget, table);
+            for (int column = 0; column < widths.size(); column++) {
+                if (column < widest.size()) {
+                    widest.set(column, Math.max(widest.get(column), widths.get(column)));
+                } else {
+                    widest.add(widths.get(column));
+                }
+            }
+        }
+        return widest;
     }
 
     private static Page page(Budget budget, String name, String question, String file) {

@@ -77,7 +77,19 @@ public record ShownCells(Figures figures, Page.Kind kind) {
      * @return the empty text for plain numbers
      */
     public String unit(Unit unit) {
-        return unit.equals(Unit.ONE) ? "" : unit.display(figures.budget().currency());
+        return written(unit, figures.budget().currency());
+    }
+
+    /**
+     * A unit as a page writes it. Money goes by its currency alone, be it of today or of its year, since pages never add the two.
+     *
+     * @param unit a unit
+     * @param currency of the plan
+     * @return empty for a plain number
+     */
+    public static String written(Unit unit, String currency) {
+        Unit plain = unit.equals(Unit.MONEY_NOMINAL) ? Unit.MONEY : unit;
+        return plain.equals(Unit.ONE) ? "" : plain.display(currency);
     }
 
     /**

@@ -75,9 +75,31 @@ class NumberGateTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"7%/yr", "7 % per year", "7 %/a", "7 %/yr (real)", "0.07 /yr", "0.07"})
+    @ValueSource(strings = {"7%/yr", "7 % per year", "7 %/a", "7 %/yr (real)", "0.07 /yr", "0.07", "7 %"})
     void a_rate_that_does_not_say_which_money_it_is_on_is_of_the_kind_of_the_line(String typed) {
         assertThat(takeIn("real/a", typed, NOT_NEGATIVE).orElseThrow().number()).isCloseTo(0.07, within(1e-15));
+        assertThat(refusals).isEmpty();
+    }
+
+    @Test
+    void a_percentage_that_is_typed_as_a_number_is_asked_about() {
+        Bounds half = new Bounds(0, true, 0.5, false);
+        assertThat(takeIn("nominal/a", "8", half)).isEmpty();
+        assertThat(takeIn("nominal/a", "80", half)).isEmpty();
+        assertThat(takeIn("nominal/a", "60 %", half)).isEmpty();
+        assertThat(refusals)
+                .containsExactly(
+                        "found \"8 1/yr (nominal)\", expected a number from 0 to 0.5 1/yr (nominal) for Rate (rate); did you mean 0.08"
+                                + " or 8 %? 8 would be 800 % a year",
+                        "found \"80 1/yr (nominal)\", expected a number from 0 to 0.5 1/yr (nominal) for Rate (rate)",
+                        "found \"60 %/yr (nominal)\", expected a number from 0 to 50 %/yr (nominal) for Rate (rate)");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"5 USD", "5 usd", "5 USD (nominal)", "5 USD_nominal", "5"})
+    void money_of_a_later_year_is_typed_with_its_currency_alone(String typed) {
+        assertThat(takeIn("money_nominal", typed, NOT_NEGATIVE).map(Given::number))
+                .hasValue(5.0);
         assertThat(refusals).isEmpty();
     }
 

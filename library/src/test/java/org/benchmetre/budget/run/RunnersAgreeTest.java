@@ -113,7 +113,7 @@ class RunnersAgreeTest {
         Texts texts = new Texts();
         double[] codes = {0, texts.code("tape"), texts.code("Tape"), texts.code("tape dripline"), texts.code("emitter")
         };
-        boolean ofTexts = List.of(Function.SAME_TEXT, Function.FILLED, Function.HAS_KEY, Function.JOIN)
+        boolean ofTexts = List.of(Function.SAME_TEXT, Function.BEFORE, Function.FILLED, Function.HAS_KEY, Function.JOIN)
                 .contains(function);
         double[] numbers = {0, -0.0, 1, -1, 0.5, 2.0000004, 1e-9, 1e12, Double.NaN, Double.POSITIVE_INFINITY, -7.25, 3};
         int arity = switch (function) {

@@ -58,7 +58,7 @@ class LoanScheduleTest {
         assertThat(at(f, "loan_interest", 1)).isCloseTo(960, NEAR);
         assertThat(at(f, "loan_interest", 2)).isCloseTo(664.2878265, within(1e-6));
         assertThat(at(f, "loan_balance", 3)).isZero();
-        assertThat(at(f, "loan_due_month", 3)).isEqualTo(36);
+        assertThat(year(f, 3)).isEqualTo("Year 3");
     }
 
     /** The same in equal principal: 4,000 each year and 960, 640, 320 of interest. */
@@ -79,7 +79,6 @@ class LoanScheduleTest {
         double level = 30301 * 0.01 / (1 - 1 / (1.01 * 1.01 * 1.01));
         payment(f, 4, 303.01, level - 303.01, 30301 - (level - 303.01));
         assertThat(at(f, "loan_balance", 6)).isZero();
-        assertThat(at(f, "loan_due_month", 4)).isEqualTo(12);
         assertThat(year(f, 4)).isEqualTo("Year 1");
         assertThat(year(f, 5)).isEqualTo("Year 2");
         assertThat(year(f, 7)).isEmpty();
@@ -112,8 +111,8 @@ class LoanScheduleTest {
         Figures f = bank("12000,0.06,1,12,equal_principal,,,5");
         payment(f, 1, 300, 1000, 11000);
         payment(f, 2, 55, 1000, 10000);
-        assertThat(at(f, "loan_due_month", 1)).isEqualTo(5);
-        assertThat(at(f, "loan_due_month", 12)).isEqualTo(16);
+        assertThat(year(f, 8)).isEqualTo("Year 1");
+        assertThat(year(f, 9)).isEqualTo("Year 2");
         double level = 12000 * 0.005 / (1 - Math.pow(1.005, -12));
         payment(bank("12000,0.06,1,12,,,,5"), 1, 300, level - 60, 12060 - level);
     }

@@ -147,6 +147,8 @@ class EntriesHaveOneHomeTest {
                         "Selling",
                         "Labour",
                         "Money and plan",
+                        "Funds and loans",
+                        "What a bank looks at",
                         "What a whole budget holds");
     }
 

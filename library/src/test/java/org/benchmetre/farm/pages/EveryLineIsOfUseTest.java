@@ -52,12 +52,7 @@ class EveryLineIsOfUseTest {
             "stands at the head of every sheet of pages",
             List.of("plan_heading"),
             "what a plan is worth, until lenders have pages of their own",
-            List.of(
-                    "net_present_value",
-                    "rates_of_return",
-                    "rate_root_value",
-                    "payback_years",
-                    "discounted_payback_years"),
+            List.of("rates_of_return", "rate_root_value", "payback_years", "discounted_payback_years"),
             "says what stands in a row of a table",
             List.of(
                     "task_driver_unit",

@@ -8,6 +8,7 @@ import org.benchmetre.budget.CellRef;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Across;
 import org.benchmetre.page.BlockVisitor;
+import org.benchmetre.page.BySize;
 import org.benchmetre.page.CaseTable;
 import org.benchmetre.page.CautionList;
 import org.benchmetre.page.Chart;
@@ -60,7 +61,9 @@ final class LinesOf implements BlockVisitor<Stream<Line>> {
                 .flatMap(row -> row.cells().stream())
                 .filter(Objects::nonNull)
                 .map(CellRef::line);
-        return Stream.concat(block.columns().stream().map(Column::line), placed);
+        Stream<Line> order = block.bySize().map(BySize::line).stream();
+        return Stream.of(block.columns().stream().map(Column::line), placed, order)
+                .flatMap(lines -> lines);
     }
 
     @Override

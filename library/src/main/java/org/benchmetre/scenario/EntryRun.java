@@ -16,7 +16,7 @@ import org.benchmetre.budget.Structure;
  * @param least shortest run
  * @param most longest run
  */
-public record SingleRun(RunLength.Factor number, int more, int step, int least, int most) {
+public record EntryRun(RunLength.Factor number, int more, int step, int least, int most) {
 
     /**
      * The key under which a structure keeps the periods.

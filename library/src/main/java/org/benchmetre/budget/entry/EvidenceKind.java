@@ -1,9 +1,12 @@
-package org.benchmetre.page;
+package org.benchmetre.budget.entry;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * How far the value of an entry can be trusted, by the words of its source. A source that says several things is taken by the weakest of
@@ -32,6 +35,10 @@ public enum EvidenceKind {
     private static final List<EvidenceKind> BY_WEAKNESS =
             List.of(INVENTED, FROM_MEMORY, COMMON_PRACTICE, QUOTED, PUBLISHED);
 
+    /** The same among those that say less or nothing. */
+    private static final List<EvidenceKind> FROM_WEAKEST =
+            List.of(UNSAID, INVENTED, FROM_MEMORY, OTHER, COMMON_PRACTICE, QUOTED, PUBLISHED);
+
     /** Parts of a source that speak of the range and not of the value. */
     private static final Pattern OF_RANGE = Pattern.compile("^(range|low end|high end|no source for the range)\\b.*");
 
@@ -59,17 +66,42 @@ public enum EvidenceKind {
      * @return {@link #UNSAID} for an empty one
      */
     public static EvidenceKind of(String source) {
-        List<String> parts = Arrays.stream(source.toLowerCase(Locale.ROOT).split(";"))
-                .map(String::strip)
-                .filter(part -> !part.isEmpty() && !OF_RANGE.matcher(part).matches())
-                .toList();
         if (source.isBlank()) {
             return UNSAID;
         }
+        List<String> parts = partsOfValue(source.toLowerCase(Locale.ROOT));
         return BY_WEAKNESS.stream()
                 .filter(kind ->
                         parts.stream().anyMatch(part -> kind.words.matcher(part).find()))
                 .findFirst()
                 .orElse(OTHER);
+    }
+
+    /**
+     * What a source says of the value, without what it says of the range.
+     *
+     * @param source as written
+     * @return the same words, or all of them where they speak of the range alone
+     */
+    public static String ofValue(String source) {
+        String found = String.join("; ", partsOfValue(source));
+        return found.isEmpty() ? source : found;
+    }
+
+    private static List<String> partsOfValue(String source) {
+        return Arrays.stream(source.split(";"))
+                .map(String::strip)
+                .filter(part -> !part.isEmpty() && !OF_RANGE.matcher(part).matches())
+                .toList();
+    }
+
+    /**
+     * The weakest of several kinds.
+     *
+     * @param kinds any
+     * @return empty where there are none
+     */
+    public static Optional<EvidenceKind> weakest(Stream<EvidenceKind> kinds) {
+        return kinds.min(Comparator.comparingInt(kind -> FROM_WEAKEST.indexOf(kind)));
     }
 }

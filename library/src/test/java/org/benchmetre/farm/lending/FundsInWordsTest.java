@@ -1,0 +1,145 @@
+package org.benchmetre.farm.lending;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.benchmetre.budget.Budget;
+import org.benchmetre.budget.run.Figures;
+import org.benchmetre.farm.Sample;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What is said of funds and loans: who pays, what secures loans, and what does not fit. */
+class FundsInWordsTest {
+
+    /** One loan with an amount, typed into the row that came empty. */
+    private static final String[] BANK = {
+        "loan_key[spare_1]=bank",
+        "loan_label[spare_1]=Farm bank",
+        "loan_rate[spare_1]=0.06 nominal/a",
+        "loan_term[spare_1]=3 a",
+        "loan_payments_a_year[spare_1]=1"
+    };
+
+    private static Budget blank;
+    private static Budget lent;
+
+    @BeforeAll
+    static void read() {
+        blank = Sample.with(Sample.with(Sample.troughHouse(), BANK), "owner_funds=1000 money_nominal");
+        lent = Sample.with(blank, "loan_amount[spare_1]=6000 money_nominal");
+    }
+
+    private static Figures with(Budget budget, String... settings) {
+        return Figures.of(settings.length == 0 ? budget : Sample.with(budget, settings));
+    }
+
+    @Test
+    void a_loan_without_an_amount_brings_what_is_missing() {
+        assertThat(with(blank).text("funds_sources_told"))
+                .startsWith("The owner brings 1,000 ")
+                .contains(", loans ")
+                .endsWith(" Farm bank brings what is missing.");
+        assertThat(with(blank).text("funds_owner_unused")).isEmpty();
+        assertThat(with(blank).text("funds_cautions")).isEmpty();
+    }
+
+    @Test
+    void the_owner_brings_what_is_missing_where_every_loan_has_an_amount_and_what_was_entered_is_not_used() {
+        Figures f = with(lent);
+        assertThat(f.text("funds_sources_told"))
+                .contains("loans 6,000 ")
+                .endsWith(" The owner brings what is missing.");
+        assertThat(f.text("funds_owner_unused"))
+                .startsWith("Every loan has an amount, so that the 1,000 ")
+                .contains("are not used");
+        assertThat(f.text("funds_cautions")).isEqualTo(f.text("funds_owner_unused"));
+    }
+
+    @Test
+    void shares_of_uses_and_of_sources_are_all_of_it() {
+        Figures f = with(lent, "grant_funds=3000 money_nominal");
+        double sources = f.number("owner_share") + f.number("grants_share") + f.number("loans_share");
+        assertThat(sources).isCloseTo(100, within(1e-9));
+        double uses = 0;
+        for (int row = 0; row < lent.line("start_use_share").size(); row++) {
+            uses += f.number(lent.line("start_use_share"), row);
+        }
+        assertThat(uses).isCloseTo(100, within(1e-9));
+    }
+
+    /** With grants of a million nothing is left for the owner to bring. */
+    @Test
+    void sources_above_uses_are_warned_of() {
+        Figures f = with(lent, "grant_funds=1000000 money_nominal");
+        assertThat(f.text("funds_exceed")).startsWith("Sources exceed uses by ").endsWith(": lower a loan or a grant.");
+        assertThat(f.text("funds_sources_told")).startsWith("The owner brings 0 ");
+        assertThat(f.text("funds_cautions")).startsWith(f.text("funds_exceed") + " Every loan has an amount");
+    }
+
+    /** 70 % of security is the limit unless another is entered. */
+    @Test
+    void loans_above_the_limit_are_said_so() {
+        double security = with(lent).number("security_total");
+        String under = "loan_amount[spare_1]=" + 0.69 * security + " money_nominal";
+        String over = "loan_amount[spare_1]=" + 0.71 * security + " money_nominal";
+        assertThat(with(lent, under).text("funds_limit_told")).isEmpty();
+        assertThat(with(lent, under).text("funds_security_told")).endsWith("loan to value 69 %.");
+        assertThat(with(lent, over).text("funds_limit_told")).startsWith("That is more than the 70 % ");
+        assertThat(with(lent, over, "loan_to_value_limit=0.8 1").text("funds_limit_told"))
+                .isEmpty();
+    }
+
+    @Test
+    void without_a_loan_nothing_is_said_of_security_or_payments() {
+        Figures f = Figures.of(Sample.troughHouse());
+        assertThat(f.text("funds_security_told")).isEmpty();
+        assertThat(f.text("funds_limit_told")).isEmpty();
+        assertThat(f.text("loans_told")).startsWith("No loan is counted");
+        assertThat(f.text("loans_end_told")).isEmpty();
+        assertThat(f.number("loans_last_year")).isZero();
+    }
+
+    /** 6,000 at 6 % in three equal payments: 6000 times 0.06/(1 - 1.06^-3) = 2,245 a year, the last in year 3. */
+    @Test
+    void payments_are_told_with_the_year_of_the_last_one() {
+        Figures f = with(lent);
+        assertThat(f.number("loan_full_payment", "spare_1"))
+                .isCloseTo(6000 * 0.06 / (1 - Math.pow(1.06, -3)), within(1e-8));
+        assertThat(f.text("loans_told"))
+                .contains(" take 2,245 ", "; the last payment falls in year 3.")
+                .startsWith("Loans of 6,000 ");
+        assertThat(f.text("loans_end_told")).isEmpty();
+    }
+
+    /** Equal principal of 2,000 and 6 % of 6,000 beside it; the plan ends a year before the loan. */
+    @Test
+    void the_first_of_falling_payments_is_told_and_what_is_owed_when_the_plan_ends() {
+        Figures f = with(lent, "loan_kind[spare_1]=equal_principal", "plan_years=2 a");
+        assertThat(f.number("loan_full_payment", "spare_1")).isCloseTo(2360, within(1e-9));
+        assertThat(f.text("loans_end_told")).startsWith("At the end of the plan 2,000 ");
+    }
+
+    /** The pump lasts so many years; a loan of a year more outlives it, one of its life does not. */
+    @Test
+    void a_part_that_lasts_shorter_than_its_loan_is_warned_of() {
+        Budget paid = Sample.with(lent, "material_paid_by[pump]=bank", "material_life[pump]=3 1");
+        assertThat(with(paid).text(paid.line("material_outlived"), pump(paid))).isEmpty();
+        Budget worn = Sample.with(paid, "material_life[pump]=2 1");
+        assertThat(with(worn).text(worn.line("material_outlived"), pump(worn)))
+                .isEqualTo("It lasts shorter than the loan that pays it.");
+        assertThat(with(worn).number("material_loan_term", "pump")).isEqualTo(3);
+    }
+
+    private static int pump(Budget budget) {
+        return budget.line("material_outlived").axes().get(0).indexOf("pump");
+    }
+
+    /** Parts of a kind count with its share, so that they add up to what is counted of the kind beside house by area and lists. */
+    @Test
+    void security_of_a_part_is_what_is_paid_times_the_share_of_its_kind() {
+        Figures f = with(lent, "security_share_growing=0.2 1");
+        assertThat(f.number("material_security", "trough"))
+                .isCloseTo(0.2 * f.number("material_purchase_cost", "trough"), within(1e-9));
+    }
+}
