@@ -37,10 +37,6 @@ public final class IncomeTax {
     private static final Unit MONEY = Unit.MONEY_NOMINAL;
     private static final String OURS = "a choice of this project, no source; ask a licensed tax adviser";
 
-    /** Income that is taxed, by year, money of its year; never negative. */
-    public final Line taxable;
-    /** Loss that is carried to the next year, by year, money of its year; never negative. */
-    public final Line lossCarried;
     /** Tax of each year, money of its year; 0 while the rate is 0. */
     public final Line tax;
     /** The same as a formula, for lines that are repeated in many cases. */
@@ -68,20 +64,13 @@ public final class IncomeTax {
         rate = depreciation.rate;
         profit = s.declare(
                 "tax_after_losses",
-                "Income less what is bought again, depreciation and losses so far",
+                "Income that is taxed; below zero the loss that is carried on",
                 MONEY,
                 Kind.NUMBER,
                 List.of(years),
-                "what is bought again is deducted at once: " + OURS);
+                "less what is bought again, depreciation and losses so far, without a limit: " + OURS);
         Formula losses = lesser(none(MONEY), previous(profit, none(MONEY)));
         b.define(profit, when(year.isPositive(), left.plus(losses), none(MONEY)));
-        lossCarried = s.line(
-                "tax_loss_carried",
-                "Loss carried forward",
-                MONEY,
-                greater(none(MONEY), none(MONEY).minus(profit)),
-                "without a limit: " + OURS);
-        taxable = s.line("tax_taxable", "Taxable income", MONEY, greater(none(MONEY), profit));
         due = dueOn(profit);
         tax = s.line("tax_of_year", "Income tax", MONEY, due, "paid in the year it is for: " + OURS);
         told = b.schedule(Sheets.CASH_FLOW, "Income tax, in words")

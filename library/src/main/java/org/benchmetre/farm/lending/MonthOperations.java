@@ -28,8 +28,6 @@ final class MonthOperations {
 
     /** The months. */
     final Axis axis;
-    /** Fruit sold. */
-    final Line sales;
     /** What buyers pay. */
     final Line collected;
     /** Costs of selling. */
@@ -70,11 +68,6 @@ final class MonthOperations {
                 level.times(ofYears(flow, flow.growth.prices)));
         Line costs = s.line(
                 "month_cost_index", "Costs against today's", INDEX, level.times(ofYears(flow, flow.growth.costs)));
-        sales = s.line(
-                "month_sales",
-                "Fruit sold",
-                NOMINAL,
-                flow.changes.receipts(base.sold).times(prices));
         Line planned = s.line(
                 "month_collected_planned",
                 "Paid by buyers before changes",
