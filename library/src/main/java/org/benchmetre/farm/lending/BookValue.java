@@ -78,7 +78,7 @@ final class BookValue {
         Formula before = previous(book, none(NOMINAL));
         Formula worn = previous(gross, none(NOMINAL)).times(pace).times(number(1, Unit.parse("a")));
         Formula left = greater(before.plus(lastingBought).minus(funds.land), none(NOMINAL));
-        Formula goesOn = and(flow.year.isPositive(), flow.inPlan.isPositive());
+        Formula goesOn = and(flow.plan.number.isPositive(), flow.plan.inPlan.isPositive());
         depreciation = s.line(
                 "year_depreciation",
                 "Depreciation",
@@ -90,17 +90,17 @@ final class BookValue {
                 when(
                         goesOn,
                         before.plus(lastingBought).minus(depreciation),
-                        when(flow.year.isPositive(), none(NOMINAL), capital.plus(funds.land))));
+                        when(flow.plan.number.isPositive(), none(NOMINAL), capital.plus(funds.land))));
         Line growing = growingCrop(one, flow);
         inventory = s.line(
                 "year_inventory",
                 "Growing crop, plants and supplies",
                 NOMINAL,
                 when(
-                        flow.year.isPositive(),
+                        flow.plan.number.isPositive(),
                         growing.times(flow.growth.money)
                                 .times(flow.growth.costs)
-                                .times(flow.inPlan)
+                                .times(flow.plan.inPlan)
                                 .plus(y.plants)
                                 .plus(y.usedUp),
                         funds.plants.plus(usedUp)),

@@ -84,16 +84,13 @@ final class StatementWords {
                                                 shown(below, 0),
                                                 when(
                                                         below.exceeds(one()),
-                                                        text(" years of the plan are below it. "),
-                                                        text(" year of the plan is below it. "))),
-                                        text("; no year is below it. ")),
-                                text("Figures are "),
-                                taxTold,
-                                text(".")),
+                                                        text(" years of the plan are below it."),
+                                                        text(" year of the plan is below it."))),
+                                        text("; no year is below it."))),
                         text("No debt falls due.")));
         funding(s);
         equity(s);
-        worth(s);
+        worth(s, taxTold);
         chart(b);
     }
 
@@ -126,9 +123,9 @@ final class StatementWords {
 
     private void equity(ScheduleBuilder s) {
         BalanceSheet sheet = told.sheet();
-        Axis years = told.flow().years;
-        Formula end = sumWhere(sheet.equity, told.flow().lastTag, text(CashPosition.MARK), years);
-        Formula debts = sumWhere(sheet.debts, told.flow().lastTag, text(CashPosition.MARK), years);
+        Axis years = told.flow().plan.axis;
+        Formula end = sumWhere(sheet.equity, told.flow().plan.lastTag, text(CashPosition.MARK), years);
+        Formula debts = sumWhere(sheet.debts, told.flow().plan.lastTag, text(CashPosition.MARK), years);
         s.textLine(
                 "equity_sentence",
                 "What is owned and owed",
@@ -141,7 +138,7 @@ final class StatementWords {
                         when(debts.isPositive(), joined(money(debts), text(" are owed.")), text("nothing is owed."))));
     }
 
-    private void worth(ScheduleBuilder s) {
+    private void worth(ScheduleBuilder s, Line taxTold) {
         Returns before = told.flow().returns;
         Returns after = told.after().returns;
         s.textLine(
@@ -152,7 +149,9 @@ final class StatementWords {
                         percent(told.flow().discountRate),
                         text(": "),
                         money(before.netPresentValue),
-                        text(" (real). To the owner, after loans: "),
+                        text(" (real). To the owner, after loans and "),
+                        taxTold,
+                        text(": "),
                         money(after.netPresentValue),
                         text(".")));
     }
@@ -167,7 +166,7 @@ final class StatementWords {
         Axis axis = Axis.periods(
                 "covered_year",
                 "Year",
-                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().years.size() - 1))
+                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().plan.axis.size() - 1))
                         .mapToObj(Integer::toString)
                         .toList());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");
@@ -175,13 +174,13 @@ final class StatementWords {
                 "coverage_drawn",
                 "Term-debt coverage",
                 ONE,
-                rows(axis, year -> withDebt(year, new Element(r.counted, told.flow().years, year))),
+                rows(axis, year -> withDebt(year, new Element(r.counted, told.flow().plan.axis, year))),
                 "nothing where no debt is due");
         s.line("coverage_limit_drawn", "Asked for", ONE, rows(axis, year -> withDebt(year, r.limit)));
     }
 
     private Formula withDebt(int year, Formula value) {
-        Formula due = new Element(told.repayment().payments, told.flow().years, year);
+        Formula due = new Element(told.repayment().payments, told.flow().plan.axis, year);
         return when(due.isPositive(), value, none(ONE));
     }
 

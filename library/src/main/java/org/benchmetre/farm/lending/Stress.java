@@ -47,7 +47,7 @@ final class Stress {
     Stress(BudgetBuilder b, FarmEntries entries, CashFlow flow, Figures of) {
         Repayment r = of.repayment();
         CashPosition cash = of.cash();
-        StressSizes sizes = new StressSizes(b, entries, flow.years.size() - 1);
+        StressSizes sizes = new StressSizes(b, entries, flow.plan.axis.size() - 1);
         cases = new StressCases(b, flow.shocks, sizes, List.of(r.lowest, cash.lowest, cash.least));
         s = b.schedule(Sheets.STRESS, "Coverage and cash in each case");
         b.nameRows(
