@@ -63,11 +63,11 @@ public final class IncomeTax {
         rate = depreciation.rate;
         profit = s.declare(
                 "tax_after_losses",
-                "Income less what is bought again, depreciation and losses so far",
+                "Income that is taxed; below zero the loss that is carried on",
                 MONEY,
                 Kind.NUMBER,
                 List.of(years),
-                "what is bought again is deducted at once, and losses are carried without a limit: " + OURS);
+                "less what is bought again, depreciation and losses so far, without a limit: " + OURS);
         Formula losses = lesser(none(MONEY), previous(profit, none(MONEY)));
         b.define(profit, when(year.isPositive(), left.plus(losses), none(MONEY)));
         due = dueOn(profit);
