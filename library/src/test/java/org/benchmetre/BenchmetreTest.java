@@ -218,7 +218,7 @@ class BenchmetreTest {
 
         assertThat(Explanation.of(plan.figures(), plan.budget().line("net_present_value"), 0)
                         .toString())
-                .contains("(cash_net[0])", "(cash_net[10])", "(recovery_rate)", "20 more rows add nothing");
+                .contains("(cash_net[0])", "(cash_net[10])", "(recovery_rate)", "1 more row adds nothing");
     }
 
     @Test

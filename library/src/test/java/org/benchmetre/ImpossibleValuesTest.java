@@ -25,6 +25,7 @@ import org.benchmetre.budget.RefusedException;
 import org.benchmetre.budget.entry.Given;
 import org.benchmetre.budget.entry.Numbers;
 import org.benchmetre.farm.Sample;
+import org.benchmetre.farm.finance.PlanYears;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -49,6 +50,9 @@ class ImpossibleValuesTest {
 
     /** The columns of a price list. */
     private static final List<String> PRICED = List.of("material_pack", "material_price", "material_price_year");
+
+    /** Years that a plan which stands has room for; a file may ask for more. */
+    private static final List<String> BY_LENGTH = List.of("plan_years", "shock_lost_year", "stress_lost_year");
 
     private static final Plan PLAN = sample();
     private static final ScenarioCells SAMPLE = ScenarioCells.of(PLAN.budget());
@@ -196,9 +200,7 @@ class ImpossibleValuesTest {
         for (ImpossibleValue value : ImpossibleValue.values()) {
             if (value.isFor(SAMPLE.budget(), line, entry(line))) {
                 Map<Gate, List<String>> said = new EnumMap<>(Gate.class);
-                gates(value, line)
-                        .forEach(gate ->
-                                said.put(gate, REFUSED.get(value).get(gate).getOrDefault(line.address(0), List.of())));
+                gates(value, line).forEach(gate -> said.put(gate, said(value, gate, line)));
                 assertThat(said.values())
                         .as("%s: %s", value, said)
                         .allSatisfy(each -> assertThat(each).hasSize(1).isEqualTo(said.get(Gate.SETTING)));
@@ -206,6 +208,17 @@ class ImpossibleValuesTest {
             }
         }
         assertThat(tried).isPositive();
+    }
+
+    /** What a gate said of an entry. A file that is read anew has room for the longest plan, and says so. */
+    private static List<String> said(ImpossibleValue value, Gate gate, Line line) {
+        List<String> said = REFUSED.get(value).get(gate).getOrDefault(line.address(0), List.of());
+        if (gate != Gate.SINGLE_ROW || !BY_LENGTH.contains(line.id())) {
+            return said;
+        }
+        String longest = " to " + PlanYears.LIMIT + " yr for ";
+        String here = " to " + Numbers.plain(entry(line).bounds().most()) + " yr for ";
+        return said.stream().map(sentence -> sentence.replace(longest, here)).toList();
     }
 
     @Test

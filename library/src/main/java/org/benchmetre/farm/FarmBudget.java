@@ -33,6 +33,7 @@ import org.benchmetre.farm.finance.CalendarWords;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.finance.MonthsBase;
 import org.benchmetre.farm.finance.OrderWords;
+import org.benchmetre.farm.finance.PlanYears;
 import org.benchmetre.farm.finance.SeasonCash;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.FarmTable;
@@ -109,7 +110,7 @@ public final class FarmBudget {
             FarmTable.MATERIALS.file(),
             USUAL_CROP,
             CropProfile::exists,
-            new Deciding(CHOICES, List.of(CashFlow.YEARS)));
+            new Deciding(CHOICES, List.of(PlanYears.RUN)));
 
     private FarmBudget() {}
 

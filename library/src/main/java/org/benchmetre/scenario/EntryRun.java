@@ -8,7 +8,7 @@ import org.benchmetre.budget.Structure;
 
 /**
  * A run of periods as long as a single entry asks for, with some to spare, such as the years of a plan. A cell that is no number asks for
- * nothing; the entry itself says what is wrong with it.
+ * the longest run, and so does one that cannot be; the entry itself says what is wrong with it, and up to where it may go.
  *
  * @param number the entry: its line is the column, its unit and what a missing row stands for
  * @param more periods to spare
@@ -39,9 +39,10 @@ public record EntryRun(RunLength.Factor number, int more, int step, int least, i
                 .filter(each -> !each.isBlank(SingleRows.VALUE))
                 .map(each -> number.read(each.text(SingleRows.VALUE), each.decimalComma()))
                 .findFirst();
-        double asked = set.or(() -> row).orElse(number.usual()) + more;
-        int length = (int) Math.max(least, Math.min(most, step * Rounding.wholeUp(asked / step)));
-        List<String> keys = RunLength.keys(length);
+        double asked = set.or(() -> row).orElse(number.usual());
+        boolean canBe = asked >= 1 && asked <= most && asked == Math.rint(asked);
+        double length = canBe ? Math.max(least, Math.min(most, step * Rounding.wholeUp((asked + more) / step))) : most;
+        List<String> keys = RunLength.keys((int) length);
         return Map.entry(lengthOf(number.column()), new Structure.Keys(keys, List.of()));
     }
 }

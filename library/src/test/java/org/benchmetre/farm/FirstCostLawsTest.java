@@ -25,6 +25,9 @@ class FirstCostLawsTest {
     /** A kind of plant stock whose price is the same for any quantity. */
     private static final String NO_BREAKS = "stock_choice=pre_grown";
 
+    /** Part of a cent that is not paid for each part, money: the rule of what is paid, a thousandth of a cent. */
+    private static final double UNPAID = 1e-5;
+
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 200);
     }
@@ -60,6 +63,9 @@ class FirstCostLawsTest {
         assertThat(bought).isGreaterThanOrEqualTo(exact);
         assertThat(exact + f.number("leftover_value")).isCloseTo(bought, within(RELATIVE * bought));
         assertThat(bought - exact).isPositive();
+        double left = sumOf(f, "material_left_value");
+        double parts = f.budget().line("material_left_value").size();
+        assertThat(left).isCloseTo(f.number("leftover_value"), within(parts * UNPAID + RELATIVE * bought));
     }
 
     @ParameterizedTest

@@ -1,26 +1,16 @@
 package org.benchmetre.farm.finance;
 
-import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
-import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumProduct;
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import java.util.List;
-import java.util.stream.IntStream;
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
-import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
-import org.benchmetre.budget.Structure;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
@@ -31,8 +21,6 @@ import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.PartsYearly;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.FirstCost;
-import org.benchmetre.scenario.EntryRun;
-import org.benchmetre.scenario.RunLength;
 
 /**
  * Yearly cash over the plan, in today's money, before loans and tax. Year 0 is the start, in whole packs and plants; each later year earns
@@ -43,29 +31,21 @@ import org.benchmetre.scenario.RunLength;
  */
 public final class CashFlow {
 
-    /** Longest plan, in years. The plan's own length is an entry up to this. */
-    public static final int LIMIT = 30;
-
     private static final Unit YEAR = Unit.parse("a");
-    private static final String LENGTH = "plan_years";
-
-    /** The years that a plan has room for: its own and some to spare, so that it may be lengthened. */
-    public static final EntryRun YEARS = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 10), 1, 1, 6, LIMIT);
-
     private static final Unit REAL = Unit.parse("real/a");
     private static final String BY_MONTH =
             "the first two years by their months, later ones in full: a choice of this project, no source";
 
+    /** The years of the plan. */
+    public final PlanYears plan;
+    /** What is bought again, and what is left at the end. */
+    public final BoughtAgain again;
     /** What the start takes. */
     public final StartUp startUp;
     /** What may go wrong. */
     public final Shocks shocks;
     /** How prices move. */
     public final Growth growth;
-    /** Years of the plan, a. */
-    public final Line horizon;
-    /** Number of each year, a; 0 is the start. */
-    public final Line year;
     /** Receipts of each year, money. */
     public final Line receipts;
     /** Packs, freight, commission and other costs by the kg, money. */
@@ -78,31 +58,12 @@ public final class CashFlow {
     public final Line running;
     /** Repairs, insurance, property tax, money. */
     public final Line kept;
-    /** Parts and house bought again, money. */
-    public final Line parts;
-    /** Plants bought again, money. */
-    public final Line plants;
-    /** What a sale of what is left brings, money, in the last year. */
-    public final Line residual;
-    /** Taking out, money, in the last year. */
-    public final Line takingOut;
-    /** The years, from the start on. */
-    public final Axis years;
-
     /** Commission, share of the costs of selling. */
     public final Line commissionShare;
     /** Repairs, insurance and property tax of a month, money. */
     public final Line keptInMonth;
-    /** Marks the last year of the plan. */
-    public final Line lastTag;
     /** Rate at which cash before finance is discounted, real/a. */
     public final Line discountRate;
-    /** 1 in the last year of the plan, else 0. */
-    public final Line isLast;
-    /** 1 in the years of the plan, 0 after them. */
-    public final Line inPlan;
-    /** Of parts bought again, what is used up within a year, money. */
-    public final Line usedUp;
     /** What a year of the plan takes and brings in full. */
     public final FullYear full;
 
@@ -176,50 +137,24 @@ public final class CashFlow {
         ScheduleBuilder flow = b.schedule(Sheets.CASH_FLOW, "Cash by year, in today's money");
         ScheduleBuilder single = b.shared(Sheets.CASH_FLOW, "Cash of one year");
 
-        int room = room(b.structure());
-        years = Axis.periods(
-                "year",
-                "Year",
-                IntStream.rangeClosed(0, room).mapToObj(Integer::toString).toList(),
-                IntStream.rangeClosed(0, room).mapToObj(n -> "Year " + n).toList());
-        horizon = entries.add(
-                answers.entry(LENGTH, "Years of the plan", YEAR).from(1, room).whole());
-        shocks = new Shocks(b, entries, room);
+        plan = new PlanYears(b, entries);
+        shocks = new Shocks(b, entries, plan.room());
         months = new MonthsBase(
                 b, new PlanMonths(b, entries, byMonth.crop()), shocks, harvest, byMonth.flows(), byMonth.selling());
-        year = flow.declare("year_number", "Year", YEAR, Kind.NUMBER, List.of(years), "year 0 is the start");
-        b.define(year, previous(year, number(-1, YEAR)).plus(number(1, YEAR)));
-        growth = new Growth(b, entries, years, year);
-        inPlan = flow.line(
-                "year_in_plan", "In the plan, 1 or 0", ONE, when(year.exceeds(horizon), none(ONE), number(1, ONE)));
-        Wear w = new Wear(flow, year, horizon);
-        isLast = w.last;
-        lastTag = flow.textLine("year_last_mark", "Last", when(isLast.isPositive(), text(SeasonCash.MARK), text("")));
+        growth = new Growth(b, entries, plan);
         discountRate = owned.rates.rate();
-        PartsOverYears over = new PartsOverYears(b, first, owned, w);
-
         startUp = new StartUp(b, single, first, yearly.house.cost, yearly.contingency.cost);
         commissionShare = single.line(
                 "selling_commission_share",
                 "Commission, share of costs of selling",
                 ONE,
                 when(harvest.yieldCosts.isPositive(), harvest.commissionCost.over(harvest.yieldCosts), none(ONE)));
-        Line residualValue = single.line(
-                "residual_value",
-                "Residual value",
-                MONEY,
-                sum(over.residual, p.materials().axis)
-                        .plus(w.residual(yearly.house.life, yearly.house.cost, yearly.house.resale)),
-                Wear.LEFT);
-        Line takingOutCost =
-                single.line("taking_out_cost", "Taking out at the end", MONEY, sum(over.takingOut, p.materials().axis));
-
-        Formula isLost = isYear(shocks.lost);
+        Formula isLost = plan.is(shocks.lost);
         Line withFruit = flow.line(
                 "year_fruit_share",
                 "Share of a full year's fruit, from year 3 on",
                 ONE,
-                when(isLost, none(ONE), when(isYear(number(3, YEAR)), months.thirdYear(single), number(1, ONE))),
+                when(isLost, none(ONE), when(plan.is(number(3, YEAR)), months.thirdYear(single), number(1, ONE))),
                 "nothing in a year whose crop is lost; the third year may end the second crop year: " + BY_MONTH);
         planned = new Planned(
                 earned(
@@ -269,45 +204,17 @@ public final class CashFlow {
                 "cash_repairs",
                 "Repairs, insurance, property tax",
                 MONEY,
-                earning(owned.repairsTotal.plus(full.charges()).times(number(1, YEAR)))
+                plan.earning(owned.repairsTotal.plus(full.charges()).times(number(1, YEAR)))
                         .times(growth.costs));
-        parts = flow.line(
-                "cash_replacements",
-                "Parts and house by area bought again",
-                MONEY,
-                sum(over.replaced, p.materials().axis)
-                        .plus(w.ended(yearly.house.life).times(yearly.house.cost))
-                        .times(growth.costs),
-                Wear.AGAIN);
-        usedUp = flow.line(
-                "cash_used_up",
-                "Of parts bought again, used up within a year",
-                MONEY,
-                sumProduct(over.replaced, owned.isUsedUp, p.materials().axis).times(growth.costs));
-        Axis crops = first.order.grown.crops().axis;
-        Line again = b.schedule(Sheets.CASH_FLOW, "Plants bought again, by crop and year")
-                .line(
-                        "crop_plants_replaced",
-                        "Plants bought again",
-                        MONEY,
-                        w.ended(yearly.plants.life).times(first.order.costByCrop),
-                        Wear.AGAIN);
-        plants = flow.line(
-                "cash_plants", "Plants bought again", MONEY, sum(again, crops).times(growth.costs));
         Uses uses = built.uses();
-        Formula atStart = when(year.isPositive(), none(MONEY), startUp.cash.plus(sum(uses.amount, uses.axis)));
+        Formula atStart = when(plan.number.isPositive(), none(MONEY), startUp.cash.plus(sum(uses.amount, uses.axis)));
         Line outlay = flow.line("cash_startup", "Start-up", MONEY, atStart);
-        residual = flow.line(
-                "cash_residual",
-                "Residual value",
-                MONEY,
-                w.atTheEnd(residualValue).times(growth.costs).plus(w.atTheEnd(uses.ofKind(Uses.LAND))),
-                "land brings what it cost: our choice, no source");
-        takingOut = flow.line(
-                "cash_taking_out",
-                "Taking out at the end",
-                MONEY,
-                w.atTheEnd(takingOutCost).times(growth.costs));
+        again = new BoughtAgain(
+                b,
+                flow,
+                single,
+                new BoughtAgain.Owned(first, yearly, built.uses()),
+                new BoughtAgain.Over(plan, growth));
         Line net = flow.line(
                 "cash_net",
                 "Cash of the year",
@@ -317,11 +224,11 @@ public final class CashFlow {
                         .minus(energy)
                         .minus(running)
                         .minus(kept)
-                        .minus(parts)
-                        .minus(plants)
+                        .minus(again.parts)
+                        .minus(again.plants)
                         .minus(outlay)
-                        .minus(takingOut)
-                        .plus(residual));
+                        .minus(again.takingOut)
+                        .plus(again.residual));
         Line costs = flow.line("cash_costs", "All costs, less what a sale brings", MONEY, receipts.minus(net));
         rates = new RateAxes(b);
         returns = results(b, answers, flow, discountRate, net);
@@ -333,35 +240,16 @@ public final class CashFlow {
         returns.equivalentCost(costs, p.house().benchMetres);
     }
 
-    /**
-     * How many years a structure has room for.
-     *
-     * @param structure of a scenario, or of one that says nothing
-     * @return at most {@link #LIMIT}
-     */
-    public static int room(Structure structure) {
-        int asked = structure.keys(EntryRun.lengthOf(LENGTH)).keys().size();
-        return asked == 0 ? LIMIT : asked;
-    }
-
     private static Line earned(ScheduleBuilder s, String id, String label, Formula ofYear) {
         return s.line(id, label, MONEY, ofYear, BY_MONTH);
     }
 
     /** A year's amount: by month in the first two years, in full in later ones. */
     private Formula inYears(String id, Line byMonth, Formula full) {
-        return earning(months.ofYear(id, byMonth, full, year));
-    }
-
-    private Formula isYear(Formula wanted) {
-        return and(not(year.exceeds(wanted)), not(wanted.exceeds(year)));
-    }
-
-    private Formula earning(Formula money) {
-        return when(and(year.isPositive(), inPlan.isPositive()), money, none(MONEY));
+        return plan.earning(months.ofYear(id, byMonth, full, plan.number));
     }
 
     private Returns results(BudgetBuilder b, ScheduleBuilder s, ScheduleBuilder flow, Line rate, Line net) {
-        return new Returns(b, s, flow, rates, new CashStream("", "", net, rate, horizon, year));
+        return new Returns(b, s, flow, rates, new CashStream("", "", net, rate, plan.horizon, plan.number));
     }
 }

@@ -4,7 +4,6 @@ import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
-import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
@@ -40,10 +39,10 @@ public final class Growth {
      *
      * @param b where schedules are added
      * @param entries gives entries their values
-     * @param years years of the plan, from the start on
-     * @param year their number
+     * @param plan its years
      */
-    public Growth(BudgetBuilder b, FarmEntries entries, Axis years, Line year) {
+    public Growth(BudgetBuilder b, FarmEntries entries, PlanYears plan) {
+        Line year = plan.number;
         ScheduleBuilder s = b.schedule(Sheets.CASH_FLOW, "Inflation and growth");
         inflation = entries.add(s.entry("inflation_rate", "Inflation", A_YEAR).from(LEAST, 1));
         Line fruit = entries.add(s.entry("fruit_price_growth", "Fruit prices, growth beyond inflation", REAL)
@@ -59,9 +58,6 @@ public final class Growth {
                 COMPOUND);
         prices = byYear.line("fruit_price_index", "Fruit prices, real", ONE, grown(fruit, year), COMPOUND);
         costs = byYear.line("cost_index", "Costs, real", ONE, grown(cost, year), COMPOUND);
-        if (!prices.axes().contains(years)) {
-            throw new IllegalArgumentException("Growth goes by year, but found " + year + ".");
-        }
     }
 
     private static Formula grown(Line rate, Line year) {

@@ -92,18 +92,14 @@ public final class MonthsBase {
         Formula back = shocks.late.counting(ONE).times(first);
         Line fruitMonth =
                 t.line("plan_month_fruit", "Fruit as of", ONE, months.named(months.inCalendar.minus(back)), FRUIT);
-        Formula ramp = when(first.isPositive(), harvest.firstYear, harvest.secondYear);
-        Line share = t.line(
-                "plan_month_share",
-                "Share of a full month's fruit",
+        Line ramp = t.line(
+                "plan_month_ramp",
+                "Share of a full year's fruit",
                 ONE,
-                when(
-                        and(
-                                months.number.exceeds(months.wait.plus(back)),
-                                not(months.yearTag.is(shown(shocks.lost, 0)))),
-                        ramp,
-                        none(ONE)),
+                when(first.isPositive(), harvest.firstYear, harvest.secondYear),
                 FRUIT);
+        Formula bears =
+                and(months.number.exceeds(months.wait.plus(back)), not(months.yearTag.is(shown(shocks.lost, 0))));
         inFull = t.line(
                 "plan_month_in_full",
                 "Receipts of a full month",
@@ -113,12 +109,18 @@ public final class MonthsBase {
                 "plan_month_sold",
                 "Receipts",
                 MONEY,
-                ofMonth(months.turned(harvest.receiptsByMonth, fruitMonth)).times(share));
+                when(
+                        bears,
+                        ofMonth(months.turned(harvest.receiptsByMonth, fruitMonth))
+                                .times(ramp),
+                        none(MONEY)),
+                FRUIT);
         selling = t.line(
                 "plan_month_selling",
                 "Packs, freight, commission, other costs by the kg",
                 MONEY,
-                ofMonth(months.turned(sellingByMonth, fruitMonth)).times(share));
+                when(bears, ofMonth(months.turned(sellingByMonth, fruitMonth)).times(ramp), none(MONEY)),
+                FRUIT);
         labour = whileGrown("plan_month_labour", "Hired labour", months.turned(flows.labour));
         energy = whileGrown("plan_month_energy", "Heat and electricity", months.turned(flows.energy));
         Formula growing =

@@ -46,8 +46,6 @@ public final class PlanMonths {
     public final Line number;
     /** Name of the month of the calendar. */
     public final Line name;
-    /** Year of the calendar. */
-    public final Line calendarYear;
     /** Month and year of the plan, such as {@code Mar of year 1}. */
     public final Line told;
     /** Number of the month of the calendar, 1 to 12. */
@@ -96,12 +94,6 @@ public final class PlanMonths {
         b.define(inCalendar, when(over.isPositive(), over, before.plus(one())));
         name = table.textLine("plan_month_name", "Month", crop.named(inCalendar));
         b.nameRows(axis, name);
-        calendarYear = table.declare(
-                "plan_month_calendar_year", "Year", ONE, Kind.NUMBER, List.of(axis), "planted in the year of the plan");
-        Formula begins = crop.planYear.minus(when(first.exceeds(crop.plantingNumber), one(), none(ONE)));
-        Formula beforeFirst = begins.minus(when(first.exceeds(one()), none(ONE), one()));
-        Formula turns = when(inCalendar.exceeds(one()), none(ONE), one());
-        b.define(calendarYear, previous(calendarYear, beforeFirst).plus(turns));
         yearTag = table.textLine("plan_month_year", "Year of the plan", rows(month -> text("" + yearOf(month))));
         told = table.textLine("plan_month_told", "Month, in words", joined(name, text(" of year "), yearTag));
     }

@@ -1,17 +1,13 @@
 package org.benchmetre.farm.finance;
 
-import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.when;
-import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 
 /**
@@ -42,45 +38,29 @@ final class Wear {
             "what a sale would bring: salvage, and a share of what is left of the last life, in proportion; nothing of that unless a share "
                     + "is entered: a choice of this project, no source";
 
-    private final Line year;
-    private final Line horizon;
-    private final Line again;
-    /** 1 in the last year, else 0. */
-    final Line last;
+    private final PlanYears plan;
 
-    /**
-     * Declares in which years things are bought again, and the last year.
-     *
-     * @param s where lines by year are added
-     * @param year number of the year, 0 at the start
-     * @param horizon years of the plan
-     */
-    Wear(ScheduleBuilder s, Line year, Line horizon) {
-        this.year = year;
-        this.horizon = horizon;
-        Formula goesOn = and(year.isPositive(), horizon.exceeds(year));
-        again = s.line("year_goes_on", "Between start and last year, 1 or 0", ONE, when(goesOn, one(), none(ONE)));
-        Formula ends = and(not(year.exceeds(horizon)), not(horizon.exceeds(year)));
-        last = s.line("year_is_last", "Last year, 1 or 0", ONE, when(ends, one(), none(ONE)));
+    Wear(PlanYears plan) {
+        this.plan = plan;
     }
 
     /** How often a thing is bought again in a year of the plan. */
     Formula ended(Line life) {
-        Formula now = year.over(life).wholeDown();
-        Formula before = year.minus(A_YEAR).over(life).wholeDown();
-        Formula usedUp = again.plus(last).times(A_YEAR).over(life).minus(last);
-        return when(life.exceeds(A_YEAR), again.times(now.minus(before)), usedUp);
+        Formula now = plan.number.over(life).wholeDown();
+        Formula before = plan.number.minus(A_YEAR).over(life).wholeDown();
+        Formula usedUp = plan.goesOn.plus(plan.isLast).times(A_YEAR).over(life).minus(plan.isLast);
+        return when(life.exceeds(A_YEAR), plan.goesOn.times(now.minus(before)), usedUp);
     }
 
     /** Money in the last year alone. */
     Formula atTheEnd(Formula money) {
-        return last.times(money);
+        return plan.isLast.times(money);
     }
 
     /** What a sale would bring at the end of the plan of what is left of a cost less salvage. */
     Formula residual(Line life, Formula cost, Line resale) {
-        Formula bought = horizon.minus(A_YEAR).over(life).wholeDown().plus(one());
-        Formula left = greater(bought.times(life).minus(horizon), none(YEAR));
+        Formula bought = plan.horizon.minus(A_YEAR).over(life).wholeDown().plus(one());
+        Formula left = greater(bought.times(life).minus(plan.horizon), none(YEAR));
         return resale.times(cost).times(left.over(life));
     }
 }

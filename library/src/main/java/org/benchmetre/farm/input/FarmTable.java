@@ -10,7 +10,7 @@ import org.benchmetre.scenario.TableForm;
 /** The tables of a farm: their files, what names their rows, and how many empty rows a workbook keeps for its reader. */
 public enum FarmTable {
     /** Parts. */
-    MATERIALS("materials.csv", "item", "material", "Part", 5, 2000),
+    MATERIALS("materials.csv", "item", "material", "Part", 4, 2000),
     /** Irrigation systems; every row is worked out at length. */
     IRRIGATION("irrigation.csv", "way", "way", "Irrigation system", 1, 200),
     /** Kinds of plant stock. */

@@ -46,13 +46,13 @@ final class AfterFinance {
                 Unit.parse("nominal/a"),
                 Fisher.nominal(own, flow.growth.inflation),
                 Fisher.SOURCE);
-        Formula sale = flow.residual.minus(flow.takingOut).times(flow.growth.money);
+        Formula sale = flow.again.residual.minus(flow.again.takingOut).times(flow.growth.money);
         Line end = s.line(
                 "owner_at_the_end",
                 "Sale, buyers' debts and cash of the start, less loans",
                 NOMINAL,
                 when(
-                        flow.isLast.isPositive(),
+                        flow.plan.isLast.isPositive(),
                         sale.plus(y.receivable)
                                 .plus(funds.workingCapital)
                                 .minus(debt.debt)
@@ -63,7 +63,7 @@ final class AfterFinance {
                 "Cash to the owner",
                 NOMINAL,
                 when(
-                        flow.year.isPositive(),
+                        flow.plan.number.isPositive(),
                         cash.net.plus(cash.draw).plus(end),
                         none(NOMINAL).minus(funds.owner)));
         returns = new Returns(
@@ -71,6 +71,6 @@ final class AfterFinance {
                 answers,
                 s,
                 flow.rates,
-                new CashStream("owner_", "to the owner", net, rate, flow.horizon, flow.year));
+                new CashStream("owner_", "to the owner", net, rate, flow.plan.horizon, flow.plan.number));
     }
 }

@@ -37,7 +37,7 @@ final class BalanceSheet {
 
     BalanceSheet(BudgetBuilder b, YearOperations y, BookValue book, DebtService debt, CashPosition position) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Balance sheet at the end of each year");
-        Formula inPlan = y.flow.inPlan;
+        Formula inPlan = y.flow.plan.inPlan;
         cash = s.line(
                 "balance_cash",
                 "Cash",

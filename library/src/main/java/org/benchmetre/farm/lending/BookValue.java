@@ -68,7 +68,7 @@ final class BookValue {
                         .minus(funds.plants)
                         .minus(funds.land)
                         .minus(usedUp));
-        Line pace = one.line("capital_pace", "Wears in a year, share", A_YEAR, pace(b, yearly, parts));
+        Line pace = one.line("capital_pace", "Wears in a year, share", A_YEAR, pace(b, one, yearly, parts));
         lastingBought = s.line("year_lasting_parts", "Capital bought again", NOMINAL, y.parts.minus(y.usedUp));
         Formula index = flow.growth.money.times(flow.growth.costs).counting(ONE);
         Line gross = s.declare("capital_gross", "Capital at cost", NOMINAL, Kind.NUMBER, List.of(y.axis), STRAIGHT);
@@ -78,7 +78,7 @@ final class BookValue {
         Formula before = previous(book, none(NOMINAL));
         Formula worn = previous(gross, none(NOMINAL)).times(pace).times(number(1, Unit.parse("a")));
         Formula left = greater(before.plus(lastingBought).minus(funds.land), none(NOMINAL));
-        Formula goesOn = and(flow.year.isPositive(), flow.inPlan.isPositive());
+        Formula goesOn = and(flow.plan.number.isPositive(), flow.plan.inPlan.isPositive());
         depreciation = s.line(
                 "year_depreciation",
                 "Depreciation",
@@ -90,17 +90,17 @@ final class BookValue {
                 when(
                         goesOn,
                         before.plus(lastingBought).minus(depreciation),
-                        when(flow.year.isPositive(), none(NOMINAL), capital.plus(funds.land))));
+                        when(flow.plan.number.isPositive(), none(NOMINAL), capital.plus(funds.land))));
         Line growing = growingCrop(one, flow);
         inventory = s.line(
                 "year_inventory",
                 "Growing crop, plants and supplies",
                 NOMINAL,
                 when(
-                        flow.year.isPositive(),
+                        flow.plan.number.isPositive(),
                         growing.times(flow.growth.money)
                                 .times(flow.growth.costs)
-                                .times(flow.inPlan)
+                                .times(flow.plan.inPlan)
                                 .plus(y.plants)
                                 .plus(y.usedUp),
                         funds.plants.plus(usedUp)),
@@ -108,7 +108,7 @@ final class BookValue {
     }
 
     /** One over the average life, each weighed by what it costs. */
-    private static Formula pace(BudgetBuilder b, YearlyCost yearly, TakeOff t) {
+    private static Formula pace(BudgetBuilder b, ScheduleBuilder single, YearlyCost yearly, TakeOff t) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Wear of parts");
         Line used = yearly.owned.isUsedUp;
         Axis parts = t.exact.axes().get(0);
@@ -117,8 +117,11 @@ final class BookValue {
                 "Wears in a year",
                 MONEY.over(Unit.parse("a")),
                 t.exact.times(one().minus(used)).over(yearly.owned.life));
-        Formula all =
-                sum(t.exact, parts).minus(sumProduct(t.exact, used, parts)).plus(yearly.house.cost);
+        Line all = single.line(
+                "wearing_cost",
+                "Parts and house that wear",
+                MONEY,
+                sum(t.exact, parts).minus(sumProduct(t.exact, used, parts)).plus(yearly.house.cost));
         Formula worn = sum(wear, parts).plus(yearly.house.cost.over(yearly.house.life));
         return when(all.isPositive(), worn.over(all), none(A_YEAR));
     }

@@ -77,7 +77,7 @@ final class CashPosition {
         YearOperations y = moves.year();
         DebtService debt = moves.debt();
         CashFlow flow = y.flow;
-        year = flow.year;
+        year = flow.plan.number;
         ScheduleBuilder e = b.schedule(Sheets.LENDING, "What the owner draws");
         ScheduleBuilder byMonth = b.schedule(Sheets.LENDING, "Cash by month");
         ScheduleBuilder byYear = b.schedule(Sheets.LENDING, "Cash by year, with loans");
@@ -145,7 +145,11 @@ final class CashPosition {
         net = byYear.line("year_net", "Cash of the year", NOMINAL, ofYear);
         cash = byYear.declare("year_cash", "Cash at the end", NOMINAL, Kind.NUMBER, List.of(y.axis), "");
         b.define(
-                cash, when(flow.year.isPositive(), previous(cash, none(NOMINAL)).plus(ofYear), atStart));
+                cash,
+                when(
+                        flow.plan.number.isPositive(),
+                        previous(cash, none(NOMINAL)).plus(ofYear),
+                        atStart));
         lowest = single.line("cash_low_point", "Least cash at the end of a month", NOMINAL, least(inMonth, m.axis));
         least = single.line(
                 "cash_least",

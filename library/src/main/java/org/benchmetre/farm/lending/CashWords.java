@@ -27,19 +27,23 @@ final class CashWords {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Cash, in words");
         Formula short24 = none(NOMINAL).minus(cash.lowest);
         Formula kept = joined(text(" The start keeps "), money(funds.workingCapital), text(" for the first months."));
+        Line isShort = s.textLine(
+                "cash_short_told",
+                "What is missing where cash is least",
+                joined(
+                        text("Cash runs short: at the end of "),
+                        cash.lowestMonth,
+                        text(" "),
+                        money(short24),
+                        text(
+                                " are missing. Ask for a line of credit of that size, or keep as much more at the start.")));
         s.textLine(
                 "cash_low_sentence",
                 "Where cash is least",
                 joined(
                         when(
                                 short24.isPositive(),
-                                joined(
-                                        text("Cash runs short: at the end of "),
-                                        cash.lowestMonth,
-                                        text(" "),
-                                        money(short24),
-                                        text(
-                                                " are missing. Ask for a line of credit of that size, or keep as much more at the start.")),
+                                isShort,
                                 joined(
                                         text("Cash is least at the end of "),
                                         cash.lowestMonth,

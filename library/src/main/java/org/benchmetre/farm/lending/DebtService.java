@@ -50,26 +50,26 @@ final class DebtService {
         ScheduleBuilder byMonth = b.schedule(Sheets.LENDING, "Loans by month");
         ScheduleBuilder byYear = b.schedule(Sheets.LENDING, "Loans by year of the plan");
         Line change = flow.shocks.interest;
-        Formula inPlan = m.ofYears(flow, flow.inPlan);
+        Formula inPlan = m.ofYears(flow, flow.plan.inPlan);
         plannedInMonth = loans.months.interest.times(inPlan);
         addedInMonth = more(loans.months.owed, change).times(inPlan);
-        planned = loans.years.interest.times(flow.inPlan);
-        added = more(loans.years.owed, change).times(flow.inPlan);
+        planned = loans.years.interest.times(flow.plan.inPlan);
+        added = more(loans.years.owed, change).times(flow.plan.inPlan);
         interestInMonth =
                 byMonth.line("debt_interest_in_month", "Interest", NOMINAL, plannedInMonth.plus(addedInMonth), SHOCK);
         principalInMonth =
                 byMonth.line("debt_principal_in_month", "Principal", NOMINAL, loans.months.principal.times(inPlan));
         interest = byYear.line("debt_interest", "Interest", NOMINAL, planned.plus(added), SHOCK);
-        principal = byYear.line("debt_principal", "Principal", NOMINAL, loans.years.principal.times(flow.inPlan));
+        principal = byYear.line("debt_principal", "Principal", NOMINAL, loans.years.principal.times(flow.plan.inPlan));
         duePlanned = byYear.line("debt_due_planned", "Due with rates as planned", NOMINAL, principal.plus(planned));
-        debt = byYear.line("debt_owed", "Owed at the end", NOMINAL, loans.years.debt.times(flow.inPlan));
+        debt = byYear.line("debt_owed", "Owed at the end", NOMINAL, loans.years.debt.times(flow.plan.inPlan));
         current = byYear.line(
                 "debt_current",
                 "Due within the next year",
                 NOMINAL,
-                y.rows(year -> nextYear(loans.years.debt, y, year)).times(flow.inPlan),
+                y.rows(year -> nextYear(loans.years.debt, y, year)).times(flow.plan.inPlan),
                 "what is owed now less what is owed a year later; all of it in the last year that is kept");
-        accrued = byYear.line("debt_accrued", "Interest run up", NOMINAL, loans.years.accrued.times(flow.inPlan));
+        accrued = byYear.line("debt_accrued", "Interest run up", NOMINAL, loans.years.accrued.times(flow.plan.inPlan));
     }
 
     private static Formula more(Line owed, Line change) {

@@ -33,7 +33,7 @@ final class Income {
     Income(BudgetBuilder b, YearOperations y, BookValue book, DebtService debt) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Income by year");
         Formula used =
-                y.plants.plus(y.usedUp).plus(before(book.inventory, y)).minus(book.inventory.times(y.flow.inPlan));
+                y.plants.plus(y.usedUp).plus(before(book.inventory, y)).minus(book.inventory.times(y.flow.plan.inPlan));
         Line consumed = s.line("income_used", "Plants and supplies used", NOMINAL, y.afterStart(used));
         expense = s.line(
                 "income_expense",
@@ -61,6 +61,6 @@ final class Income {
     }
 
     private static Formula before(Line line, YearOperations y) {
-        return previous(line, none(line.unit())).times(y.flow.inPlan);
+        return previous(line, none(line.unit())).times(y.flow.plan.inPlan);
     }
 }

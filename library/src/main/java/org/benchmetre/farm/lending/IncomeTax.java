@@ -23,10 +23,9 @@ import org.benchmetre.farm.input.Sheets;
  * has made up for it, whatever it takes. Both are choices of this project and no statement of law: ask a licensed tax adviser.
  *
  * <pre>
- * z = y - a - d + min(0, z')     x = max(0, z)     L = max(0, -z)     T = r x
- * z  income after losses, z' that of the year before     y  income before depreciation and tax     a  bought again
- * d  depreciation of what was built at the start     x  taxable income     L  loss carried to the next year     r  rate
- * T  tax of the year
+ * z = y - a - d + min(0, z')     T = r max(0, z)
+ * z  income after losses, z' that of the year before, a loss carried forward while below 0     y  income before depreciation and tax
+ * a  bought again     d  depreciation of what was built at the start     r  rate     T  tax of the year
  * </pre>
  */
 public final class IncomeTax {
@@ -37,10 +36,6 @@ public final class IncomeTax {
     private static final Unit MONEY = Unit.MONEY_NOMINAL;
     private static final String OURS = "a choice of this project, no source; ask a licensed tax adviser";
 
-    /** Income that is taxed, by year, money of its year; never negative. */
-    public final Line taxable;
-    /** Loss that is carried to the next year, by year, money of its year; never negative. */
-    public final Line lossCarried;
     /** Tax of each year, money of its year; 0 while the rate is 0. */
     public final Line tax;
     /** The same as a formula, for lines that are repeated in many cases. */
@@ -68,20 +63,13 @@ public final class IncomeTax {
         rate = depreciation.rate;
         profit = s.declare(
                 "tax_after_losses",
-                "Income less what is bought again, depreciation and losses so far",
+                "Income that is taxed; below zero the loss that is carried on",
                 MONEY,
                 Kind.NUMBER,
                 List.of(years),
-                "what is bought again is deducted at once: " + OURS);
+                "less what is bought again, depreciation and losses so far, without a limit: " + OURS);
         Formula losses = lesser(none(MONEY), previous(profit, none(MONEY)));
         b.define(profit, when(year.isPositive(), left.plus(losses), none(MONEY)));
-        lossCarried = s.line(
-                "tax_loss_carried",
-                "Loss carried forward",
-                MONEY,
-                greater(none(MONEY), none(MONEY).minus(profit)),
-                "without a limit: " + OURS);
-        taxable = s.line("tax_taxable", "Taxable income", MONEY, greater(none(MONEY), profit));
         due = dueOn(profit);
         tax = s.line("tax_of_year", "Income tax", MONEY, due, "paid in the year it is for: " + OURS);
         told = b.schedule(Sheets.CASH_FLOW, "Income tax, in words")

@@ -64,7 +64,7 @@ public final class Lending {
         new PartsPaid(b, parts, kinds, loans, farm.yearly().owned.life);
         new LendingWords(b, entries, loans, funds, security);
         LoanSchedule schedule =
-                new LoanSchedule(b, entries, loans, funds.loanAmount, flow.months.months.number, flow.year);
+                new LoanSchedule(b, entries, loans, funds.loanAmount, flow.months.months.number, flow.plan.number);
         SalesTerms terms = new SalesTerms(b, entries);
         MonthOperations months = new MonthOperations(b, flow, terms, flows);
         years = new YearOperations(b, flow, months, terms, flows);
@@ -72,14 +72,16 @@ public final class Lending {
         BookValue book =
                 new BookValue(b, years, funds, farm.yearly(), p.takeOff(), parts.usedUp(farm.yearly().owned.isUsedUp));
         Income income = new Income(b, years, book, debt);
-        TaxDepreciation wear = new TaxDepreciation(b, entries, flow.years, flow.year, kinds.axis, security.paid);
+        TaxDepreciation wear =
+                new TaxDepreciation(b, entries, flow.plan.axis, flow.plan.number, kinds.axis, security.paid);
         taxRate = wear.rate;
-        IncomeTax tax = new IncomeTax(b, wear, flow.years, flow.year, income.taxedBefore, book.lastingBought);
+        IncomeTax tax =
+                new IncomeTax(b, wear, flow.plan.axis, flow.plan.number, income.taxedBefore, book.lastingBought);
         cash = new CashPosition(b, entries, new CashPosition.Moves(months, years, debt, tax), funds.workingCapital);
         BalanceSheet sheet = new BalanceSheet(b, years, book, debt, cash);
         repayment = new Repayment(b, entries, income, debt, cash, tax.due);
         Ratios ratios = new Ratios(b, new Ratios.Statements(years, income, cash, sheet), repayment.coverage);
-        new Bands(b, entries, flow.years, ratios.all);
+        new Bands(b, entries, flow.plan.axis, ratios.all);
         new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);

@@ -55,8 +55,8 @@ final class LoanWords {
                 "loans_year_most",
                 "Most that loans take in a year",
                 NOMINAL,
-                greatest(told.repayment().payments, told.flow().years));
-        Formula first = new Element(told.repayment().payments, told.flow().years, 1);
+                greatest(told.repayment().payments, told.flow().plan.axis));
+        Formula first = new Element(told.repayment().payments, told.flow().plan.axis, 1);
         Line inYears = s.textLine(
                 "loans_years_told",
                 "What loans take in words",
@@ -79,7 +79,7 @@ final class LoanWords {
                 "loans_at_end",
                 "Owed at the end of the plan",
                 NOMINAL,
-                sumProduct(told.debt(), told.flow().isLast, told.flow().years));
+                sumProduct(told.debt(), told.flow().plan.isLast, told.flow().plan.axis));
         s.textLine(
                 "loans_end_told",
                 "What is owed at the end",

@@ -28,8 +28,6 @@ final class MonthOperations {
 
     /** The months. */
     final Axis axis;
-    /** Fruit sold. */
-    final Line sales;
     /** What buyers pay. */
     final Line collected;
     /** Costs of selling. */
@@ -62,7 +60,7 @@ final class MonthOperations {
         inFull = base.inFull;
         axis = months.axis;
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "What the farm brings and takes by month, in money of the year");
-        Formula level = ofYears(flow, flow.growth.money).times(ofYears(flow, flow.inPlan));
+        Formula level = ofYears(flow, flow.growth.money).times(ofYears(flow, flow.plan.inPlan));
         prices = s.line(
                 "month_price_index",
                 "Fruit prices against today's",
@@ -70,11 +68,6 @@ final class MonthOperations {
                 level.times(ofYears(flow, flow.growth.prices)));
         Line costs = s.line(
                 "month_cost_index", "Costs against today's", INDEX, level.times(ofYears(flow, flow.growth.costs)));
-        sales = s.line(
-                "month_sales",
-                "Fruit sold",
-                NOMINAL,
-                flow.changes.receipts(base.sold).times(prices));
         Line planned = s.line(
                 "month_collected_planned",
                 "Paid by buyers before changes",
@@ -99,7 +92,7 @@ final class MonthOperations {
                 "month_own",
                 "Cash of one's own",
                 NOMINAL,
-                rows(month -> ownOf(flows, month)).times(ofYears(flow, flow.inPlan)));
+                rows(month -> ownOf(flows, month)).times(ofYears(flow, flow.plan.inPlan)));
         earned = paid.minus(sold.plus(worked).plus(heated).times(costs));
         left = s.line(
                 "month_before_loans",
@@ -110,7 +103,7 @@ final class MonthOperations {
 
     /** What a line of the years has in the year of each month. */
     Formula ofYears(CashFlow flow, Line byYear) {
-        return rows(month -> new Element(byYear, flow.years, yearOf(month)));
+        return rows(month -> new Element(byYear, flow.plan.axis, yearOf(month)));
     }
 
     Formula rows(IntFunction<Formula> each) {

@@ -80,7 +80,12 @@ final class Ratios {
     }
 
     private void ratio(String id, String label, Formula over, Line under, String words) {
-        Line line = s.line(id, label, ONE, onlyWhen(under.isPositive(), over.over(under), "none"), words + STANDARDS);
+        Line line = s.line(
+                id,
+                label,
+                ONE,
+                onlyWhen(under.exceeds(none(under.unit())), over.over(under), "none"),
+                words + STANDARDS);
         all.add(line);
     }
 

@@ -2,6 +2,7 @@ package org.benchmetre.farm.lending;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.countPositive;
+import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.lookup;
 import static org.benchmetre.budget.Formulas.not;
@@ -97,13 +98,14 @@ final class Repayment {
                 ONE,
                 when(isLowest, text(CashPosition.MARK), text("")),
                 "the first of those alike within a millionth");
+        Formula firstMarked = lookup(cash.year, mark, text(CashPosition.MARK));
+        s.textLine(
+                "year_words",
+                "Year, in words",
+                when(cash.year.isPositive(), joined(text("Year "), shown(cash.year.counting(ONE), 0)), text("Start")));
         lowestYear = single.textLine(
                 "coverage_lowest_year",
                 "Year of the lowest coverage",
-                when(yearsWithDebt.isPositive(), lookup(yearWords(s, cash), mark, text(CashPosition.MARK)), text("")));
-    }
-
-    private static Line yearWords(ScheduleBuilder s, CashPosition cash) {
-        return s.textLine("year_words", "Year, in words", shown(cash.year.counting(ONE), 0));
+                when(yearsWithDebt.isPositive(), shown(firstMarked.counting(ONE), 0), text("")));
     }
 }

@@ -33,6 +33,7 @@ final class StatementWords {
 
     private final Formula currency;
     private final Told told;
+    private final Line covers;
 
     /**
      * Whose figures are told.
@@ -57,36 +58,44 @@ final class StatementWords {
         currency = text(" " + b.structure().currency());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Statements, in words");
         Repayment r = told.repayment();
-        Formula asked = shown(r.limit, 2);
-        Formula low = joined(
-                text("Income covers what falls due "),
-                shown(r.lowest, 2),
-                text(" times in year "),
-                r.lowestYear,
-                text(", its lowest; the bank asks for "),
-                asked);
+        covers = s.textLine(
+                "coverage_told",
+                "How often income covers what falls due",
+                joined(
+                        text(" covers what falls due "),
+                        shown(r.lowest, 2),
+                        text(" times in year "),
+                        r.lowestYear,
+                        text(", its lowest; ")));
         Line below = s.line(
                 "coverage_years_below",
                 "Years below what is asked for",
                 ONE,
                 countPositive(r.belowLimit, r.belowLimit.axes().get(0)));
+        Line howMany = s.textLine(
+                "coverage_below_told",
+                "How many years are below what is asked for",
+                when(
+                        below.isPositive(),
+                        joined(
+                                shown(below, 0),
+                                when(
+                                        below.exceeds(one()),
+                                        text(" years of the plan are below it."),
+                                        text(" year of the plan is below it."))),
+                        text("no year is below it.")));
         s.textLine(
                 "coverage_sentence",
                 "Whether debt can be paid back",
                 when(
                         r.yearsWithDebt.isPositive(),
                         joined(
-                                low,
-                                when(
-                                        below.isPositive(),
-                                        joined(
-                                                text("; "),
-                                                shown(below, 0),
-                                                when(
-                                                        below.exceeds(one()),
-                                                        text(" years of the plan are below it."),
-                                                        text(" year of the plan is below it."))),
-                                        text("; no year is below it."))),
+                                text("Income"),
+                                covers,
+                                text("the bank asks for "),
+                                shown(r.limit, 2),
+                                text("; "),
+                                howMany),
                         text("No debt falls due.")));
         funding(s);
         equity(s);
@@ -111,11 +120,9 @@ final class StatementWords {
                                 money(told.funds().total),
                                 text(", loans bring "),
                                 money(told.funds().loansTotal),
-                                text("; income covers what falls due "),
-                                shown(r.lowest, 2),
-                                text(" times in year "),
-                                r.lowestYear,
-                                text(", its lowest; cash is least at "),
+                                text("; income"),
+                                covers,
+                                text("cash is least at "),
                                 money(told.cash().lowest),
                                 text(".")),
                         text("")));
@@ -123,9 +130,13 @@ final class StatementWords {
 
     private void equity(ScheduleBuilder s) {
         BalanceSheet sheet = told.sheet();
-        Axis years = told.flow().years;
-        Formula end = sumWhere(sheet.equity, told.flow().lastTag, text(CashPosition.MARK), years);
-        Formula debts = sumWhere(sheet.debts, told.flow().lastTag, text(CashPosition.MARK), years);
+        Axis years = told.flow().plan.axis;
+        Formula end = sumWhere(sheet.equity, told.flow().plan.lastTag, text(CashPosition.MARK), years);
+        Formula debts = sumWhere(sheet.debts, told.flow().plan.lastTag, text(CashPosition.MARK), years);
+        Line owed = s.textLine(
+                "equity_owed_told",
+                "What is owed at the end of the plan",
+                when(debts.isPositive(), joined(money(debts), text(" are owed.")), text("nothing is owed.")));
         s.textLine(
                 "equity_sentence",
                 "What is owned and owed",
@@ -135,7 +146,7 @@ final class StatementWords {
                         text(" at the start to "),
                         money(end),
                         text(" at the end of the plan, when "),
-                        when(debts.isPositive(), joined(money(debts), text(" are owed.")), text("nothing is owed."))));
+                        owed));
     }
 
     private void worth(ScheduleBuilder s, Line taxTold) {
@@ -166,7 +177,7 @@ final class StatementWords {
         Axis axis = Axis.periods(
                 "covered_year",
                 "Year",
-                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().years.size() - 1))
+                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().plan.axis.size() - 1))
                         .mapToObj(Integer::toString)
                         .toList());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");
@@ -174,13 +185,13 @@ final class StatementWords {
                 "coverage_drawn",
                 "Term-debt coverage",
                 ONE,
-                rows(axis, year -> withDebt(year, new Element(r.counted, told.flow().years, year))),
+                rows(axis, year -> withDebt(year, new Element(r.counted, told.flow().plan.axis, year))),
                 "nothing where no debt is due");
         s.line("coverage_limit_drawn", "Asked for", ONE, rows(axis, year -> withDebt(year, r.limit)));
     }
 
     private Formula withDebt(int year, Formula value) {
-        Formula due = new Element(told.repayment().payments, told.flow().years, year);
+        Formula due = new Element(told.repayment().payments, told.flow().plan.axis, year);
         return when(due.isPositive(), value, none(ONE));
     }
 

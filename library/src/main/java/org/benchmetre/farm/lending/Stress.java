@@ -1,6 +1,5 @@
 package org.benchmetre.farm.lending;
 
-import static org.benchmetre.budget.Formulas.countPositive;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
@@ -13,6 +12,7 @@ import static org.benchmetre.farm.input.TradeUnits.ONE;
 import java.util.ArrayList;
 import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
@@ -47,7 +47,7 @@ final class Stress {
     Stress(BudgetBuilder b, FarmEntries entries, CashFlow flow, Figures of) {
         Repayment r = of.repayment();
         CashPosition cash = of.cash();
-        StressSizes sizes = new StressSizes(b, entries, flow.years.size() - 1);
+        StressSizes sizes = new StressSizes(b, entries, flow.plan.axis.size() - 1);
         cases = new StressCases(b, flow.shocks, sizes, List.of(r.lowest, cash.lowest, cash.least));
         s = b.schedule(Sheets.STRESS, "Coverage and cash in each case");
         b.nameRows(
@@ -60,11 +60,11 @@ final class Stress {
         Formula isShort = none(NOMINAL).exceeds(least);
         s.textLine(
                 "stress_outcome",
-                "Outcome",
+                "What breaks",
                 when(
                         r.limit.exceeds(counted),
-                        when(isShort, text("coverage too low, cash runs out"), text("coverage too low")),
-                        when(isShort, text("cash runs out"), text("holds"))));
+                        when(isShort, text("both"), text("coverage")),
+                        when(isShort, text("cash"), text("nothing"))));
         Line changed = changed(b, flow.shocks);
         StressBreaks breaks = new StressBreaks(b, new StressBreaks.Plan(flow.shocks, r, cash));
         new StressFirst(b, breaks, sizes, new StressFirst.Basis(changed, of.sales()));
@@ -87,8 +87,6 @@ final class Stress {
                 when(debt, counted, none(ONE)),
                 StressBreaks.NO_DEBT_IS);
         s.line("stress_limit_drawn", "Asked for", ONE, when(debt, r.limit, none(ONE)), StressBreaks.NO_DEBT_IS);
-        Formula below = countPositive(
-                s.line("stress_lacking", "Below what is asked for by", ONE, r.limit.minus(counted)), cases.axis);
         b.schedule(Sheets.STRESS, "Cases, in words")
                 .line(
                         "stress_chart_sentence",
@@ -100,8 +98,10 @@ final class Stress {
                                         text("Lowest coverage in each case against the "),
                                         shown(r.limit, 2),
                                         text(" that the bank asks for: "),
-                                        shown(below, 0),
-                                        text(" of " + cases.axis.size() + " cases are below it.")),
+                                        shown(r.lowest, 2),
+                                        text(" as entered, "),
+                                        shown(new Element(counted, cases.axis, cases.axis.size() - 1), 2),
+                                        text(" all together.")),
                                 text("No debt falls due: there is no coverage.")),
                         StressBreaks.NO_DEBT_IS);
         return counted;

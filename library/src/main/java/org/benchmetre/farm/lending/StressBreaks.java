@@ -1,6 +1,5 @@
 package org.benchmetre.farm.lending;
 
-import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.text;
@@ -123,8 +122,6 @@ final class StressBreaks {
         cash = at("cash", "Cash runs out", 1);
         year = new Element(found, told, 2).numberOr(none(ONE));
         reached = at("reached", "Coverage reached again", 3);
-        Formula again =
-                when(reached.isFound, joined(text("already below; reached at "), reached.size), text("already below"));
         Formula never = new Rows(axis, StressTexts.never());
         s.line(
                 "break_coverage",
@@ -133,7 +130,7 @@ final class StressBreaks {
                 when(
                         coverage.isFound,
                         coverage.size,
-                        when(plan.hasDebt(), when(plan.isBelow(), again, never), text("no debt"))),
+                        when(plan.hasDebt(), when(plan.isBelow(), text("already below"), never), text("no debt"))),
                 NO_DEBT_IS);
         s.textLine(
                 "break_cash",
@@ -144,8 +141,10 @@ final class StressBreaks {
     private Break at(String id, String label, int which) {
         Formula cell = new Element(found, told, which);
         Line at = s.line("break_" + id + "_at", label + " at, 0 where it is not found", ONE, cell.numberOr(none(ONE)));
-        Line size =
-                s.textLine("break_" + id + "_size", label + " at, in words", rows(row -> StressTexts.size(row, at)));
+        Line size = s.textLine(
+                "break_" + id + "_size",
+                label + " at, in words, empty where it is not found",
+                when(cell.hasNumber(), rows(row -> StressTexts.size(row, at)), text("")));
         return new Break(cell.hasNumber(), at, size);
     }
 

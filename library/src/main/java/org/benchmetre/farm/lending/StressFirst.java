@@ -149,8 +149,7 @@ final class StressFirst {
 
     /** What each change breaks first, and what then. */
     private Line told(Line ofCoverage, Line ofCash) {
-        Line subject = table.textLine(
-                "break_subject", "Change, within a sentence", new Rows(breaks.axis, StressTexts.within()));
+        Formula subject = new Rows(breaks.axis, StressTexts.within());
         Formula at = new Rows(breaks.axis, StressTexts.at());
         Line coverageFirst = table.textLine(
                 "break_coverage_first",

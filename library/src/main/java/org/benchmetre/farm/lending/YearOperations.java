@@ -62,7 +62,7 @@ final class YearOperations {
 
     YearOperations(BudgetBuilder b, CashFlow flow, MonthOperations m, SalesTerms terms, OwnFlows flows) {
         this.flow = flow;
-        axis = flow.years;
+        axis = flow.plan.axis;
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "What the farm brings and takes by year, in money of the year");
         sales = nominal(s, "year_sales", "Fruit sold", flow.receipts);
         selling = nominal(s, "year_selling", "Selling", flow.selling);
@@ -70,9 +70,9 @@ final class YearOperations {
         energy = nominal(s, "year_energy", "Heat and electricity", flow.energy);
         running =
                 nominal(s, "year_running", "Inputs, water, overhead, repairs, insurance", flow.running.plus(flow.kept));
-        parts = nominal(s, "year_parts", "Parts and house bought again", flow.parts);
-        plants = nominal(s, "year_plants", "Plants bought again", flow.plants);
-        usedUp = nominal(s, "year_used_up", "Of parts, used up within a year", flow.usedUp);
+        parts = nominal(s, "year_parts", "Parts and house bought again", flow.again.parts);
+        plants = nominal(s, "year_plants", "Plants bought again", flow.again.plants);
+        usedUp = nominal(s, "year_used_up", "Of parts, used up within a year", flow.again.usedUp);
         earned = nominal(
                 s,
                 "year_earned",
@@ -86,7 +86,7 @@ final class YearOperations {
                 "year_own",
                 "Cash of one's own",
                 NOMINAL,
-                rows(year -> ownOf(m, flows, year)).times(flow.inPlan));
+                rows(year -> ownOf(m, flows, year)).times(flow.plan.inPlan));
         Line open = b.schedule(Sheets.LENDING, "What buyers owe")
                 .line(
                         "receivable_share",
@@ -153,6 +153,6 @@ final class YearOperations {
 
     /** An amount in the years of the plan, nothing at the start. */
     Formula afterStart(Formula money) {
-        return when(and(flow.year.isPositive(), flow.inPlan.isPositive()), money, none(NOMINAL));
+        return when(and(flow.plan.number.isPositive(), flow.plan.inPlan.isPositive()), money, none(NOMINAL));
     }
 }

@@ -17,9 +17,9 @@ import org.benchmetre.page.Tone;
 /** What breaks first: coverage and cash under each change alone and all together, and how large each change may be. */
 final class StressPage {
 
-    private static final List<Integer> LEFT = List.of(28, 10, 11);
-    private static final List<Integer> RIGHT = List.of(20, 17, 11, 11, 13, 13, 29);
-    private static final int CHART_ROWS = 14;
+    private static final List<Integer> LEFT = List.of(25, 8, 13);
+    private static final List<Integer> RIGHT = List.of(20, 17, 14, 14, 13, 13, 12);
+    private static final int CHART_ROWS = 12;
 
     private final Budget budget;
 
@@ -38,7 +38,7 @@ final class StressPage {
                         sentence("stress_changed", Tone.WARNING),
                         sentence("stress_state", Tone.FAINT))))
                 .left(LEFT, sizes(), entered())
-                .right(RIGHT, cases(), chart(), breaks());
+                .right(RIGHT, cases(), breaks(), chart());
     }
 
     private Sentence sentence(String id, Tone tone) {
@@ -69,7 +69,7 @@ final class StressPage {
                         lever("Heat and electricity", "shock_energy"),
                         lever("Rates of loans", "shock_interest"),
                         lever("First harvest late by", "shock_late"),
-                        lever("Crop lost in year, 0 for none", "shock_lost_year")));
+                        lever("Crop lost in year (0: none)", "shock_lost_year")));
     }
 
     private FigureRow lever(String label, String entry) {
@@ -87,7 +87,7 @@ final class StressPage {
                         column("Change", "stress_coverage_change"),
                         column("Least cash, 24 months", "stress_cash_low"),
                         column("Least cash, all years", "stress_cash_least"),
-                        column("Outcome", "stress_outcome"))
+                        column("What breaks", "stress_outcome"))
                 .note("Work and energy are counted in full where there is less fruit, which is the safe side. Live.");
     }
 
@@ -98,7 +98,8 @@ final class StressPage {
                 label.axes().get(0),
                 Column.of("Change", label),
                 column("Cash runs out at", "break_cash"),
-                column("Coverage too low at", "break_coverage"));
+                column("Coverage too low at", "break_coverage"),
+                column("Asked for reached at", "break_reached_size"));
     }
 
     private Column column(String heading, String id) {
@@ -109,11 +110,11 @@ final class StressPage {
         Line drawn = budget.line("stress_coverage_drawn");
         return new Chart(
                 budget.line("stress_chart_sentence"),
-                Chart.Shape.BARS,
+                Chart.Shape.COLUMNS,
                 List.of(drawn, budget.line("stress_limit_drawn")),
                 drawn.axes().get(0),
                 ChartLook.of(
                         CHART_ROWS,
-                        "Two bars for each case: the lowest coverage of all years, and what the bank asks for. No bars without debt."));
+                        "Two columns for each case: the lowest coverage of all years, and what the bank asks for. None without debt."));
     }
 }

@@ -88,6 +88,7 @@ final class Subjects {
                     "Money and plan",
                     "plan_year",
                     "plan_years",
+                    "finance_rate",
                     "recovery_method",
                     "recovery_rate",
                     "insurance_rate",

@@ -103,6 +103,18 @@ class TaxTest {
                 .toArray();
     }
 
+    private static double[] taxable(Figures f) {
+        return DoubleStream.of(years(f, "tax_after_losses"))
+                .map(income -> Math.max(0, income))
+                .toArray();
+    }
+
+    private static double[] lossCarried(Figures f) {
+        return DoubleStream.of(years(f, "tax_after_losses"))
+                .map(income -> Math.max(0, -income))
+                .toArray();
+    }
+
     static Stream<Arguments> published() {
         return Stream.of(
                 Arguments.of("equipment", 7, SEVEN), Arguments.of("house", 10, TEN), Arguments.of("growing", 7, SEVEN));
@@ -193,10 +205,10 @@ class TaxTest {
         double[] income = {-99999, 1000, 100, 4000, 10000};
         double[] bought = {-77, 0, 0, 0, 500};
         Figures f = Figures.of(Sample.with(plan(income, bought), "tax_rate=0.25 1"));
-        assertThat(years(f, "tax_loss_carried")).startsWith(new double[] {0, 1100, 3100, 1200, 0}, ROUNDING);
-        assertThat(years(f, "tax_taxable")).startsWith(new double[] {0, 0, 0, 0, 6200}, ROUNDING);
+        assertThat(lossCarried(f)).startsWith(new double[] {0, 1100, 3100, 1200, 0}, ROUNDING);
+        assertThat(taxable(f)).startsWith(new double[] {0, 0, 0, 0, 6200}, ROUNDING);
         assertThat(years(f, "tax_of_year")).startsWith(new double[] {0, 0, 0, 0, 1550}, ROUNDING);
-        assertThat(years(f, "tax_loss_carried")[5]).isCloseTo(2100, ROUNDING);
+        assertThat(lossCarried(f)[5]).isCloseTo(2100, ROUNDING);
     }
 
     @Test
@@ -205,6 +217,6 @@ class TaxTest {
         Arrays.fill(income, 1, YEARS, 20000);
         Figures f = Figures.of(Sample.with(plan(income, new double[0]), "tax_rate=0.3 1", "tax_method=class_tables"));
         assertThat(DoubleStream.of(years(f, "tax_of_year")).sum()).isCloseTo(0.3 * (30 * 20000 - 17700), ROUNDING);
-        assertThat(years(f, "tax_loss_carried")).containsOnly(0.0);
+        assertThat(lossCarried(f)).containsOnly(0.0);
     }
 }

@@ -51,8 +51,8 @@ class EveryLineIsOfUseTest {
                     "returns_above_total_per_kg"),
             "stands at the head of every sheet of pages",
             List.of("plan_heading"),
-            "what a plan is worth, until lenders have pages of their own",
-            List.of("rates_of_return", "rate_root_value", "payback_years", "discounted_payback_years"),
+            "for who checks: what a rate that was found leaves once entries have changed; the review holds a year against its months",
+            List.of("rate_root_value", "owner_rate_root_value", "running_cash"),
             "says what stands in a row of a table",
             List.of(
                     "task_driver_unit",
