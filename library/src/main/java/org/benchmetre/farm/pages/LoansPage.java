@@ -96,7 +96,7 @@ final class LoansPage {
     }
 
     private static Table byYear(Budget budget) {
-        Line year = budget.line("year_number");
+        Line year = budget.line("year_words");
         Axis years = year.axes().get(0);
         Line paid = budget.line("repayment_due");
         return Table.of(
