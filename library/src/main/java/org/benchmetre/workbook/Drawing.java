@@ -78,7 +78,8 @@ final class Drawing {
         pen.words(0, 0, page.name(), Look.Role.TITLE);
         pen.across(0, middle, last, budget.title(), Look.Role.ASIDE);
         pen.atLeast(0, 22);
-        pen.across(1, 0, middle - 1, page.page().question(), Look.Role.NOTE);
+        String opened = page.foldedColumns().isEmpty() ? "" : " + above opens columns that are empty.";
+        pen.across(1, 0, middle - 1, page.page().question() + opened, Look.Role.NOTE);
         Line heading = setup.heading();
         if (heading == null) {
             return;
