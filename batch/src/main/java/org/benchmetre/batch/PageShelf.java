@@ -49,9 +49,22 @@ record PageShelf(List<Page> pages) {
 
     /** A line or two that name all pages but one. */
     String others(String name) {
-        String others =
-                names().stream().filter(other -> !other.equals(folded(name))).collect(Collectors.joining(", "));
+        List<Page> entered =
+                pages.stream().filter(page -> page.kind() == Page.Kind.ENTRIES).toList();
+        String others = Stream.concat(
+                        pages.stream()
+                                .filter(page -> !entered.contains(page) || page == entered.get(0))
+                                .map(page -> told(page, entered)),
+                        Stream.of(ALL))
+                .filter(other -> !other.equals(folded(name)))
+                .collect(Collectors.joining(", "));
         return TextTable.wrapped("Other pages (--page NAME): " + others + "; or --csv.");
+    }
+
+    /** A page by its name; tables of entries are told with the first of them, which lists what is typed. */
+    private static String told(Page page, List<Page> entered) {
+        boolean isFirst = !entered.isEmpty() && page == entered.get(0) && entered.size() > 1;
+        return isFirst ? key(page) + " (+ " + (entered.size() - 1) + " tables)" : key(page);
     }
 
     private Optional<Page> found(String name) {

@@ -41,7 +41,7 @@ final class TableText {
     /** Empty where every row is folded away. */
     @Override
     public String toString() {
-        if (!looked.rows().isEmpty() && looked.rows().stream().allMatch(looked::isFolded)) {
+        if (looked.isAllFolded()) {
             return "";
         }
         boolean titled = !tight && !looked.title().isEmpty();

@@ -141,6 +141,15 @@ public record Table(String title, Axis axis, List<Column> columns, List<TableRow
     }
 
     /**
+     * The same table, whose plain numbers are ratios: two decimals tell one.
+     *
+     * @return the table
+     */
+    public Table ofRatios() {
+        return new Table(title, axis, columns, rows, rules.ofRatios(), note);
+    }
+
+    /**
      * What decides the order of the rows of the axis.
      *
      * @return empty for the order given

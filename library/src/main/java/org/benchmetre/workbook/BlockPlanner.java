@@ -166,6 +166,7 @@ final class BlockPlanner implements BlockVisitor<Void> {
     @Override
     public Void table(Table block) {
         ShownTable shown = plan.shown(block);
+        int top = row;
         title(shown.title());
         int last = block.columns().size();
         for (int i = 0; i < last; i++) {
@@ -191,6 +192,9 @@ final class BlockPlanner implements BlockVisitor<Void> {
         }
         remark(block.note());
         row++;
+        if (shown.isAllFolded()) {
+            IntStream.range(top, row).forEach(plan::fold);
+        }
         return null;
     }
 
@@ -202,9 +206,21 @@ final class BlockPlanner implements BlockVisitor<Void> {
         } else if (block.columns().get(place).typed() && each.index() >= 0) {
             plan.add(PageCell.of(row, column(place), new PageCell.Typed(ref), Look.Role.ENTRY));
             plan.scattered(ref, row, column(place));
+        } else if (ref.line().kind() == Kind.TEXT && each.index() < 0) {
+            plan.add(PageCell.of(row, column(place), new PageCell.Shown(ref), label(each.tone()))
+                    .until(column(free(block, shown, each, place))));
         } else {
             figure(place, ref, plan.format(ref.line(), shown.decimals(each, place)), each.tone());
         }
+    }
+
+    /** The last place that is free behind a text, which runs over it. */
+    private static int free(Table block, ShownTable shown, TableRow each, int place) {
+        int last = place;
+        while (last + 1 < block.columns().size() && shown.cell(each, last + 1) == null) {
+            last++;
+        }
+        return last;
     }
 
     private void remark(String words) {

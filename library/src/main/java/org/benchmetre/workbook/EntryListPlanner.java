@@ -13,7 +13,7 @@ import org.benchmetre.page.EntryList;
 
 /**
  * Places single entries, one a row: what is typed and its unit, what it counts as where that is another number, usual range in the unit
- * typed, a mark, source. An entry that has its home elsewhere is shown by reference.
+ * typed, a mark, source. An entry that has its home elsewhere is shown by reference, and folded away where nothing in its row is typed.
  */
 final class EntryListPlanner {
 
@@ -43,15 +43,25 @@ final class EntryListPlanner {
         if (plan.firstHeadRow() < 0) {
             heads(row++);
         }
-        words(row++, 0, block.title(), Look.Role.SECTION);
+        words(row, 0, block.title(), Look.Role.SECTION);
+        if (block.entries().stream().allMatch(line -> isFolded(block, line))) {
+            plan.fold(row);
+        }
+        row++;
         for (Line line : block.entries()) {
-            if (block.seldom().contains(line)
-                    && plan.beside().given(line).origin().equals(Origin.DEFAULT)) {
+            if (isFolded(block, line)) {
                 plan.fold(row);
             }
             place(line, row++);
         }
         return row;
+    }
+
+    private boolean isFolded(EntryList block, Line line) {
+        boolean mayStand = block.seldom().contains(line)
+                && plan.beside().given(line).origin().equals(Origin.DEFAULT);
+        return mayStand
+                || plan.isHomedElsewhere(line) && plan.beside().ends(line).isEmpty();
     }
 
     private void heads(int row) {

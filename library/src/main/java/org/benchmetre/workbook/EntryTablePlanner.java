@@ -12,7 +12,8 @@ import org.benchmetre.page.EntryTable;
 
 /**
  * Places the entries of a table. Rows of a table run down, periods across, as they do in the workings, since a formula cannot gather what
- * runs down together with what runs across. A short table that is too wide for the page goes on below in a second band.
+ * runs down together with what runs across. A short table that is too wide for the page goes on below in a second band; of a long one,
+ * columns in which nothing is typed are folded away.
  */
 final class EntryTablePlanner {
 
@@ -20,6 +21,8 @@ final class EntryTablePlanner {
     private static final int LONG = 14;
 
     private static final int NAME_WIDTH = 24;
+    private static final int WIDE_NAME = 30;
+    private static final int WIDE_SOURCE = 60;
     private static final int BAND_WIDTH = 10;
     private static final int MOST_COLUMNS = 13;
     private static final int SOURCE_SPAN = 4;
@@ -124,6 +127,10 @@ final class EntryTablePlanner {
             band.add(run);
         }
         band(axis, band, first, inOne);
+        if (inOne) {
+            plan.fill(0, WIDE_NAME);
+            plan.fill(plan.lastColumn(), WIDE_SOURCE);
+        }
     }
 
     /** The names of the rows lead, their keys follow. */
@@ -159,6 +166,9 @@ final class EntryTablePlanner {
                 String heading = plan.headed(each.heading(), run.line());
                 int banded =
                         Math.max(BAND_WIDTH, span > 1 ? 0 : plan.entryWidths().ofWords(run.line(), heading));
+                if (inOne && plan.entryWidths().isEmpty(run.line())) {
+                    plan.foldColumn(column);
+                }
                 for (int i = column; column > 0 && i < column + span; i++) {
                     plan.widen(i, inOne ? plan.entryWidths().ofLongest(run.line(), heading) : banded);
                 }

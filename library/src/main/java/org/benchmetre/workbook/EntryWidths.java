@@ -10,7 +10,7 @@ import org.benchmetre.budget.entry.TextForm;
 /** How wide columns of entries are on a page, in letters: by what they hold and by the words of their headings. */
 final class EntryWidths {
 
-    private static final int SOURCE = 44;
+    private static final int SOURCE = 40;
     private static final double WIDEST_TEXT = 20;
     /** Letters of a date, counted in full since a program breaks it at its hyphens where it has less room. */
     private static final double DATE = 10;
@@ -41,15 +41,25 @@ final class EntryWidths {
         return within(longestWord(heading), Math.max(longest, least(line)));
     }
 
+    /** Whether nothing is typed in any row of a column. */
+    boolean isEmpty(Line line) {
+        return budget.given(line).stream()
+                .allMatch(
+                        given -> !given.filled() || isText(line) && given.text().isEmpty());
+    }
+
     /** Letters that the longest word of a column takes, in its heading or its texts, so that none is broken. */
     int ofWords(Line line, String heading) {
-        double longest = budget.given(line).stream()
+        return within(longestWord(heading), Math.max(longestWordOf(line), least(line)));
+    }
+
+    private double longestWordOf(Line line) {
+        return budget.given(line).stream()
                 .filter(given -> isText(line))
                 .flatMap(given -> Stream.of(homes.onPage(line, given.text()).split("\\s+")))
                 .mapToDouble(Letters::width)
                 .max()
                 .orElse(0);
-        return within(longestWord(heading), Math.max(longest, least(line)));
     }
 
     /** Room that is kept for what somebody may type. */

@@ -57,6 +57,7 @@ final class PagePlan {
     private final List<PlacedChart> charts = new ArrayList<>();
     private final List<Integer> widths = new ArrayList<>();
     private final Set<Integer> folded = new TreeSet<>();
+    private final Set<Integer> foldedColumns = new TreeSet<>();
     private final List<Integer> headRows = new ArrayList<>();
     private final List<Boxed> boxed = new ArrayList<>();
     private final List<Watched> watched = new ArrayList<>();
@@ -164,6 +165,10 @@ final class PagePlan {
         return folded;
     }
 
+    Set<Integer> foldedColumns() {
+        return foldedColumns;
+    }
+
     List<Boxed> boxed() {
         return boxed;
     }
@@ -213,10 +218,28 @@ final class PagePlan {
         return widths.stream().mapToInt(Integer::intValue).sum() > WIDTH * MORE_THAN_WIDE;
     }
 
+    private List<Integer> seenWidths() {
+        return IntStream.range(0, widths.size())
+                .mapToObj(column -> foldedColumns.contains(column) ? 0 : widths.get(column))
+                .toList();
+    }
+
+    /** Widens a column of words as long as the page takes no further sheet of paper. */
+    void fill(int column, int most) {
+        int sheets = PrintPlan.across(seenWidths());
+        int width = widths.get(column);
+        while (width < most && PrintPlan.across(seenWidths()) == sheets) {
+            widths.set(column, ++width);
+        }
+        if (PrintPlan.across(seenWidths()) > sheets) {
+            widths.set(column, width - 1);
+        }
+    }
+
     /** What a printer is told of the page, whose rows are so tall. */
     PrintPlan.Extent extent(double[] points) {
         boolean repeats = page.kind() == Page.Kind.ENTRIES;
-        return new PrintPlan.Extent(widths, points, repeats ? firstHeadRow() : -1, spans);
+        return new PrintPlan.Extent(seenWidths(), points, repeats ? firstHeadRow() : -1, spans);
     }
 
     /** The cells of a line in a sorted table of this page. */
@@ -234,6 +257,10 @@ final class PagePlan {
 
     void fold(int row) {
         folded.add(row);
+    }
+
+    void foldColumn(int column) {
+        foldedColumns.add(column);
     }
 
     void headRow(int row) {

@@ -29,6 +29,7 @@ final class PageWriter {
         }
         page.cells().forEach(this::cell);
         page.folded().forEach(row -> pen.group(row, row, true));
+        page.foldedColumns().forEach(pen::foldColumn);
         page.boxed().forEach(this::boxed);
         page.watched().forEach(this::watched);
     }

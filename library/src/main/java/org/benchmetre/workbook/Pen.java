@@ -127,6 +127,12 @@ final class Pen {
         }
     }
 
+    /** Folds a column away; a reader opens it above. */
+    void foldColumn(int column) {
+        sheet.groupColumn(column, column);
+        sheet.setColumnHidden(column, true);
+    }
+
     /** Marks cells of a rectangle while a condition, written for its first cell, holds. */
     void mark(CellRangeAddress cells, String condition, Consumer<XSSFConditionalFormattingRule> dress) {
         XSSFSheetConditionalFormatting rules = sheet.getSheetConditionalFormatting();

@@ -2,6 +2,7 @@ package org.benchmetre.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How a page is printed: at which scale, and where its sheets of paper end. Letters of ten points print with eight at the least. A break
@@ -57,7 +58,7 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
         double total = extent.widths.stream().mapToInt(Integer::intValue).sum() * POINTS_OF_A_LETTER;
         int fits = (int) Math.min(FULL, Math.floor(FULL * SAFE * paper.printedWidth() / total));
         if (fits < LEAST_SCALE) {
-            List<Integer> across = columns(extent, paper, LEAST_SCALE);
+            List<Integer> across = columns(extent.widths, paper, LEAST_SCALE);
             return new PrintPlan(LEAST_SCALE, rows(extent, paper, LEAST_SCALE), across);
         }
         int fewest = rows(extent, paper, LEAST_SCALE).size();
@@ -68,15 +69,24 @@ record PrintPlan(int scale, List<Integer> rowBreaks, List<Integer> columnBreaks)
         return new PrintPlan(scale, rows(extent, paper, scale), List.of());
     }
 
-    private static List<Integer> columns(Extent extent, Paper paper, int scale) {
+    /** How many sheets of paper a table that is wider than one takes from left to right, on the paper that takes most. */
+    static int across(List<Integer> widths) {
+        return 1
+                + Stream.of(Paper.values())
+                        .mapToInt(paper -> columns(widths, paper, LEAST_SCALE).size())
+                        .max()
+                        .orElse(0);
+    }
+
+    private static List<Integer> columns(List<Integer> widths, Paper paper, int scale) {
         double room = SAFE * paper.printedWidth() * FULL / scale / POINTS_OF_A_LETTER;
         List<Integer> breaks = new ArrayList<>();
         double used = 0;
-        for (int column = 0; column < extent.widths.size(); column++) {
-            int width = extent.widths.get(column);
+        for (int column = 0; column < widths.size(); column++) {
+            int width = widths.get(column);
             if (used + width > room) {
                 breaks.add(column - 1);
-                used = extent.widths.get(0);
+                used = widths.get(0);
             }
             used += width;
         }

@@ -74,6 +74,17 @@ class SolvedLinesTest {
     }
 
     @Test
+    void a_figure_pays_for_its_own_search_alone() {
+        Figures figures = Figures.of(budget);
+        assertThat(figures.number("cost_moved")).isEqualTo(0);
+        assertThat(figures.isSearched()).isTrue();
+        assertThat(LessTwo.RUNS).hasValue(0);
+        assertThat(figures.number("flip_price")).isEqualTo(5);
+        assertThat(figures.number("flip_cost")).isEqualTo(8);
+        assertThat(LessTwo.RUNS).hasValue(1);
+    }
+
+    @Test
     void a_search_runs_once_and_only_when_what_follows_from_it_is_read() {
         Figures figures = Figures.of(budget);
         assertThat(figures.number(twice, 0)).isEqualTo(14);

@@ -65,7 +65,7 @@ public final class ChannelSales {
     public ChannelSales(BudgetBuilder b, FarmEntries entries, Channels c, Line firstGrade) {
         this.c = c;
         Line usual = entries.add(b.schedule(Sheets.CROP, "Second grade")
-                .entry("second_grade_price", "Second grade, share of first, where a channel has no price", ONE)
+                .entry("second_grade_price", "Price of second grade, share of that of first", ONE)
                 .from(0, 1));
         ScheduleBuilder table = b.shared(Sheets.CROP, Tables.CHANNELS);
         Formula grade = when(c.secondPrice.isPositive(), c.secondPrice, usual);

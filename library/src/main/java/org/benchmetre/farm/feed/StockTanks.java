@@ -26,9 +26,8 @@ final class StockTanks {
     StockTanks(BudgetBuilder b, FarmEntries entries) {
         ScheduleBuilder s = b.schedule(Sheets.OPERATIONS, "Stock solutions");
         s.note("Calcium never meets sulphate or phosphate in a stock tank. Acid has a tank of its own.");
-        dilution = entries.add(
-                s.entry("stock_dilution", "Litres of nutrient solution from a litre of each stock solution", ONE)
-                        .above(1, 1000));
+        dilution = entries.add(s.entry("stock_dilution", "Litres of solution from a litre of each stock", ONE)
+                .above(1, 1000));
         Line volume = entries.add(
                 s.entry("stock_tank_volume", "Volume of each stock tank", LITRE).above(0, 100_000));
         feed = s.line(

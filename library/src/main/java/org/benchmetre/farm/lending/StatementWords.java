@@ -107,12 +107,12 @@ final class StatementWords {
         return joined(shown(amount, 0), currency);
     }
 
-    /** For the first page: what the start takes, what is borrowed, and whether that can be carried. Empty where nothing is borrowed. */
+    /** For the first page: what the start takes, what is borrowed, and how low cash falls. Empty where nothing is borrowed. */
     private void funding(ScheduleBuilder s) {
         Repayment r = told.repayment();
         s.textLine(
                 "answer_funding",
-                "What the start takes and whether debt is carried",
+                "What the start takes, and how low cash falls",
                 when(
                         r.yearsWithDebt.isPositive(),
                         joined(
@@ -120,9 +120,7 @@ final class StatementWords {
                                 money(told.funds().total),
                                 text(", loans bring "),
                                 money(told.funds().loansTotal),
-                                text("; income"),
-                                covers,
-                                text("cash is least at "),
+                                text("; cash is least at "),
                                 money(told.cash().lowest),
                                 text(".")),
                         text("")));

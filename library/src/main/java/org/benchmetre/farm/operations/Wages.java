@@ -63,7 +63,7 @@ public final class Wages {
                         + "Family labour costs no cash; its wage is what the hours would earn elsewhere. Installation has its own wage.");
         Line general = wage(s, entries, "wage_general", "Wage, general labour");
         Line skilled = wage(s, entries, "wage_skilled", "Wage, skilled labour");
-        Line family = wage(s, entries, "wage_family", "Wage, family labour (what the hours would earn elsewhere)");
+        Line family = wage(s, entries, "wage_family", "Wage, family labour (what hours earn elsewhere)");
         Line onCosts = entries.add(s.entry("on_cost_share", "On-costs of hired wages, share of wage", ONE)
                 .from(0, 2));
         Formula hired = level.times(one().plus(onCosts));

@@ -55,7 +55,6 @@ final class AnswerPage {
             rows.add(lever(budget, "Plant stock", "stock_choice"));
         }
         rows.addAll(List.of(
-                lever(budget, "Pattern", "planting_pattern"),
                 lever(budget, "Spacing", "plant_spacing"),
                 fruit(budget),
                 lever(budget, "Fruit price level", "price_level"),
@@ -63,7 +62,6 @@ final class AnswerPage {
                 lever(budget, "Level of wages", "wage_level"),
                 lever(budget, "Heating", "heating_use"),
                 lever(budget, "Price of fuel", "fuel_price"),
-                lever(budget, "House, by area", "house_cost_per_area"),
                 lever(budget, "Real rate of interest", "recovery_rate")));
         return new Levers("Change here", rows);
     }

@@ -15,7 +15,7 @@ import org.benchmetre.page.Tone;
 /** What should be doubted, and how much hangs on it: assumptions with ranges, evidence and effects, the heaviest first. */
 final class ChallengePage {
 
-    private static final List<Integer> WIDTHS = List.of(23, 17, 22, 9, 9, 9, 9, 23, 28);
+    private static final List<Integer> WIDTHS = List.of(23, 17, 22, 11, 11, 11, 9, 21, 28);
 
     /** As many as one sheet of paper and one screen hold; all of them are in the workings. */
     private static final int SHOWN = 20;
@@ -48,6 +48,7 @@ final class ChallengePage {
                         Column.of("Source", budget.line("challenge_source")))
                 .largestFirst(budget.line("challenge_weight"))
                 .most(SHOWN)
+                .ofRatios()
                 .note(
                         "Changes against the plan as it was when this was written; values as entered are live. The order is that of the larger "
                                 + "change, each as a share of the largest.");

@@ -8,11 +8,11 @@ import org.benchmetre.page.Table;
 /** What to doubt first: the entries whose usual ranges move returns most. */
 final class DoubtBlock {
 
-    private static final int ROWS = 5;
+    private static final int ROWS = 3;
 
     private DoubtBlock() {}
 
-    /** The first five, in the order of the figures as written. */
+    /** The first three, in the order of the figures as written. */
     static Table top(Budget budget) {
         Line label = budget.line("swing_label");
         return Table.of(

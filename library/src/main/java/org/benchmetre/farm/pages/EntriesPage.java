@@ -20,7 +20,9 @@ final class EntriesPage {
         Block[] lists = Subjects.of(budget).entrySet().stream()
                 .map(subject -> new EntryList(subject.getKey(), subject.getValue(), seldom))
                 .toArray(Block[]::new);
-        return Page.entries("Entries", "What is entered? Change framed cells; + at the left opens seldom ones.")
+        return Page.entries(
+                        "Entries",
+                        "What is entered? Change framed cells; + at the left opens seldom ones, and those of other pages.")
                 .left(WIDTHS, lists);
     }
 }

@@ -36,8 +36,7 @@ final class FundsPage {
                         sentence(budget, "funds_limit_told", Tone.WARNING),
                         sentence(budget, "funds_cautions", Tone.WARNING))))
                 .left(LEFT, uses(budget), security(budget))
-                .right(RIGHT, sources(budget), levers(budget))
-                .foot(bought(budget));
+                .right(RIGHT, sources(budget), levers(budget));
     }
 
     private static Sentence sentence(Budget budget, String id, Tone tone) {
@@ -114,25 +113,5 @@ final class FundsPage {
                         Column.of("Counted", budget.line("kind_security")))
                 .rows(rows)
                 .nothingWithout(paid);
-    }
-
-    private static Table bought(Budget budget) {
-        Axis parts = budget.line("material_label").axes().get(0);
-        Line money = budget.line("material_purchase_cost");
-        return Table.of(
-                        "What is bought, and whether it lasts as long as its loan",
-                        parts,
-                        Column.of("Part", budget.line("material_label")),
-                        Column.of("Money", money),
-                        Column.of("Lasts", budget.line("material_life_years")),
-                        Column.of("Security", budget.line("material_security")),
-                        Column.of("Supplier", budget.line("material_supplier")),
-                        Column.of("Quoted", budget.line("material_quoted")),
-                        Column.of("Valid until", budget.line("material_valid_until")),
-                        Column.of("Paid by", budget.line("material_paid_by")),
-                        Column.of("Its term", budget.line("material_loan_term")),
-                        Column.of("Caution", budget.line("material_outlived")))
-                .rows(new PartRows(budget, parts).all())
-                .nothingWithout(money);
     }
 }

@@ -3,11 +3,9 @@ package org.benchmetre.farm.pages;
 import static org.benchmetre.farm.pages.Placed.cell;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.CellRef;
@@ -23,27 +21,38 @@ import org.benchmetre.page.Table;
 import org.benchmetre.page.TableRow;
 import org.benchmetre.page.Tone;
 
-/** What is borrowed, what it takes each year, and every payment of every loan, which run down the page. */
+/** What is borrowed, what it takes each year, whether what it pays lasts as long, and every payment of every loan. */
 final class LoansPage {
 
-    private static final List<Integer> WIDTHS = List.of(24, 11, 11, 11, 11, 11, 11, 11, 11, 11);
+    private static final List<Integer> LEFT = List.of(24, 11, 10, 11, 12, 12, 12);
+    private static final List<Integer> RIGHT = List.of(6, 15, 9, 11, 9, 9, 10);
+
+    /** Columns of the table of loans. */
+    private static final int OF_LOANS = 10;
 
     /** Loans whose payments stand side by side. */
-    private static final int BESIDE = 3;
+    private static final int BESIDE = 2;
 
     private LoansPage() {}
 
     static Page of(Budget budget) {
         Axis loans = budget.line("loan_label").axes().get(0);
-        Stream<Table> payments = IntStream.iterate(0, from -> from < loans.filled(), from -> from + BESIDE)
-                .mapToObj(from -> payments(budget, loans, from, Math.min(loans.filled(), from + BESIDE)));
+        List<Block> left = new ArrayList<>();
+        List<Block> right = new ArrayList<>();
+        for (int from = 0; from < loans.filled(); from += BESIDE) {
+            new Payments(budget, loans, from, Math.min(loans.filled(), from + BESIDE)).place(left, right);
+        }
         return Page.payment("Loans", "What is borrowed, and when is it paid back?")
-                .head(new Sentences(List.of(
-                        sentence(budget, "loans_told", Tone.LEAD), sentence(budget, "loans_end_told", Tone.PLAIN))))
-                .left(
-                        WIDTHS,
-                        Stream.concat(Stream.of(loans(budget, loans), byYear(budget), levers(budget)), payments)
-                                .toArray(Block[]::new));
+                .head(
+                        new Sentences(List.of(
+                                sentence(budget, "loans_told", Tone.LEAD),
+                                sentence(budget, "loans_end_told", Tone.PLAIN))),
+                        loans(budget, loans),
+                        byYear(budget),
+                        levers(budget),
+                        bought(budget))
+                .left(LEFT, left.toArray(Block[]::new))
+                .right(RIGHT, right.toArray(Block[]::new));
     }
 
     private static Sentence sentence(Budget budget, String id, Tone tone) {
@@ -63,9 +72,9 @@ final class LoansPage {
         List<TableRow> rows = new ArrayList<>(IntStream.range(0, loans.size())
                 .mapToObj(row -> TableRow.at(row).ifAny())
                 .toList());
-        List<CellRef> total = new ArrayList<>(Collections.nCopies(WIDTHS.size(), null));
+        List<CellRef> total = new ArrayList<>(Collections.nCopies(OF_LOANS, null));
         total.set(1, cell(budget, "loans_total"));
-        total.set(WIDTHS.size() - 1, cell(budget, "loans_to_value"));
+        total.set(OF_LOANS - 1, cell(budget, "loans_to_value"));
         rows.add(TableRow.single("All loans", total).total().ifAny());
         return Table.of(
                         "Loans",
@@ -87,7 +96,7 @@ final class LoansPage {
     }
 
     private static Table byYear(Budget budget) {
-        Line year = budget.line("year_number");
+        Line year = budget.line("year_words");
         Axis years = year.axes().get(0);
         Line paid = budget.line("repayment_due");
         return Table.of(
@@ -104,32 +113,26 @@ final class LoansPage {
                 .nothingWithout(paid);
     }
 
-    /** Payment by payment; past the last one of a loan it has none, and past the last of all a row is folded away. */
-    private static Table payments(Budget budget, Axis loans, int from, int to) {
-        Line number = budget.line("loan_payment_number");
-        Axis payments = number.axes().get(0);
-        Line label = budget.line("loan_label");
-        List<Column> columns = new ArrayList<>(List.of(Column.of("Payment", number)));
-        List<CellRef> names = new ArrayList<>();
-        names.add(null);
-        Line interest = budget.line("loan_interest");
-        Line principal = budget.line("loan_principal");
-        Line owed = budget.line("loan_balance");
-        for (int loan = from; loan < to; loan++) {
-            columns.add(Column.of("Interest", interest, loans, loan));
-            columns.add(Column.of("Principal", principal, loans, loan));
-            columns.add(Column.of("Owed", owed, loans, loan));
-            names.addAll(Arrays.asList(new CellRef(label, loan), null, null));
-        }
-        List<TableRow> rows = new ArrayList<>(List.of(TableRow.single("", names)));
-        IntStream.range(0, payments.size())
-                .mapToObj(row -> TableRow.at(row).ifAny())
-                .forEach(rows::add);
+    private static Table bought(Budget budget) {
+        Axis parts = budget.line("material_label").axes().get(0);
+        Line money = budget.line("material_purchase_cost");
         return Table.of(
-                        from == 0 ? "Each payment" : "Each payment, further loans",
-                        payments,
-                        columns.toArray(Column[]::new))
-                .rows(rows)
-                .nothingWithout(interest, principal, owed);
+                        "What is bought, and whether it lasts as long as its loan",
+                        parts,
+                        Column.of("Part", budget.line("material_label")),
+                        Column.of("Money", money),
+                        Column.of("Lasts", budget.line("material_life_years")),
+                        Column.of("Security", budget.line("material_security")),
+                        Column.of("Quoted", budget.line("material_quoted")),
+                        Column.of("Valid until", budget.line("material_valid_until")),
+                        Column.of("Paid by", budget.line("material_paid_by")),
+                        Column.of("Its term", budget.line("material_loan_term")),
+                        Column.of("Supplier", budget.line("material_supplier")),
+                        Column.of("Caution", budget.line("material_outlived")))
+                .rows(IntStream.range(0, parts.filled())
+                        .mapToObj(row -> TableRow.at(row).ifAny())
+                        .toList())
+                .largestFirst(money)
+                .nothingWithout(money);
     }
 }

@@ -19,8 +19,8 @@ import org.benchmetre.page.Tone;
 /** Income, balance sheet, repayment and ratios by year, and what the plan is worth before and after finance. */
 final class StatementsPage {
 
-    private static final List<Integer> LEFT = List.of(26, 11, 10, 11, 10, 10, 10);
-    private static final List<Integer> RIGHT = List.of(10, 11, 10, 10, 10);
+    private static final List<Integer> LEFT = List.of(26, 14, 10, 11, 10, 10, 10);
+    private static final List<Integer> RIGHT = List.of(10, 13, 10, 10, 10);
     private static final int CHART_ROWS = 12;
 
     private static final String FORMULAS =
@@ -57,15 +57,16 @@ final class StatementsPage {
     private Table ratios() {
         Line label = budget.line("ratio_label");
         return Table.of(
-                "Ratios of the Farm Financial Standards",
-                label.axes().get(0),
-                Column.of("Ratio", label),
-                column("Year 1", "ratio_year_1"),
-                column("Year 2", "ratio_year_2"),
-                column("Year 3", "ratio_year_3"),
-                column("Year 5", "ratio_year_5"),
-                column("Strong", "ratio_strong"),
-                column("Weak", "ratio_weak"));
+                        "Ratios of the Farm Financial Standards",
+                        label.axes().get(0),
+                        Column.of("Ratio", label),
+                        column("Year 1", "ratio_year_1"),
+                        column("Year 2", "ratio_year_2"),
+                        column("Year 3", "ratio_year_3"),
+                        column("Year 5", "ratio_year_5"),
+                        column("Strong", "ratio_strong"),
+                        column("Weak", "ratio_weak"))
+                .ofRatios();
     }
 
     private Chart chart() {
@@ -130,7 +131,7 @@ final class StatementsPage {
         all[0] = Column.of("Year", year);
         System.arraycopy(columns, 0, all, 1, columns.length);
         Table table = Table.of(title, year.axes().get(0), all);
-        return table.rows(table.rows().stream().map(TableRow::ifAny).toList());
+        return table.rows(table.rows().stream().map(TableRow::ifAny).toList()).ofRatios();
     }
 
     private FigureList before() {

@@ -19,6 +19,9 @@ import org.benchmetre.page.TableRow;
 /** A table of a page as it is shown: rows in their order, decimals of each column, units told once, rows that are folded away. */
 public final class ShownTable {
 
+    /** A ratio to two decimals, as lenders tell it: common practice, no source. */
+    private static final Decimals RATIO = new Decimals(2, false);
+
     private static final List<Unit> TIMES = List.of(Unit.parse("mo"), Unit.parse("a"));
 
     private final ShownCells cells;
@@ -40,15 +43,19 @@ public final class ShownTable {
         this.cells = cells;
         this.table = table;
         this.rows = table.ordered(cell -> cells.isNumber(cell) ? cells.number(cell) : 0);
-        this.decimals = columns()
-                .mapToObj(column ->
-                        cells.decimals(shown().map(row -> cell(row, column)).toList()))
-                .toList();
+        this.decimals = columns().mapToObj(this::ofColumn).toList();
         this.one = oneUnit();
         Product product = table.product().orElse(null);
         this.quantity = product == null ? -1 : table.columns().indexOf(product.quantity());
         this.price = product == null ? -1 : table.columns().indexOf(product.price());
         this.digits = product == null ? null : digits(product);
+    }
+
+    private Decimals ofColumn(int column) {
+        boolean ratios = table.rules().ratios() && units(column).equals(List.of(Unit.ONE));
+        return ratios
+                ? RATIO
+                : cells.decimals(shown().map(row -> cell(row, column)).toList());
     }
 
     /**
@@ -190,6 +197,15 @@ public final class ShownTable {
         }
         Column at = table.columns().get(column);
         return at.cell(table.axis(), row.index());
+    }
+
+    /**
+     * Whether no row is shown: then title and headings say nothing either.
+     *
+     * @return true for a table that is folded away
+     */
+    public boolean isAllFolded() {
+        return !rows.isEmpty() && rows.stream().allMatch(this::isFolded);
     }
 
     /**
