@@ -19,11 +19,14 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class PublishedChecksTest {
 
+    /** Longest plan that a row asks for, a. */
+    private static final int LONGEST = 12;
+
     private static Budget sample;
 
     @BeforeAll
     static void read() {
-        sample = Sample.troughHouse();
+        sample = Sample.troughHouseWithRoom(LONGEST);
     }
 
     static List<PublishedRow> rows() throws IOException {

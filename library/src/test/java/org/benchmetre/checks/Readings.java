@@ -29,6 +29,9 @@ final class Readings {
         if (BreakEvenChecks.FUNCTIONS.contains(reads)) {
             return BreakEvenChecks.found(reads, inputs, sample);
         }
+        if (StatementChecks.NAMES.contains(reads)) {
+            return StatementChecks.found(reads, inputs, sample);
+        }
         return switch (reads) {
             case "convert" -> amount(inputs) * unitOf(inputs).factorTo(unit).toDouble();
             case "convert_level" -> unitOf(inputs).convertLevel(amount(inputs), unit);

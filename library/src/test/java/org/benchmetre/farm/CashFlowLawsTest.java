@@ -30,7 +30,7 @@ class CashFlowLawsTest {
     /** No rate of return is sought below it. */
     private static final double LOWEST_RATE = -0.99;
 
-    private static final Budget SAMPLE = Sample.troughHouse();
+    private static final Budget SAMPLE = Sample.troughHouseWithRoom(12);
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 60);

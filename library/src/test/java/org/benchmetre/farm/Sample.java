@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.benchmetre.Benchmetre;
@@ -16,11 +17,14 @@ import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.TypedOver;
 import org.benchmetre.budget.entry.Given;
+import org.benchmetre.budget.entry.Numbers;
+import org.benchmetre.budget.run.Figures;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.scenario.Faults;
 import org.benchmetre.scenario.Remark;
 import org.benchmetre.scenario.ScenarioFolder;
 import org.benchmetre.scenario.ScenarioReader;
+import org.benchmetre.scenario.Settings;
 
 /**
  * The two plain houses of the tests, one with troughs and one with containers, and a short way to change their single entries. What a
@@ -60,6 +64,20 @@ public final class Sample {
     /** The budget of the trough house, which must have no fault. */
     public static Budget troughHouse() {
         return of(TROUGH_HOUSE);
+    }
+
+    /** The trough house as it is, with room for a plan of so many years: what stands has room for a year more than its own. */
+    public static Budget troughHouseWithRoom(int years) {
+        Faults faults = new Faults();
+        Settings longer = Settings.parse(List.of("plan_years=" + years));
+        Budget read = FarmBudget.READER
+                .read(
+                        ScenarioFolder.open(TROUGH_HOUSE, faults),
+                        new ScenarioReader.Over(Optional.empty(), longer),
+                        faults)
+                .orElseThrow();
+        String own = Numbers.plain(Figures.of(troughHouse()).number("plan_years"));
+        return with(read, "plan_years=" + own + " a");
     }
 
     /** The budget of the container house, which must have no fault. */

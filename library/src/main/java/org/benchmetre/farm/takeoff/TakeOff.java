@@ -161,7 +161,7 @@ public final class TakeOff {
                 "leftover_value",
                 "All leftovers",
                 MONEY,
-                purchase.minus(exactTotal),
+                sum(leftValue, m.axis),
                 "the whole difference between whole packs and exact quantity");
         packCount = totals.line("pack_count", "Packs", PACK, sum(packs, m.axis));
     }

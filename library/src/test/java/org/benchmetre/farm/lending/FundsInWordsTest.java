@@ -1,13 +1,21 @@
 package org.benchmetre.farm.lending;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Optional;
+import org.benchmetre.Benchmetre;
+import org.benchmetre.ScenarioException;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.Sample;
+import org.benchmetre.scenario.Fault;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of funds and loans: who pays, what secures loans, and what does not fit. */
 class FundsInWordsTest {
@@ -75,6 +83,47 @@ class FundsInWordsTest {
         assertThat(f.text("funds_exceed")).startsWith("Sources exceed uses by ").endsWith(": lower a loan or a grant.");
         assertThat(f.text("funds_sources_told")).startsWith("The owner brings 0 ");
         assertThat(f.text("funds_cautions")).startsWith(f.text("funds_exceed") + " Every loan has an amount");
+    }
+
+    @Test
+    void two_loans_without_an_amount_are_warned_of_and_share_what_is_missing() {
+        Budget two = Sample.with(
+                blank,
+                "loan_key[spare_2]=dealer",
+                "loan_rate[spare_2]=0.06 nominal/a",
+                "loan_term[spare_2]=3 a",
+                "loan_payments_a_year[spare_2]=1");
+        Figures f = Figures.of(two);
+        assertThat(f.text("funds_two_blank"))
+                .isEqualTo("2 loans have no amount and share what is missing: leave only one of them blank.");
+        assertThat(two.warnings()).contains(two.line("funds_two_blank"), two.line("funds_exceed"));
+        assertThat(f.number("loan_amount_counted", "spare_1"))
+                .isPositive()
+                .isEqualTo(f.number("loan_amount_counted", "spare_2"));
+        assertThat(with(blank).text("funds_two_blank")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Janury, found \"Janury\"",
+        "13, found \"13\"",
+        "'', found nothing",
+        "march, found \"march\"",
+    })
+    void a_month_in_which_cash_cannot_begin_is_refused_by_name(String month, String found) {
+        assertThatThrownBy(
+                        () -> Benchmetre.read(Sample.TROUGH_HOUSE, Optional.empty(), List.of("start_month=" + month)))
+                .isInstanceOfSatisfying(
+                        ScenarioException.class,
+                        refused -> assertThat(refused.faults().faults())
+                                .singleElement()
+                                .extracting(Fault::message)
+                                .asString()
+                                .contains(
+                                        found,
+                                        "expected one of planting, jan, feb, mar, apr, may, jun, jul, aug, sep, oct, nov, dec for Cash"
+                                                + " begins in (start_month)")
+                                .matches(told -> told.contains("did you mean mar?") == month.equals("march")));
     }
 
     /** 70 % of security is the limit unless another is entered. */

@@ -24,7 +24,7 @@ class HouseAndContingencyTest {
     private static final int SEEDS = 500;
     private static final double FLOOR = 24 * 9.6;
 
-    private static final Budget SAMPLE = Sample.troughHouse();
+    private static final Budget SAMPLE = Sample.troughHouseWithRoom(12);
 
     private static Figures with(String... settings) {
         return Figures.of(Sample.with(SAMPLE, settings));
