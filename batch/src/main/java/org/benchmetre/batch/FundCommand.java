@@ -53,7 +53,7 @@ final class FundCommand extends ScenarioCommand {
                 .filter(page -> PAGES.contains(page.name()))
                 .toList();
         List<String> words = pages.stream().map(page -> words(plan, page)).toList();
-        String others = new PageShelf(plan.pages()).others("");
+        String others = new PageShelf(plan.pages()).others("", "In full: price --page NAME, of ");
         long room = MOST - count(words.stream().collect(Collectors.joining())) - count(others) - pages.size();
         List<String> all = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {

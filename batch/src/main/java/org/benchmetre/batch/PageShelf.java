@@ -49,6 +49,11 @@ record PageShelf(List<Page> pages) {
 
     /** A line or two that name all pages but one. */
     String others(String name) {
+        return others(name, "Other pages (--page NAME): ");
+    }
+
+    /** The same behind other words. */
+    String others(String name, String lead) {
         List<Page> entered =
                 pages.stream().filter(page -> page.kind() == Page.Kind.ENTRIES).toList();
         String others = Stream.concat(
@@ -58,7 +63,7 @@ record PageShelf(List<Page> pages) {
                         Stream.of(ALL))
                 .filter(other -> !other.equals(folded(name)))
                 .collect(Collectors.joining(", "));
-        return TextTable.wrapped("Other pages (--page NAME): " + others + "; or --csv.");
+        return TextTable.wrapped(lead + others + "; or --csv.");
     }
 
     /** A page by its name; tables of entries are told with the first of them, which lists what is typed. */

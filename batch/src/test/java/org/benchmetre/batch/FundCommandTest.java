@@ -52,7 +52,7 @@ class FundCommandTest {
         assertThat(ran.out())
                 .startsWith("Funds: How much, what for, and who pays?\nThe start takes ")
                 .contains("The owner brings ", "\nLoans: What is borrowed, and when is it paid back?\nLoans of ")
-                .contains("Other pages (--page NAME)");
+                .contains("In full: price --page NAME, of ");
     }
 
     @ParameterizedTest

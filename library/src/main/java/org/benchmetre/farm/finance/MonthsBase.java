@@ -5,6 +5,8 @@ import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
+import static org.benchmetre.budget.Formulas.or;
+import static org.benchmetre.budget.Formulas.previous;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
@@ -12,8 +14,10 @@ import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
+import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Kind;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
@@ -23,7 +27,7 @@ import org.benchmetre.farm.input.Sheets;
 
 /**
  * What the first two years of the plan bring and take, month by month, at today's prices: the months of the calendar from the start on,
- * fruit from the first planting on, later by the months that the first harvest is late, less in years of learning, none in a year whose
+ * fruit from the first planting on, without that of the months by which the first harvest is late, less in years of learning, none in a year whose
  * crop is lost. Sums of the two years feed the cash of the years.
  */
 public final class MonthsBase {
@@ -31,8 +35,8 @@ public final class MonthsBase {
     private static final Unit A_MONTH = Unit.parse("mo");
     private static final Unit A_YEAR = Unit.parse("a");
     private static final String FRUIT =
-            "fruit of the first crop year comes later by the delay, and what would come after it is lost, since its place is planted anew: "
-                    + "common practice, no source";
+            "where the first harvest is late, the fruit of so many of its months is lost and later fruit comes as planned: common practice, "
+                    + "no source";
 
     /** Receipts before changes of price and fruit, money. */
     public final Line sold;
@@ -51,6 +55,7 @@ public final class MonthsBase {
 
     private final ScheduleBuilder sums;
     private final Harvest harvest;
+    private final Formula overhead;
     private final Line grown;
 
     /**
@@ -79,6 +84,7 @@ public final class MonthsBase {
             BudgetBuilder b, PlanMonths months, Shocks shocks, Harvest harvest, Flows flows, Line sellingByMonth) {
         this.months = months;
         this.harvest = harvest;
+        overhead = flows.overhead();
         ScheduleBuilder t = months.table();
         sums = b.schedule(Sheets.CASH_FLOW, "The first two years, at today's prices");
         grown = t.line(
@@ -89,37 +95,34 @@ public final class MonthsBase {
                 ONE,
                 when(months.number.exceeds(months.wait.plus(PlanMonths.year())), none(ONE), one()),
                 Months.COUNTING);
-        Formula back = shocks.late.counting(ONE).times(first);
-        Line fruitMonth =
-                t.line("plan_month_fruit", "Fruit as of", ONE, months.named(months.inCalendar.minus(back)), FRUIT);
         Line ramp = t.line(
                 "plan_month_ramp",
                 "Share of a full year's fruit",
                 ONE,
                 when(first.isPositive(), harvest.firstYear, harvest.secondYear),
-                FRUIT);
-        Formula bears =
-                and(months.number.exceeds(months.wait.plus(back)), not(months.yearTag.is(shown(shocks.lost, 0))));
+                "as entered for the years of learning");
         inFull = t.line(
                 "plan_month_in_full",
                 "Receipts of a full month",
                 MONEY,
                 ofMonth(months.turned(harvest.receiptsByMonth)).times(grown));
-        sold = t.line(
-                "plan_month_sold",
-                "Receipts",
-                MONEY,
-                when(
-                        bears,
-                        ofMonth(months.turned(harvest.receiptsByMonth, fruitMonth))
-                                .times(ramp),
-                        none(MONEY)),
-                FRUIT);
+        Line picking = t.declare(
+                "plan_month_picking",
+                "Months since the first harvest began",
+                ONE,
+                Kind.NUMBER,
+                List.of(months.axis),
+                "counted from 1 on, from the first month with fruit");
+        Formula before = previous(picking, none(ONE));
+        b.define(picking, when(or(before.isPositive(), inFull.isPositive()), before.plus(one()), none(ONE)));
+        Formula isLate = and(first.isPositive(), not(picking.exceeds(shocks.late.counting(ONE))));
+        Formula bears = not(or(isLate, months.yearTag.is(shown(shocks.lost, 0))));
+        sold = t.line("plan_month_sold", "Receipts", MONEY, when(bears, inFull.times(ramp), none(MONEY)), FRUIT);
         selling = t.line(
                 "plan_month_selling",
                 "Packs, freight, commission, other costs by the kg",
                 MONEY,
-                when(bears, ofMonth(months.turned(sellingByMonth, fruitMonth)).times(ramp), none(MONEY)),
+                when(bears, ofMonth(months.turned(sellingByMonth)).times(grown).times(ramp), none(MONEY)),
                 FRUIT);
         labour = whileGrown("plan_month_labour", "Hired labour", months.turned(flows.labour));
         energy = whileGrown("plan_month_energy", "Heat and electricity", months.turned(flows.energy));
@@ -187,6 +190,15 @@ public final class MonthsBase {
                 ONE,
                 when(receipts.isPositive(), one().minus(lacks.over(receipts)), one()),
                 "months before that of planting are of the crop year before: plain counting");
+    }
+
+    /**
+     * Overhead of the months before the first planting, which no crop carries.
+     *
+     * @return money
+     */
+    public Formula idle() {
+        return ofMonth(even(overhead)).times(months.wait);
     }
 
     private Formula in(Line byMonth, String year) {

@@ -135,7 +135,8 @@ final class BookValue {
                 MONEY,
                 months.firstYear(months.labour)
                         .plus(months.firstYear(months.energy))
-                        .plus(months.firstYear(months.running)));
+                        .plus(months.firstYear(months.running))
+                        .minus(months.idle()));
         Formula full = flow.full
                 .labour()
                 .plus(flow.full.energy())

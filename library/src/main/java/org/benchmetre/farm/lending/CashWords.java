@@ -25,32 +25,39 @@ final class CashWords {
     CashWords(BudgetBuilder b, Funding funds, CashPosition cash, YearOperations y, Line taxTold) {
         currency = text(" " + b.structure().currency());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Cash, in words");
-        Formula short24 = none(NOMINAL).minus(cash.lowest);
-        Formula kept = joined(text(" The start keeps "), money(funds.workingCapital), text(" for the first months."));
+        Formula lacks = none(NOMINAL).minus(cash.least);
+        Line then = s.textLine(
+                "cash_least_when",
+                "When cash is least",
+                when(
+                        cash.lowest.exceeds(cash.least),
+                        text("at the end of a later year"),
+                        joined(text("at the end of "), cash.lowestMonth)));
         Line isShort = s.textLine(
                 "cash_short_told",
                 "What is missing where cash is least",
                 joined(
-                        text("Cash runs short: at the end of "),
-                        cash.lowestMonth,
-                        text(" "),
-                        money(short24),
-                        text(
-                                " are missing. Ask for a line of credit of that size, or keep as much more at the start.")));
+                        text("Cash runs short by up to "),
+                        money(lacks),
+                        text(", "),
+                        then,
+                        text(": ask for a line of credit of that size, or keep as much more at the start.")));
         s.textLine(
                 "cash_low_sentence",
                 "Where cash is least",
                 joined(
                         when(
-                                short24.isPositive(),
+                                lacks.isPositive(),
                                 isShort,
                                 joined(
-                                        text("Cash is least at the end of "),
-                                        cash.lowestMonth,
+                                        text("Cash is least "),
+                                        then,
                                         text(": "),
-                                        money(cash.lowest),
+                                        money(cash.least),
                                         text("; no line of credit is needed."))),
-                        kept));
+                        text(" The start keeps "),
+                        money(funds.workingCapital),
+                        text(" for the first months.")));
         Line later = b.schedule(Sheets.LENDING, "Cash of the years after the first two")
                 .line("cash_least_year", "Least cash at the end of a year", NOMINAL, least(cash.cash, y.axis));
         Formula shortLater = none(NOMINAL).minus(later);

@@ -13,7 +13,7 @@ import org.benchmetre.farm.input.Sheets;
 /**
  * Accrual income of each year: fruit sold whether it is paid for or not, expense when it is used and not when it is bought, depreciation of
  * the books, interest as it runs up. Farm Financial Standards Council, Financial Guidelines for Agricultural Producers (form of the
- * statement).
+ * statement). Cash of one's own is no income of the farm and pays no debt of it.
  */
 final class Income {
 
@@ -48,9 +48,9 @@ final class Income {
         interest = s.line("income_interest", "Interest", NOMINAL, planned.plus(debt.added));
         Line besides = s.line(
                 "income_besides",
-                "Cash of one's own, less inputs and what is used",
+                "Inputs, overhead and what is used, as a cost",
                 NOMINAL,
-                y.own.minus(y.running).minus(consumed));
+                none(NOMINAL).minus(y.running).minus(consumed));
         beforeDepreciation = y.earned.plus(besides);
         taxedBefore = beforeDepreciation.minus(planned).minus(debt.added);
         beforeTax = s.line(

@@ -82,7 +82,7 @@ public final class Lending {
         repayment = new Repayment(b, entries, income, debt, cash, tax.due);
         Ratios ratios = new Ratios(b, new Ratios.Statements(years, income, cash, sheet), repayment.coverage);
         new Bands(b, entries, flow.plan.axis, ratios.all);
-        new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, flow));
+        new LoanWords(b, loans, schedule, new LoanWords.Told(funds, repayment, debt.debt, cash.cash, flow));
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
         new Stress(b, entries, flow, new Stress.Figures(repayment, cash, years.sales));

@@ -82,9 +82,31 @@ final class LendingWords {
                                 number(ALL, PERCENT).exceeds(shares.owner),
                                 text(" The owner brings what is missing."),
                                 NOTHING)));
-        s.textLine("funds_sources_told", "Who pays", joined(owner, others, text("."), rest));
+        Formula over = none(NOMINAL).minus(funds.owner);
+        s.textLine(
+                "funds_sources_told",
+                "Who pays",
+                when(
+                        over.isPositive(),
+                        joined(
+                                text("Loans and grants bring "),
+                                money(over),
+                                text(" more than the start takes: lower one of them.")),
+                        joined(owner, others, text("."), rest)));
         Formula differs = funds.ownerEntered.minus(funds.owner);
-        return s.textLine(
+        Line unneeded = s.textLine(
+                "funds_owner_unneeded",
+                "Owner's money that is not needed",
+                when(
+                        and(funds.balancing.isPositive(), differs.wholeDown().isPositive()),
+                        joined(
+                                text("Of the "),
+                                money(funds.ownerEntered),
+                                text(" entered for the owner "),
+                                money(differs),
+                                text(" are not needed, and the loan without an amount brings nothing.")),
+                        NOTHING));
+        Line unused = s.textLine(
                 "funds_owner_unused",
                 "What was entered for the owner",
                 when(
@@ -99,11 +121,12 @@ final class LendingWords {
                                 money(funds.ownerEntered),
                                 text(" entered for the owner are not used; leave one amount blank to use them.")),
                         NOTHING));
+        return s.textLine("funds_owner_caution", "What is wrong with the owner's money", joined(unused, unneeded));
     }
 
     private void security(FarmEntries entries, ScheduleBuilder limit, Security security) {
         Line most = entries.add(limit.entry("loan_to_value_limit", "Loans, at most, as a share of security", ONE)
-                .from(0, 1));
+                .from(0, 10));
         Line ratio = s.line(
                 "loans_to_value",
                 "All loans against all security",
@@ -116,10 +139,10 @@ final class LendingWords {
         Formula borrows = funds.loansTotal.isPositive();
         Line told = s.textLine(
                 "funds_ratio_told",
-                "Loan to value, in words",
+                "Loans against security, in words",
                 when(
                         security.total.isPositive(),
-                        joined(text(": loan to value "), shown(counted, 0), text(" %.")),
+                        joined(text(": loans are "), shown(counted, 0), text(" % of it.")),
                         text(".")));
         s.textLine(
                 "funds_security_told",

@@ -42,9 +42,10 @@ final class LoanWords {
      * @param funds what loans bring
      * @param repayment what falls due
      * @param debt what is owed at the end of each year
+     * @param cash at the end of each year
      * @param flow the years
      */
-    record Told(Funding funds, Repayment repayment, Line debt, CashFlow flow) {}
+    record Told(Funding funds, Repayment repayment, Line debt, Line cash, CashFlow flow) {}
 
     LoanWords(BudgetBuilder b, Loans loans, LoanSchedule schedule, Told told) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Loans, in words");
@@ -80,6 +81,19 @@ final class LoanWords {
                 "Owed at the end of the plan",
                 NOMINAL,
                 sumProduct(told.debt(), told.flow().plan.isLast, told.flow().plan.axis));
+        CashFlow flow = told.flow();
+        Line sale = s.line(
+                "sale_at_end",
+                "What a sale brings at the end, less taking out",
+                NOMINAL,
+                sumProduct(flow.again.residual, flow.growth.money, flow.plan.axis)
+                        .minus(sumProduct(flow.again.takingOut, flow.growth.money, flow.plan.axis)),
+                "in the last year alone");
+        Line cash = s.line(
+                "cash_at_end",
+                "Cash at the end of the plan",
+                NOMINAL,
+                sumProduct(told.cash(), flow.plan.isLast, flow.plan.axis));
         s.textLine(
                 "loans_end_told",
                 "What is owed at the end",
@@ -88,7 +102,11 @@ final class LoanWords {
                         joined(
                                 text("At the end of the plan "),
                                 money(left),
-                                text(" are still owed; what a sale brings has to pay them.")),
+                                text(" are still owed; cash stands at "),
+                                money(cash),
+                                text(" then, and selling what is left, less taking it out, comes to "),
+                                money(sale),
+                                text(".")),
                         text("")));
     }
 

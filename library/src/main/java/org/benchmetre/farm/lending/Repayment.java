@@ -2,9 +2,11 @@ package org.benchmetre.farm.lending;
 
 import static org.benchmetre.budget.Formulas.and;
 import static org.benchmetre.budget.Formulas.countPositive;
+import static org.benchmetre.budget.Formulas.greater;
 import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.least;
 import static org.benchmetre.budget.Formulas.lookup;
+import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.onlyWhen;
@@ -72,8 +74,8 @@ final class Repayment {
                 "coverage_counted",
                 "Coverage, 1000 where nothing is due",
                 ONE,
-                when(due.isPositive(), able.over(due), number(NO_DEBT, ONE)),
-                STANDARDS);
+                when(due.isPositive(), greater(able, none(NOMINAL)).over(due), number(NO_DEBT, ONE)),
+                STANDARDS + "; 0 where nothing is left");
         belowLimit = s.line("coverage_lacking", "Below what is asked for by", ONE, limit.minus(counted));
         coverage = s.line(
                 "term_debt_coverage",

@@ -95,7 +95,7 @@ final class Security {
         Line value = l.line("loan_security_value", "Security behind it", NOMINAL, sum(behind, kinds.axis));
         l.line(
                 "loan_to_value",
-                "Loan to value",
+                "Loan to security",
                 PERCENT,
                 onlyWhen(
                         value.isPositive(),

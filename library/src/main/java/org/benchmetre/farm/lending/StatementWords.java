@@ -61,12 +61,22 @@ final class StatementWords {
         covers = s.textLine(
                 "coverage_told",
                 "How often income covers what falls due",
-                joined(
-                        text(" covers what falls due "),
-                        shown(r.lowest, 2),
-                        text(" times in year "),
-                        r.lowestYear,
-                        text(", its lowest; ")));
+                when(
+                        r.lowest.isPositive(),
+                        joined(
+                                text(" covers what falls due "),
+                                shown(r.lowest, 2),
+                                text(" times in year "),
+                                r.lowestYear,
+                                text(", its lowest; ")),
+                        joined(text(" leaves nothing for what falls due in year "), r.lowestYear, text("; "))));
+        Line draws = s.textLine(
+                "coverage_draw_told",
+                "Whether the owner draws",
+                when(
+                        new Element(told.cash().draw, told.flow().plan.axis, 1).isPositive(),
+                        text(""),
+                        text(" No draw of the owner is counted.")));
         Line below = s.line(
                 "coverage_years_below",
                 "Years below what is asked for",
@@ -95,7 +105,8 @@ final class StatementWords {
                                 text("the bank asks for "),
                                 shown(r.limit, 2),
                                 text("; "),
-                                howMany),
+                                howMany,
+                                draws),
                         text("No debt falls due.")));
         funding(s);
         equity(s);
@@ -121,7 +132,7 @@ final class StatementWords {
                                 text(", loans bring "),
                                 money(told.funds().loansTotal),
                                 text("; cash is least at "),
-                                money(told.cash().lowest),
+                                money(told.cash().least),
                                 text(".")),
                         text("")));
     }
@@ -175,7 +186,7 @@ final class StatementWords {
         Axis axis = Axis.periods(
                 "covered_year",
                 "Year",
-                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().plan.axis.size() - 1))
+                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().plan.axis.size() - 2))
                         .mapToObj(Integer::toString)
                         .toList());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");

@@ -1,7 +1,6 @@
 package org.benchmetre.farm.loans;
 
 import static org.benchmetre.budget.Formulas.none;
-import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
@@ -63,7 +62,7 @@ public final class SecurityKinds {
                     .from(0, 1)));
         }
         FIXED.forEach(kind -> labels.add(text(kind.label())));
-        shares.add(one());
+        shares.add(none(ONE));
         shares.add(none(ONE));
         ScheduleBuilder s = b.schedule(Sheets.LOANS, "Kinds of use");
         label = s.textLine("fund_kind_label", "Kind of use", new Rows(axis, labels));
@@ -77,6 +76,6 @@ public final class SecurityKinds {
                 "Share counted",
                 ONE,
                 new Rows(axis, shares),
-                "as entered; cash in full, other uses not at all: a choice of this project, no source");
+                "as entered; cash, which is spent, and other uses not at all: a choice of this project, no source");
     }
 }

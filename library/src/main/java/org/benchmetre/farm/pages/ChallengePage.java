@@ -40,10 +40,10 @@ final class ChallengePage {
                         Column.of("Assumption", label),
                         Column.of("As entered", budget.line("challenge_value")),
                         Column.of("Usual range", budget.line("challenge_range")),
-                        Column.of("Net present value, at low", budget.line("challenge_worth_low")),
-                        Column.of("at high", budget.line("challenge_worth_high")),
-                        Column.of("Lowest coverage, at low", budget.line("challenge_coverage_low")),
-                        Column.of("at high", budget.line("challenge_coverage_high")),
+                        Column.of("Worth moves, at low", budget.line("challenge_worth_low")),
+                        Column.of("Worth moves, at high", budget.line("challenge_worth_high")),
+                        Column.of("Coverage moves, at low", budget.line("challenge_coverage_low")),
+                        Column.of("Coverage moves, at high", budget.line("challenge_coverage_high")),
                         Column.of("Evidence", budget.line("challenge_evidence")),
                         Column.of("Source", budget.line("challenge_source")))
                 .largestFirst(budget.line("challenge_weight"))

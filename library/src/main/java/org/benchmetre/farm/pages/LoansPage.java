@@ -64,7 +64,7 @@ final class LoansPage {
                 "Change here",
                 List.of(
                         FigureRow.of("Rounding of payments", budget.line("loan_rounding")),
-                        FigureRow.of("Loan to value, at most", budget.line("loan_to_value_limit"))));
+                        FigureRow.of("Loans to security, at most", budget.line("loan_to_value_limit"))));
     }
 
     private static Table loans(Budget budget, Axis loans) {
@@ -88,7 +88,7 @@ final class LoansPage {
                         Column.of("Last in year", budget.line("loan_last_year")),
                         Column.of("Fee", budget.line("loan_fee_told")),
                         Column.of("Security", budget.line("loan_security_value")),
-                        Column.of("Loan to value", budget.line("loan_to_value")))
+                        Column.of("Loan to security", budget.line("loan_to_value")))
                 .rows(rows)
                 .nothingWithout(amount)
                 .note(

@@ -97,7 +97,6 @@ final class StatementsPage {
         return byYear(
                 "Income as it is earned, " + budget.currency(),
                 column("Fruit sold", "year_sales"),
-                column("Own", "year_own"),
                 column("Selling", "year_selling"),
                 column("Labour", "year_labour"),
                 column("Energy", "year_energy"),

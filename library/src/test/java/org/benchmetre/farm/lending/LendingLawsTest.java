@@ -45,6 +45,7 @@ class LendingLawsTest {
             "year_net",
             "year_cash",
             "year_draw",
+            "year_own",
             "income_after_tax",
             "balance_equity",
             "balance_assets",
@@ -134,13 +135,14 @@ class LendingLawsTest {
 
     @ParameterizedTest
     @MethodSource("samples")
-    void equityMovesByIncomeAndDrawAlone(SeededBlocks all) {
+    void equityMovesByIncomeDrawAndCashOfOnesOwnAlone(SeededBlocks all) {
         for (int seed = 0; seed < all.cases(); seed++) {
             double[] equity = all.along("balance_equity", seed);
             double[] assets = all.along("balance_assets", seed);
             double[] debts = all.along("balance_debts", seed);
             double[] income = all.along("income_after_tax", seed);
             double[] draw = all.along("year_draw", seed);
+            double[] own = all.along("year_own", seed);
             double size = DoubleStream.of(assets).max().orElse(0)
                     + DoubleStream.of(debts).max().orElse(0);
             double uses = all.of("uses_total", seed);
@@ -148,7 +150,7 @@ class LendingLawsTest {
             for (int year = 0; year <= all.of("plan_years", seed); year++) {
                 String what = "year " + year + ", seed " + seed;
                 assertThat(assets[year]).as(what).isCloseTo(debts[year] + equity[year], within(ROUNDING * size));
-                double moved = year == 0 ? equity[0] : equity[year - 1] + income[year] - draw[year];
+                double moved = year == 0 ? equity[0] : equity[year - 1] + income[year] + own[year] - draw[year];
                 assertThat(equity[year]).as(what).isCloseTo(moved, within(ROUNDING * size));
             }
         }
