@@ -23,6 +23,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.finance.MonthsBase;
+import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.ownership.YearlyCost;
 import org.benchmetre.farm.takeoff.TakeOff;
@@ -136,7 +137,8 @@ final class BookValue {
                 months.firstYear(months.labour)
                         .plus(months.firstYear(months.energy))
                         .plus(months.firstYear(months.running))
-                        .minus(months.idle()));
+                        .minus(months.idle()),
+                "overhead of months before planting is carried by no crop; " + Months.COUNTING);
         Formula full = flow.full
                 .labour()
                 .plus(flow.full.energy())

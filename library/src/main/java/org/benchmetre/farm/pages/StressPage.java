@@ -37,7 +37,7 @@ final class StressPage {
                         sentence("stress_first", Tone.LEAD),
                         sentence("stress_changed", Tone.WARNING),
                         sentence("stress_state", Tone.FAINT))))
-                .left(LEFT, sizes(), entered())
+                .left(LEFT, sizes(), limit(), entered())
                 .right(RIGHT, cases(), breaks(), chart());
     }
 
@@ -55,8 +55,11 @@ final class StressPage {
                         lever("Heat and electricity, by", "stress_energy"),
                         lever("Rates of loans, by", "stress_interest"),
                         lever("First harvest later by", "stress_late"),
-                        lever("Crop lost in year", "stress_lost_year"),
-                        lever("Coverage the bank asks for", "coverage_limit")));
+                        lever("Crop lost in year", "stress_lost_year")));
+    }
+
+    private Levers limit() {
+        return new Levers("What the bank asks for", List.of(lever("Coverage, at least", "coverage_limit")));
     }
 
     private Levers entered() {

@@ -81,7 +81,9 @@ class FundsInWordsTest {
     void sources_above_uses_are_warned_of() {
         Figures f = with(lent, "grant_funds=1000000 money_nominal");
         assertThat(f.text("funds_exceed")).startsWith("Sources exceed uses by ").endsWith(": lower a loan or a grant.");
-        assertThat(f.text("funds_sources_told")).startsWith("The owner brings 0 ");
+        assertThat(f.text("funds_sources_told"))
+                .startsWith("Loans and grants bring ")
+                .endsWith(" more than the start takes: lower one of them.");
         assertThat(f.text("funds_cautions")).startsWith(f.text("funds_exceed") + " Every loan has an amount");
     }
 
@@ -126,16 +128,16 @@ class FundsInWordsTest {
                                 .matches(told -> told.contains("did you mean mar?") == month.equals("march")));
     }
 
-    /** 70 % of security is the limit unless another is entered. */
+    /** All of the security is the limit unless another is entered. */
     @Test
     void loans_above_the_limit_are_said_so() {
         double security = with(lent).number("security_total");
-        String under = "loan_amount[spare_1]=" + 0.69 * security + " money_nominal";
-        String over = "loan_amount[spare_1]=" + 0.71 * security + " money_nominal";
+        String under = "loan_amount[spare_1]=" + 0.99 * security + " money_nominal";
+        String over = "loan_amount[spare_1]=" + 1.01 * security + " money_nominal";
         assertThat(with(lent, under).text("funds_limit_told")).isEmpty();
-        assertThat(with(lent, under).text("funds_security_told")).endsWith("loan to value 69 %.");
-        assertThat(with(lent, over).text("funds_limit_told")).startsWith("That is more than the 70 % ");
-        assertThat(with(lent, over, "loan_to_value_limit=0.8 1").text("funds_limit_told"))
+        assertThat(with(lent, under).text("funds_security_told")).endsWith("loans are 99 % of it.");
+        assertThat(with(lent, over).text("funds_limit_told")).startsWith("That is more than the 100 % ");
+        assertThat(with(lent, over, "loan_to_value_limit=1.1 1").text("funds_limit_told"))
                 .isEmpty();
     }
 

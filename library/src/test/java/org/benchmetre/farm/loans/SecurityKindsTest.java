@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class SecurityKindsTest {
 
     @Test
-    void cash_counts_in_full_other_uses_not_and_the_rest_as_entered() {
+    void cash_and_other_uses_do_not_count_and_the_rest_as_entered() {
         Budget plan = LoanPlan.of("");
         Figures f = Figures.of(Sample.with(plan, "security_share_equipment=0.6 1"));
         assertThat(f.number("security_share", "land")).isEqualTo(0.7);
@@ -19,7 +19,7 @@ class SecurityKindsTest {
         assertThat(f.number("security_share", "equipment")).isEqualTo(0.6);
         assertThat(f.number("security_share", "growing")).isEqualTo(0.1);
         assertThat(f.number("security_share", "plants")).isZero();
-        assertThat(f.number("security_share", "cash")).isEqualTo(1);
+        assertThat(f.number("security_share", "cash")).isZero();
         assertThat(f.number("security_share", "other")).isZero();
     }
 
