@@ -45,7 +45,7 @@ rem A short run ends before the thorough compiler has paid for itself, and needs
 rem What is not named here may run long and has all that Java has.
 :start
 set "QUICK="
-for %%C in (start price irrigation compare workbook lines explain check) do if "%~1"=="%%C" set "QUICK=-XX:TieredStopAtLevel=1"
+for %%C in (start price irrigation fund compare workbook lines explain check) do if "%~1"=="%%C" set "QUICK=-XX:TieredStopAtLevel=1"
 set "OWN=%JAVA_OPTS% %BENCHMETRE_OPTS% %JDK_JAVA_OPTIONS% %JAVA_TOOL_OPTIONS%"
 if defined QUICK if "%OWN:GC=%"=="%OWN%" set "QUICK=%QUICK% -XX:+UseSerialGC"
 
