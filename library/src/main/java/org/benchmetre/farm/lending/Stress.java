@@ -63,8 +63,8 @@ final class Stress {
                 "What breaks",
                 when(
                         r.limit.exceeds(counted),
-                        when(isShort, text("coverage too low, cash runs out"), text("coverage too low")),
-                        when(isShort, text("cash runs out"), text("nothing"))));
+                        when(isShort, text("Both"), text("Coverage")),
+                        when(isShort, text("Cash"), text("Nothing"))));
         Line changed = changed(b, flow.shocks);
         StressBreaks breaks = new StressBreaks(b, new StressBreaks.Plan(flow.shocks, r, cash));
         new StressFirst(b, breaks, sizes, new StressFirst.Basis(changed, of.sales()));

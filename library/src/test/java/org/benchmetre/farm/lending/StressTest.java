@@ -31,7 +31,7 @@ class StressTest {
             "shock_price=-0.1 1",
             "shock_yield=-0.1 1",
             "shock_wage=0.1 1",
-            "shock_energy=0.25 1",
+            "shock_energy=0.3 1",
             "shock_interest=0.02 nominal/a",
             "shock_late=2 mo",
             "shock_lost_year=1 a");
@@ -203,7 +203,7 @@ class StressTest {
                 .endsWith(" lower, cash runs out.");
         assertThat(first(Sample.SAMPLES.get(1)))
                 .isEqualTo("First to break: with the first harvest 1 month late, cash runs out; "
-                        + "coverage falls below 1.25 when 4 months late.");
+                        + "coverage falls below 1.25 when 2 months late.");
         assertThat(first(Sample.SAMPLES.get(1), "stress_late=0 mo"))
                 .isEqualTo("First to break: with the crop lost in year 1, coverage falls below 1.25 in year 1; "
                         + "cash runs out when lost in year 1.");
