@@ -112,9 +112,9 @@ final class Stress {
         return b.schedule(Sheets.STRESS, "Whether changes are entered")
                 .warning(
                         "stress_changed",
-                        "Changes are entered",
+                        "Changes to the plan",
                         squares(shocks.all()).isPositive(),
-                        "Changes are entered on Stress: cash is shown under them.");
+                        "Some are entered on Stress: cash and statements are shown under them.");
     }
 
     private static Formula squares(List<Line> changes) {

@@ -103,7 +103,7 @@ final class StressPage {
                 Column.of("Change", label),
                 column("Cash runs out at", "break_cash"),
                 column("Coverage too low at", "break_coverage"),
-                column("Asked for reached at", "break_reached_size"));
+                column("Limit reached at", "break_reached_size"));
     }
 
     private Column column(String heading, String id) {

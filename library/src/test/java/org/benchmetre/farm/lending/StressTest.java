@@ -234,6 +234,7 @@ class StressTest {
         assertThat(typed.text("stress_first"))
                 .contains("with the changes entered")
                 .endsWith("write the workbook again.");
-        assertThat(typed.text("stress_changed")).isEqualTo("Changes are entered on Stress: cash is shown under them.");
+        assertThat(typed.text("stress_changed"))
+                .isEqualTo("Some are entered on Stress: cash and statements are shown under them.");
     }
 }
