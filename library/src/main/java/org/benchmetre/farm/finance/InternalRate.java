@@ -101,7 +101,7 @@ final class InternalRate {
         answers.textLine(
                 stream.id("rate_of_return_words"),
                 stream.tagged("Rate of return"),
-                when(rate.hasNumber(), told, reason));
+                when(rate.hasNumber(), told, when(isSeveral(), text("see all rates"), reason)));
         words = answers.textLine(
                 stream.id("rates_of_return"),
                 stream.tagged("Rates of return"),
