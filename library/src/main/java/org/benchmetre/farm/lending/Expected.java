@@ -40,6 +40,9 @@ final class Expected {
 
     private final Funding funds;
 
+    /** How many things a lender expects are not counted. */
+    final Line missing;
+
     Expected(BudgetBuilder b, Lending lending, Uses uses, Materials parts, Line overhead) {
         funds = lending.funds;
         ScheduleBuilder fill = b.schedule(Sheets.SUBMISSION, "Parts that fill troughs or containers");
@@ -68,7 +71,7 @@ final class Expected {
                                 .map(thing -> when(thing.isCounted(), text(COUNTED), text(MISSING)))
                                 .toList()));
         ScheduleBuilder words = b.schedule(Sheets.SUBMISSION, "What a lender expects, in words");
-        Line missing = words.line("expected_missing", "Not counted", ONE, countWhere(state, text(MISSING), axis));
+        missing = words.line("expected_missing", "Not counted", ONE, countWhere(state, text(MISSING), axis));
         Formula some = joined(
                 text("Of " + axis.size() + " things a lender expects, "),
                 shown(missing, 0),

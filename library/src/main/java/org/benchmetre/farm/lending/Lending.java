@@ -31,6 +31,11 @@ public final class Lending {
     /** Income tax, share of taxable income. */
     final Line taxRate;
 
+    /** That loans are above what security carries; empty where they are not. */
+    final Line isAboveSecurity;
+    /** How many years are below the coverage asked for. */
+    final Line yearsBelow;
+
     /**
      * What the farm brings to it.
      *
@@ -62,7 +67,7 @@ public final class Lending {
         funds = new Funding(b, entries, loans, start);
         Security security = new Security(b, kinds, loans, funds, start);
         new PartsPaid(b, parts, kinds, loans, farm.yearly().owned.life);
-        new LendingWords(b, entries, loans, funds, security);
+        LendingWords words = new LendingWords(b, entries, loans, funds, security);
         LoanSchedule schedule =
                 new LoanSchedule(b, entries, loans, funds.loanAmount, flow.months.months.number, flow.plan.number);
         SalesTerms terms = new SalesTerms(b, entries);
@@ -86,6 +91,9 @@ public final class Lending {
         after = new AfterFinance(b, entries, years, funds, debt, cash);
         new CashWords(b, funds, cash, years, tax.told);
         new Stress(b, entries, flow, new Stress.Figures(repayment, cash, years.sales));
-        new StatementWords(b, new StatementWords.Told(flow, funds, cash, repayment, sheet, after), tax.told);
+        StatementWords told =
+                new StatementWords(b, new StatementWords.Told(flow, funds, cash, repayment, sheet, after), tax.told);
+        isAboveSecurity = words.limitTold;
+        yearsBelow = told.yearsBelow;
     }
 }

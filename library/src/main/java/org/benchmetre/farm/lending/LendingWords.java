@@ -25,6 +25,9 @@ import org.benchmetre.farm.loans.Loans;
 /** How much the start takes, who pays and what secures it, in sentences. Money is shown in whole units. */
 final class LendingWords {
 
+    /** That loans are above what security carries; empty where they are not. */
+    final Line limitTold;
+
     private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
     private static final Unit ONE = Unit.ONE;
     private static final Unit PERCENT = Unit.parse("%");
@@ -55,7 +58,7 @@ final class LendingWords {
                         shown(lookup(shares.ofUse, shares.largestMark, text(FundShares.LARGEST)), 0),
                         text(" % of it.")));
         Line unused = sources(loans);
-        security(entries, limit, security);
+        limitTold = security(entries, limit, security);
         warnings(unused);
     }
 
@@ -124,7 +127,7 @@ final class LendingWords {
         return s.textLine("funds_owner_caution", "What is wrong with the owner's money", joined(unused, unneeded));
     }
 
-    private void security(FarmEntries entries, ScheduleBuilder limit, Security security) {
+    private Line security(FarmEntries entries, ScheduleBuilder limit, Security security) {
         Line most = entries.add(limit.entry("loan_to_value_limit", "Loans, at most, as a share of security", ONE)
                 .from(0, 10));
         Line ratio = s.line(
@@ -156,7 +159,7 @@ final class LendingWords {
                                 money(funds.loansTotal),
                                 told),
                         NOTHING));
-        s.textLine(
+        return s.textLine(
                 "funds_limit_told",
                 "Loans against the limit",
                 when(

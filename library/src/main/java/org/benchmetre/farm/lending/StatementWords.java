@@ -28,6 +28,9 @@ import org.benchmetre.farm.input.Sheets;
 /** What the statements say, in sentences, and coverage of the first years as a chart draws it. */
 final class StatementWords {
 
+    /** How many years are below the coverage asked for. */
+    final Line yearsBelow;
+
     private static final Unit PERCENT = Unit.parse("%");
     private static final int DRAWN = 15;
 
@@ -77,7 +80,7 @@ final class StatementWords {
                         new Element(told.cash().draw, told.flow().plan.axis, 1).isPositive(),
                         text(""),
                         text(" No draw of the owner is counted.")));
-        Line below = s.line(
+        yearsBelow = s.line(
                 "coverage_years_below",
                 "Years below what is asked for",
                 ONE,
@@ -86,11 +89,11 @@ final class StatementWords {
                 "coverage_below_told",
                 "How many years are below what is asked for",
                 when(
-                        below.isPositive(),
+                        yearsBelow.isPositive(),
                         joined(
-                                shown(below, 0),
+                                shown(yearsBelow, 0),
                                 when(
-                                        below.exceeds(one()),
+                                        yearsBelow.exceeds(one()),
                                         text(" years of the plan are below it."),
                                         text(" year of the plan is below it."))),
                         text("no year is below it.")));
@@ -100,7 +103,7 @@ final class StatementWords {
                 when(
                         r.yearsWithDebt.isPositive(),
                         joined(
-                                text("Income"),
+                                when(yearsBelow.isPositive(), text("Not in every year: income"), text("Yes: income")),
                                 covers,
                                 text("the bank asks for "),
                                 shown(r.limit, 2),

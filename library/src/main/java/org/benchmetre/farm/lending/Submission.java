@@ -62,7 +62,9 @@ public final class Submission {
         Line worth = farm.flow().returns.netPresentValue;
         new AsSubmitted(b, money(lending, farm, year), lending.repayment.lowest);
         new Challenge(b, entries, worth, lending.repayment.lowest);
-        new Expected(b, lending, farm.uses(), farm.first().parts.materials(), year.overhead());
+        Expected expected =
+                new Expected(b, lending, farm.uses(), farm.first().parts.materials(), year.overhead());
+        new AskFor(b, lending, expected.missing);
         new QuotationsOut(b, on, farm.first().parts.materials(), farm.uses());
     }
 

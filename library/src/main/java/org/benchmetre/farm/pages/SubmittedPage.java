@@ -34,6 +34,7 @@ final class SubmittedPage {
                 .head(new Sentences(List.of(
                         sentence(budget, "submitted_sentence", Tone.LEAD),
                         sentence(budget, "prepared_sentence", Tone.PLAIN),
+                        sentence(budget, "ask_sentence", Tone.PLAIN),
                         sentence(budget, "expected_sentence", Tone.PLAIN))))
                 .left(LEFT, handed(budget), figures(budget), coverage(budget))
                 .right(

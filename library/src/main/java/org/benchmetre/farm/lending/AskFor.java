@@ -1,0 +1,46 @@
+package org.benchmetre.farm.lending;
+
+import static org.benchmetre.budget.Formulas.joined;
+import static org.benchmetre.budget.Formulas.none;
+import static org.benchmetre.budget.Formulas.shown;
+import static org.benchmetre.budget.Formulas.text;
+import static org.benchmetre.budget.Formulas.when;
+
+import org.benchmetre.budget.BudgetBuilder;
+import org.benchmetre.budget.Formula;
+import org.benchmetre.budget.Line;
+import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.Sheets;
+
+/** What a lender asks for, gathered in one sentence: what other pages find lacking. */
+final class AskFor {
+
+    AskFor(BudgetBuilder b, Lending lending, Line missing) {
+        Formula currency = text(" " + b.structure().currency() + "; ");
+        Formula credit = none(Unit.MONEY_NOMINAL).minus(lending.cash.least);
+        Line years = lending.yearsBelow;
+        b.schedule(Sheets.SUBMISSION, "What to ask for, in words")
+                .textLine(
+                        "ask_sentence",
+                        "What to ask for",
+                        joined(
+                                text("Ask for: "),
+                                when(
+                                        lending.isAboveSecurity.isFilled(),
+                                        text("more security or more of the owner's money; "),
+                                        text("")),
+                                when(
+                                        years.isPositive(),
+                                        text("a longer term or smaller loans, for lack of coverage; "),
+                                        text("")),
+                                when(
+                                        credit.isPositive(),
+                                        joined(text("a line of credit of "), shown(credit, 0), currency),
+                                        text("")),
+                                when(
+                                        missing.isPositive(),
+                                        text("why things a lender expects are left out; "),
+                                        text("")),
+                                text("evidence for what is invented, as Challenge lists it.")));
+    }
+}
