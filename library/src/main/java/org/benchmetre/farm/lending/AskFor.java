@@ -9,6 +9,7 @@ import static org.benchmetre.budget.Formulas.when;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Sheets;
 
@@ -19,28 +20,30 @@ final class AskFor {
         Formula currency = text(" " + b.structure().currency() + "; ");
         Formula credit = none(Unit.MONEY_NOMINAL).minus(lending.cash.least);
         Line years = lending.yearsBelow;
-        b.schedule(Sheets.SUBMISSION, "What to ask for, in words")
-                .textLine(
-                        "ask_sentence",
-                        "What to ask for",
-                        joined(
-                                text("Ask for: "),
-                                when(
-                                        lending.isAboveSecurity.isFilled(),
-                                        text("more security or more of the owner's money; "),
-                                        text("")),
-                                when(
-                                        years.isPositive(),
-                                        text("a longer term or smaller loans, for lack of coverage; "),
-                                        text("")),
-                                when(
-                                        credit.isPositive(),
-                                        joined(text("a line of credit of "), shown(credit, 0), currency),
-                                        text("")),
-                                when(
-                                        missing.isPositive(),
-                                        text("why things a lender expects are left out; "),
-                                        text("")),
-                                text("evidence for what is invented, as Challenge lists it.")));
+        ScheduleBuilder s = b.schedule(Sheets.SUBMISSION, "What to ask for, in words");
+        Line terms = s.textLine(
+                "ask_terms",
+                "What to ask for of loans",
+                joined(
+                        when(
+                                lending.isAboveSecurity.isFilled(),
+                                text("more security or more of the owner's money; "),
+                                text("")),
+                        when(
+                                years.isPositive(),
+                                text("a longer term or smaller loans, for lack of coverage; "),
+                                text(""))));
+        s.textLine(
+                "ask_sentence",
+                "What to ask for",
+                joined(
+                        text("Ask for: "),
+                        terms,
+                        when(
+                                credit.isPositive(),
+                                joined(text("a line of credit of "), shown(credit, 0), currency),
+                                text("")),
+                        when(missing.isPositive(), text("why things a lender expects are left out; "), text("")),
+                        text("evidence for what is invented, as Challenge lists it.")));
     }
 }

@@ -97,13 +97,17 @@ final class StatementWords {
                                         text(" years of the plan are below it."),
                                         text(" year of the plan is below it."))),
                         text("no year is below it.")));
+        Line inShort = s.textLine(
+                "coverage_in_short",
+                "Whether debt can be paid back, in short",
+                when(yearsBelow.isPositive(), text("Not in every year: income"), text("Yes: income")));
         s.textLine(
                 "coverage_sentence",
                 "Whether debt can be paid back",
                 when(
                         r.yearsWithDebt.isPositive(),
                         joined(
-                                when(yearsBelow.isPositive(), text("Not in every year: income"), text("Yes: income")),
+                                inShort,
                                 covers,
                                 text("the bank asks for "),
                                 shown(r.limit, 2),
