@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a printer makes of the pages: letters of eight points at the least, few sheets of paper, none with next to nothing. */
 class PrintedPagesTest {
 
-    /** Answers and entries of the plain trough house without its sources, as issue 12 asks. */
+    /** Answers and entries of the plain trough house without its sources. */
     private static final Map<Paper, Integer> MOST_SHEETS = Map.of(Paper.A4, 28, Paper.LETTER, 28);
 
     private static final List<Path> PLAIN = List.of(Sample.TROUGH_HOUSE, Sample.CONTAINER_HOUSE);
