@@ -9,6 +9,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.entry.Bounds;
 import org.benchmetre.budget.rule.AtMost;
+import org.benchmetre.budget.rule.OneBlank;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmTable;
@@ -112,6 +113,7 @@ public final class Loans {
         b.rule(new PaymentsFit(term, paymentsAYear, payments.size()));
         b.rule(new InterestOnlyEnds(interestOnly, term));
         b.rule(new AtMost(balloon, amount));
+        b.rule(new OneBlank(key, amount));
     }
 
     private static Axis payments(BudgetBuilder b) {

@@ -89,7 +89,7 @@ class FundsInWordsTest {
 
     @Test
     void two_loans_without_an_amount_are_warned_of_and_share_what_is_missing() {
-        Budget two = Sample.with(
+        Budget two = Sample.typedOver(
                 blank,
                 "loan_key[spare_2]=dealer",
                 "loan_rate[spare_2]=0.06 nominal/a",

@@ -50,6 +50,17 @@ class LoanFaultsTest {
     }
 
     @Test
+    void two_loans_without_an_amount_are_a_fault() {
+        assertThat(LoanPlan.faults(HEADER, "bank,,0.08,5,,,,", "dealer,,0.08,5,,,,", "third,0,0.08,5,,,,"))
+                .containsExactly(
+                        "loans.csv, row 3, column amount: found nothing, expected an amount, since \"bank\" has none already and"
+                                + " brings what is missing, for Amount (loan_amount[dealer]).",
+                        "loans.csv, row 4, column amount: found \"0 USD (nominal)\", expected an amount, since \"bank\" has none"
+                                + " already and brings what is missing, for Amount (loan_amount[third]).");
+        LoanPlan.of(HEADER, "bank,,0.08,5,,,,", "dealer,1,0.08,5,,,,");
+    }
+
+    @Test
     void security_is_named_by_kinds_of_use() {
         assertThat(LoanPlan.faults("loan,rate,term,security", "bank,0.08,5,house equipmint"))
                 .containsExactly(

@@ -43,7 +43,8 @@ class LoanStructureTest {
 
     @Test
     void the_longest_loan_counts() {
-        assertThat(room(LoanPlan.of(HEADER, "pump,0.08,5,12", "land,0.06,25,4", "house,0.06,30,1")))
+        String header = "loan,amount,rate,term,payments_per_year";
+        assertThat(room(LoanPlan.of(header, "pump,1,0.08,5,12", "land,2,0.06,25,4", "house,3,0.06,30,1")))
                 .isEqualTo(108);
     }
 
