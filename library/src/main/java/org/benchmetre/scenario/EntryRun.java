@@ -3,20 +3,19 @@ package org.benchmetre.scenario;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.benchmetre.budget.Rounding;
 import org.benchmetre.budget.Structure;
 
 /**
  * A run of periods as long as a single entry asks for, with some to spare, such as the years of a plan. A cell that is no number asks for
- * the longest run, and so does one that cannot be; the entry itself says what is wrong with it, and up to where it may go.
+ * the longest run, and so does one that cannot be; the entry itself says what is wrong with it, and up to where it may go. Where nothing is
+ * said the structure has no keys of it, and the documented value decides.
  *
- * @param number the entry: its line is the column, its unit and what a missing row stands for
+ * @param number the entry: its line is the column, and its unit
  * @param more periods to spare
- * @param step the run is a multiple of this
  * @param least shortest run
  * @param most longest run
  */
-public record EntryRun(RunLength.Factor number, int more, int step, int least, int most) {
+public record EntryRun(RunLength.Factor number, int more, int least, int most) {
 
     /**
      * The key under which a structure keeps the periods.
@@ -39,10 +38,18 @@ public record EntryRun(RunLength.Factor number, int more, int step, int least, i
                 .filter(each -> !each.isBlank(SingleRows.VALUE))
                 .map(each -> number.read(each.text(SingleRows.VALUE), each.decimalComma()))
                 .findFirst();
-        double asked = set.or(() -> row).orElse(number.usual());
-        boolean canBe = asked >= 1 && asked <= most && asked == Math.rint(asked);
-        double length = canBe ? Math.max(least, Math.min(most, step * Rounding.wholeUp((asked + more) / step))) : most;
-        List<String> keys = RunLength.keys((int) length);
+        List<String> keys = set.or(() -> row).map(this::keys).orElse(List.of());
         return Map.entry(lengthOf(number.column()), new Structure.Keys(keys, List.of()));
+    }
+
+    /**
+     * The periods that a number asks for.
+     *
+     * @param asked the value of the entry
+     * @return keys {@code 1}, {@code 2} and so on
+     */
+    public List<String> keys(double asked) {
+        boolean canBe = asked >= 1 && asked <= most && asked == Math.rint(asked);
+        return RunLength.keys(canBe ? (int) Math.max(least, Math.min(most, asked + more)) : most);
     }
 }

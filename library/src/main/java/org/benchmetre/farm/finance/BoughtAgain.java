@@ -8,6 +8,7 @@ import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.ownership.YearlyCost;
@@ -81,7 +82,7 @@ public final class BoughtAgain {
                 "cash_residual",
                 "Residual value",
                 MONEY,
-                w.atTheEnd(left).times(costs).plus(w.atTheEnd(owned.uses().ofKind(Uses.LAND))),
+                w.atTheEnd(left).times(costs).plus(w.atTheEnd(owned.uses().ofKind(FundKind.LAND))),
                 "land brings what it cost: our choice, no source");
         takingOut = flow.line(
                 "cash_taking_out",

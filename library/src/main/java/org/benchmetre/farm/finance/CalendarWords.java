@@ -17,6 +17,7 @@ import org.benchmetre.farm.crop.CropYear;
 import org.benchmetre.farm.crop.Harvest;
 import org.benchmetre.farm.energy.Heating;
 import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.MoneyWords;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.operations.AllWork;
 import org.benchmetre.farm.ownership.BudgetMonths;
@@ -27,7 +28,7 @@ public final class CalendarWords {
     private final ScheduleBuilder s;
     private final SeasonCash season;
     private final BudgetMonths cash;
-    private final Formula currency;
+    private final MoneyWords money;
     private final boolean isListed;
 
     /**
@@ -51,7 +52,7 @@ public final class CalendarWords {
         this.season = season;
         this.cash = cash;
         s = b.schedule(Sheets.CASH_FLOW, "Calendar, in words");
-        currency = text(" " + b.structure().currency());
+        money = new MoneyWords(b);
         isListed = FarmTable.CROPS.hasRows(b.structure());
         year(told.harvest());
         Line lowest = monthOf("season_cash_lowest_month", "Month of the least cash so far", season.lowestMark);
@@ -65,14 +66,10 @@ public final class CalendarWords {
                 onlyIf(
                         cash.evenOfYear,
                         joined(
-                                money(cash.evenOfYear),
+                                money.whole(cash.evenOfYear),
                                 text(
                                         " have no month and are spread evenly: irrigation maintenance, replanting, what is used up, "
                                                 + "repairs, insurance, property tax, overhead."))));
-    }
-
-    private Formula money(Formula amount) {
-        return joined(shown(amount, 0), currency);
     }
 
     private static Formula onlyIf(Formula amount, Formula sentence) {
@@ -87,8 +84,8 @@ public final class CalendarWords {
                 "What the year leaves",
                 when(
                         lack.isPositive(),
-                        joined(text(", which is "), money(lack), text(" more than comes in.")),
-                        joined(text(", which leaves "), money(left), text("."))));
+                        joined(text(", which is "), money.whole(lack), text(" more than comes in.")),
+                        joined(text(", which leaves "), money.whole(left), text("."))));
         s.textLine(
                 "calendar_year",
                 "The year in cash",
@@ -96,9 +93,9 @@ public final class CalendarWords {
                         text("A full crop year from "),
                         season.year.plantingName,
                         text(" on takes in "),
-                        money(harvest.receipts),
+                        money.whole(harvest.receipts),
                         text(" and pays "),
-                        money(cash.costsOfYear),
+                        money.whole(cash.costsOfYear),
                         end));
     }
 
@@ -117,7 +114,7 @@ public final class CalendarWords {
                 cash.plantsOfYear,
                 joined(
                         text(" Plants of "),
-                        money(cash.plantsOfYear),
+                        money.whole(cash.plantsOfYear),
                         isListed
                                 ? text(" are paid when they are planted.")
                                 : joined(text(" are paid in "), season.year.plantingName, text("."))));
@@ -131,7 +128,7 @@ public final class CalendarWords {
                                         text("Cash so far is lowest at the end of "),
                                         month,
                                         text(": "),
-                                        money(season.lowest),
+                                        money.whole(season.lowest),
                                         text(".")),
                                 text("Cash so far never falls below zero.")),
                         plants));
@@ -164,9 +161,9 @@ public final class CalendarWords {
                 "What receipts and cash out show",
                 joined(
                         text("Receipts of "),
-                        money(harvest.receipts),
+                        money.whole(harvest.receipts),
                         text(" against cash out of "),
-                        money(cash.costsOfYear),
+                        money.whole(cash.costsOfYear),
                         text("; cash so far is lowest in "),
                         lowest,
                         text(".")));

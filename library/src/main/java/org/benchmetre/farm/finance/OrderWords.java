@@ -13,13 +13,13 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Element;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
-import org.benchmetre.budget.MinorUnit;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.crop.CropPlants;
 import org.benchmetre.farm.crop.Crops;
 import org.benchmetre.farm.crop.PlantOrder;
 import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.MoneyWords;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
@@ -29,8 +29,7 @@ import org.benchmetre.farm.takeoff.TakeOff;
 public final class OrderWords {
 
     private final ScheduleBuilder s;
-    private final Formula currency;
-    private final int coins;
+    private final MoneyWords money;
 
     /**
      * Declares lines and sentences.
@@ -43,10 +42,9 @@ public final class OrderWords {
      */
     public OrderWords(BudgetBuilder b, TakeOff takeOff, CropPlants grown, PlantOrder plants, StartUp startUp) {
         s = b.schedule(Sheets.CASH_FLOW, "What to order, in words");
-        currency = text(" " + b.structure().currency());
-        coins = MinorUnit.decimals(b.structure().currency());
-        Formula packs = joined(shown(takeOff.packCount, 0), text(" packs of parts for "), money(takeOff.purchase));
-        Formula set = joined(shown(plants.plants, 0), text(" plants for "), money(plants.cost));
+        money = new MoneyWords(b);
+        Formula packs = joined(shown(takeOff.packCount, 0), text(" packs of parts for "), money.paid(takeOff.purchase));
+        Formula set = joined(shown(plants.plants, 0), text(" plants for "), money.paid(plants.cost));
         Line start = startUp(startUp);
         s.textLine(
                 "order_now", "What to order now", joined(text("Order "), packs, text(" and "), set, text("; "), start));
@@ -65,22 +63,18 @@ public final class OrderWords {
     }
 
     private Line startUp(StartUp startUp) {
-        Formula lumps = joined(text(" and "), money(startUp.lumps), text(" for house and contingency"));
+        Formula lumps = joined(text(" and "), money.paid(startUp.lumps), text(" for house and contingency"));
         return s.textLine(
                 "order_start_up",
                 "What start-up takes with it",
                 joined(
                         text("with "),
-                        money(startUp.labour),
+                        money.paid(startUp.labour),
                         text(" of installing labour"),
                         when(startUp.lumps.isPositive(), lumps, text("")),
                         text(" start-up takes "),
-                        money(startUp.cash),
+                        money.paid(startUp.cash),
                         text(".")));
-    }
-
-    private Formula money(Formula amount) {
-        return joined(shown(amount, coins), currency);
     }
 
     /** Until when the plants of each crop are ordered: so many whole months before the one of planting. */

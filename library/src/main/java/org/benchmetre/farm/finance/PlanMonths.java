@@ -112,8 +112,13 @@ public final class PlanMonths {
         return new Rows(axis, IntStream.rangeClosed(1, COUNT).mapToObj(each).toList());
     }
 
-    /** The year of the plan of a month, 1 or 2, as a formula of its number. */
-    static int yearOf(int month) {
+    /**
+     * The year of the plan that a month lies in.
+     *
+     * @param month its number, from 1 on
+     * @return 1 or 2
+     */
+    public static int yearOf(int month) {
         return (month - 1) / Months.IN_A_YEAR + 1;
     }
 

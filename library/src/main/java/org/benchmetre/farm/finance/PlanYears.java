@@ -6,7 +6,6 @@ import static org.benchmetre.budget.Formulas.not;
 import static org.benchmetre.budget.Formulas.number;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.previous;
-import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.MONEY;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -33,12 +32,12 @@ public final class PlanYears {
     public static final int LIMIT = 30;
 
     private static final Unit YEAR = Unit.parse("a");
+    private static final int SPARE = 1;
     private static final String LENGTH = "plan_years";
-    private static final double USUAL = 10;
     private static final int LEAST = 6;
 
     /** How many years a structure has room for. */
-    public static final EntryRun RUN = new EntryRun(new RunLength.Factor(LENGTH, YEAR, USUAL), 1, 1, LEAST, LIMIT);
+    public static final EntryRun RUN = new EntryRun(new RunLength.Factor(LENGTH, YEAR, 0), SPARE, LEAST, LIMIT);
 
     /** The years; the first is the start. */
     public final Axis axis;
@@ -52,8 +51,6 @@ public final class PlanYears {
     final Line goesOn;
     /** 1 in the last year, else 0. */
     public final Line isLast;
-    /** Marks the last year. */
-    public final Line lastTag;
 
     /**
      * Declares entry and lines.
@@ -62,7 +59,7 @@ public final class PlanYears {
      * @param entries gives the entry its value
      */
     PlanYears(BudgetBuilder b, FarmEntries entries) {
-        int room = room(b.structure());
+        int room = room(b.structure(), entries);
         axis = Axis.periods(
                 "year",
                 "Year",
@@ -79,17 +76,27 @@ public final class PlanYears {
         Formula between = and(number.isPositive(), horizon.exceeds(number));
         goesOn = s.line("year_goes_on", "Between start and last year, 1 or 0", ONE, when(between, one(), none(ONE)));
         isLast = s.line("year_is_last", "Last year, 1 or 0", ONE, when(is(horizon), one(), none(ONE)));
-        lastTag = s.textLine("year_last_mark", "Last", when(isLast.isPositive(), text(SeasonCash.MARK), text("")));
     }
 
-    private static int room(Structure structure) {
-        int asked = structure.keys(EntryRun.lengthOf(LENGTH)).keys().size();
-        return asked == 0 ? LIMIT : asked;
+    /** As the scenario says, else as is documented of the crop. */
+    private static int room(Structure structure, FarmEntries entries) {
+        List<String> asked = structure.keys(EntryRun.lengthOf(LENGTH)).keys();
+        double usual = entries.profile().needed(LENGTH).in(YEAR).typical();
+        return asked.isEmpty() ? RUN.keys(usual).size() : asked.size();
     }
 
     /** How many years there are after the start. */
     int room() {
         return axis.size() - 1;
+    }
+
+    /**
+     * The longest plan that there is room for.
+     *
+     * @return years; one less than there are, since what is due after the last one needs a year
+     */
+    public int longest() {
+        return Math.max(1, room() - SPARE);
     }
 
     /** Whether a year is the one of that number. */

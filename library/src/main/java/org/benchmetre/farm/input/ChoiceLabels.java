@@ -69,9 +69,6 @@ final class ChoiceLabels {
     private static final Map<String, String> PAYMENTS =
             Map.of("12", "Each month", "4", "Each quarter", "1", "Once a year");
 
-    /** What funds are used for. */
-    private static final Map<String, String> USES = Map.of("land", "Land and site", "growing", "Trough and substrate");
-
     private static final Map<String, Map<String, String>> BY_LINE = Map.of(
             "task_times_unit",
             TIMES,
@@ -80,7 +77,7 @@ final class ChoiceLabels {
             "loan_payments_a_year",
             PAYMENTS,
             "use_kind",
-            USES);
+            FundKind.labels());
 
     private ChoiceLabels() {}
 

@@ -19,6 +19,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.finance.PlanMonths;
 import org.benchmetre.farm.input.FarmEntries;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
@@ -122,9 +123,8 @@ final class CashPosition {
         Formula runs = previous(inMonth, atStart).plus(ofMonth);
         b.define(
                 inMonth,
-                m.rows(month -> MonthOperations.endsYear(month)
-                        ? runs.minus(moves.tax().in(MonthOperations.yearOf(month)))
-                        : runs));
+                m.rows(month ->
+                        MonthOperations.endsYear(month) ? runs.minus(moves.tax().in(PlanMonths.yearOf(month))) : runs));
         Line fixed = byYear.line(
                 "year_unmoved",
                 "Cash of the year that changes to the plan do not move",
@@ -173,8 +173,6 @@ final class CashPosition {
     }
 
     private static Formula atYearEnd(int month, Line ofYear, YearOperations y) {
-        return MonthOperations.endsYear(month)
-                ? new Element(ofYear, y.axis, MonthOperations.yearOf(month))
-                : none(NOMINAL);
+        return MonthOperations.endsYear(month) ? new Element(ofYear, y.axis, PlanMonths.yearOf(month)) : none(NOMINAL);
     }
 }

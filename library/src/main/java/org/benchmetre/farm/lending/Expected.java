@@ -5,7 +5,6 @@ import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.shown;
 import static org.benchmetre.budget.Formulas.sum;
-import static org.benchmetre.budget.Formulas.sumWhere;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -19,6 +18,7 @@ import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.loans.Uses;
 import org.benchmetre.farm.takeoff.Materials;
@@ -92,9 +92,9 @@ final class Expected {
 
     private List<Thing> ofStart(Uses uses, Line filled) {
         Formula building = sum(uses.amount, uses.axis)
-                .minus(ofKind(uses, "land"))
-                .minus(ofKind(uses, "plants"))
-                .minus(ofKind(uses, "growing"));
+                .minus(uses.ofKind(FundKind.LAND))
+                .minus(uses.ofKind(FundKind.PLANTS))
+                .minus(uses.ofKind(FundKind.GROWING));
         return List.of(
                 new Thing("site", "Land and site", funds.land.isPositive()),
                 new Thing("permits", "Permits and connections", building.isPositive()),
@@ -109,10 +109,6 @@ final class Expected {
                 use("insurance", "Insurance while building"),
                 use("contingency", "Contingency"),
                 use("working_capital", "Cash kept for the first months"));
-    }
-
-    private static Formula ofKind(Uses uses, String kind) {
-        return sumWhere(uses.amount, uses.kind, text(kind), uses.axis);
     }
 
     private Thing use(String key, String label) {

@@ -19,6 +19,7 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.finance.StartUp;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
@@ -111,7 +112,7 @@ public final class Funding {
                 "funds_land",
                 "Land and site",
                 NOMINAL,
-                start.uses().ofKind(Uses.LAND).counting(NOMINAL));
+                start.uses().ofKind(FundKind.LAND).counting(NOMINAL));
         Formula before = start.startUp()
                 .cash
                 .plus(sum(start.uses().amount, start.uses().axis))
@@ -167,12 +168,13 @@ public final class Funding {
                     joined(new Element(own.label, own.axis, i)),
                     new Element(own.amount, own.axis, i).counting(NOMINAL)));
         }
-        rows.add(new Use("house", "House", parts.of("house").plus(start.house()).counting(NOMINAL)));
-        rows.add(new Use("equipment", "Equipment", parts.of("equipment").counting(NOMINAL)));
+        rows.add(new Use(
+                "house", "House", parts.of(FundKind.HOUSE).plus(start.house()).counting(NOMINAL)));
+        rows.add(new Use("equipment", "Equipment", parts.of(FundKind.EQUIPMENT).counting(NOMINAL)));
         rows.add(new Use(
                 "growing",
                 "Benches, trough, substrate, irrigation",
-                parts.of("growing").counting(NOMINAL)));
+                parts.of(FundKind.GROWING).counting(NOMINAL)));
         rows.add(new Use(
                 "delivery", "Freight and sales tax of parts", parts.delivery().counting(NOMINAL)));
         rows.add(new Use("labour", "Installation labour", up.labour.counting(NOMINAL)));

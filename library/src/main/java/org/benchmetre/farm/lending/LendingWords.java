@@ -19,6 +19,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.MoneyWords;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.loans.Loans;
 
@@ -35,14 +36,14 @@ final class LendingWords {
     private static final double ALL = 100;
 
     private final ScheduleBuilder s;
-    private final Formula currency;
+    private final MoneyWords money;
     private final Funding funds;
     private final FundShares shares;
 
     LendingWords(BudgetBuilder b, FarmEntries entries, Loans loans, Funding funds, Security security) {
         ScheduleBuilder limit = b.schedule(Sheets.LENDING, "What a lender asks for as security");
         s = b.schedule(Sheets.LENDING, "Funds and loans, in words");
-        currency = text(" " + b.structure().currency());
+        money = new MoneyWords(b);
         this.funds = funds;
         shares = new FundShares(b, loans, funds);
         Formula largest = lookup(funds.label, shares.largestMark, text(FundShares.LARGEST));
@@ -51,7 +52,7 @@ final class LendingWords {
                 "What the start takes",
                 joined(
                         text("The start takes "),
-                        money(funds.total),
+                        money.whole(funds.total),
                         text(". The largest use: "),
                         largest,
                         text(", "),
@@ -68,7 +69,7 @@ final class LendingWords {
                 "What the owner brings",
                 joined(
                         text("The owner brings "),
-                        money(greater(funds.owner, none(NOMINAL))),
+                        money.whole(greater(funds.owner, none(NOMINAL))),
                         share(greater(shares.owner, none(PERCENT)))));
         Line others = s.textLine(
                 "funds_others_told",
@@ -93,7 +94,7 @@ final class LendingWords {
                         over.isPositive(),
                         joined(
                                 text("Loans and grants bring "),
-                                money(over),
+                                money.whole(over),
                                 text(" more than the start takes: lower one of them.")),
                         joined(owner, others, text("."), rest)));
         Formula differs = funds.ownerEntered.minus(funds.owner);
@@ -104,9 +105,9 @@ final class LendingWords {
                         and(funds.balancing.isPositive(), differs.wholeDown().isPositive()),
                         joined(
                                 text("Of the "),
-                                money(funds.ownerEntered),
+                                money.whole(funds.ownerEntered),
                                 text(" entered for the owner "),
-                                money(differs),
+                                money.whole(differs),
                                 text(" are not needed, and the loan without an amount brings nothing.")),
                         NOTHING));
         Line unused = s.textLine(
@@ -121,7 +122,7 @@ final class LendingWords {
                                         .isPositive()),
                         joined(
                                 text("Every loan has an amount, so that the "),
-                                money(funds.ownerEntered),
+                                money.whole(funds.ownerEntered),
                                 text(" entered for the owner are not used; leave one amount blank to use them.")),
                         NOTHING));
         return s.textLine("funds_owner_caution", "What is wrong with the owner's money", joined(unused, unneeded));
@@ -154,9 +155,9 @@ final class LendingWords {
                         borrows,
                         joined(
                                 text("A lender would count "),
-                                money(security.total),
+                                money.whole(security.total),
                                 text(" as security for loans of "),
-                                money(funds.loansTotal),
+                                money.whole(funds.loansTotal),
                                 told),
                         NOTHING));
         return s.textLine(
@@ -178,7 +179,7 @@ final class LendingWords {
                 "funds_exceed",
                 "Sources against uses",
                 over.wholeDown().isPositive(),
-                joined(text("Sources exceed uses by "), money(over), text(": lower a loan or a grant.")));
+                joined(text("Sources exceed uses by "), money.whole(over), text(": lower a loan or a grant.")));
         Line blank = s.warning(
                 "funds_two_blank",
                 "Loans without an amount",
@@ -193,7 +194,7 @@ final class LendingWords {
     }
 
     private Formula also(String who, Formula amount, Formula share) {
-        return when(amount.isPositive(), joined(text(", " + who + " "), money(amount), share(share)), NOTHING);
+        return when(amount.isPositive(), joined(text(", " + who + " "), money.whole(amount), share(share)), NOTHING);
     }
 
     private Formula share(Formula share) {
@@ -202,9 +203,5 @@ final class LendingWords {
 
     private static Formula percent(Formula share) {
         return shown(share.in(PERCENT), 0);
-    }
-
-    private Formula money(Formula amount) {
-        return joined(shown(amount, 0), currency);
     }
 }

@@ -17,6 +17,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.finance.CashFlow;
+import org.benchmetre.farm.input.MoneyWords;
 import org.benchmetre.farm.input.Months;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
@@ -34,7 +35,7 @@ final class LoanWords {
 
     private static final Formula MONTHS = number(Months.IN_A_YEAR, Unit.parse("mo/a"));
 
-    private final Formula currency;
+    private final MoneyWords money;
 
     /**
      * What is told of.
@@ -49,7 +50,7 @@ final class LoanWords {
 
     LoanWords(BudgetBuilder b, Loans loans, LoanSchedule schedule, Told told) {
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Loans, in words");
-        currency = text(" " + b.structure().currency());
+        money = new MoneyWords(b);
         Line last = rows(b, loans, schedule.terms, told.funds().loanAmount);
         Line lastOfAll = s.line("loans_last_year", "Last payment of all", ONE, greatest(last, loans.axis));
         Line most = s.line(
@@ -61,7 +62,7 @@ final class LoanWords {
         Line inYears = s.textLine(
                 "loans_years_told",
                 "What loans take in words",
-                joined(text(" take "), money(first), text(" in year 1 and at most "), money(most)));
+                joined(text(" take "), money.whole(first), text(" in year 1 and at most "), money.whole(most)));
         Formula borrows = told.funds().loansTotal.isPositive();
         s.textLine(
                 "loans_told",
@@ -70,7 +71,7 @@ final class LoanWords {
                         borrows,
                         joined(
                                 text("Loans of "),
-                                money(told.funds().loansTotal),
+                                money.whole(told.funds().loansTotal),
                                 inYears,
                                 text(" in a year; the last payment falls in year "),
                                 shown(lastOfAll, 0),
@@ -101,11 +102,11 @@ final class LoanWords {
                         left.exceeds(number(1, NOMINAL)),
                         joined(
                                 text("At the end of the plan "),
-                                money(left),
+                                money.whole(left),
                                 text(" are still owed; cash stands at "),
-                                money(cash),
+                                money.whole(cash),
                                 text(" then, and selling what is left, less taking it out, comes to "),
-                                money(sale),
+                                money.whole(sale),
                                 text(".")),
                         text("")));
     }
@@ -136,9 +137,5 @@ final class LoanWords {
                                 .counting(ONE),
                         none(ONE)),
                 "month 12 is the last one of year 1; " + Months.COUNTING);
-    }
-
-    private Formula money(Formula amount) {
-        return joined(shown(amount, 0), currency);
     }
 }

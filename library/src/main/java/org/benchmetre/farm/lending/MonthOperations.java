@@ -23,7 +23,7 @@ import org.benchmetre.farm.loans.OwnFlows;
 /** What the farm itself brings and takes in each of the first 24 months, in money of its year, before loans, draw and tax. */
 final class MonthOperations {
 
-    static final Unit NOMINAL = Unit.MONEY_NOMINAL;
+    private static final Unit NOMINAL = Unit.MONEY_NOMINAL;
     private static final Unit INDEX = Unit.MONEY_NOMINAL.over(Unit.MONEY);
 
     /** The months. */
@@ -46,8 +46,6 @@ final class MonthOperations {
     final Line left;
     /** A tag for each own flow: its month, or its year. */
     final Line ownTag;
-    /** Receipts of full months, at today's prices. */
-    final Line inFull;
     /** The months without money. */
     final PlanMonths months;
 
@@ -57,7 +55,6 @@ final class MonthOperations {
     MonthOperations(BudgetBuilder b, CashFlow flow, SalesTerms terms, OwnFlows flows) {
         base = flow.months;
         months = base.months;
-        inFull = base.inFull;
         axis = months.axis;
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "What the farm brings and takes by month, in money of the year");
         Formula level = ofYears(flow, flow.growth.money).times(ofYears(flow, flow.plan.inPlan));
@@ -103,17 +100,12 @@ final class MonthOperations {
 
     /** What a line of the years has in the year of each month. */
     Formula ofYears(CashFlow flow, Line byYear) {
-        return rows(month -> new Element(byYear, flow.plan.axis, yearOf(month)));
+        return rows(month -> new Element(byYear, flow.plan.axis, PlanMonths.yearOf(month)));
     }
 
     Formula rows(IntFunction<Formula> each) {
         return new Rows(
                 axis, IntStream.rangeClosed(1, axis.size()).mapToObj(each).toList());
-    }
-
-    /** The year of the plan, 1 or 2. */
-    static int yearOf(int month) {
-        return (month - 1) / Months.IN_A_YEAR + 1;
     }
 
     /** Whether a month is the last of its year. */
@@ -136,7 +128,7 @@ final class MonthOperations {
 
     private Formula ownOf(OwnFlows flows, int month) {
         Formula inMonth = sumWhere(flows.amount, ownTag, text(OwnFlows.MONTH + month), flows.axis);
-        Formula inYear = sumWhere(flows.amount, ownTag, text(OwnFlows.YEAR + yearOf(month)), flows.axis);
+        Formula inYear = sumWhere(flows.amount, ownTag, text(OwnFlows.YEAR + PlanMonths.yearOf(month)), flows.axis);
         return endsYear(month) ? inMonth.plus(inYear) : inMonth;
     }
 

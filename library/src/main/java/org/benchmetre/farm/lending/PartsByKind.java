@@ -11,6 +11,7 @@ import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
 import org.benchmetre.budget.ScheduleBuilder;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.takeoff.Materials;
@@ -43,13 +44,13 @@ final class PartsByKind {
     }
 
     /** What parts of a kind take without freight and tax. */
-    Formula of(String word) {
-        return paidFor(word).minus(sumWhere(delivery, kind, text(word), parts.axis));
+    Formula of(FundKind wanted) {
+        return paidFor(wanted).minus(sumWhere(delivery, kind, text(wanted.key()), parts.axis));
     }
 
     /** The same with freight and tax. */
-    Formula paidFor(String word) {
-        return sumWhere(paid, kind, text(word), parts.axis);
+    Formula paidFor(FundKind wanted) {
+        return sumWhere(paid, kind, text(wanted.key()), parts.axis);
     }
 
     /** Freight and sales tax of all parts. */

@@ -51,7 +51,7 @@ final class Ratios {
                 of.year().afterStart(working),
                 gross,
                 "(current assets - current debts) / fruit sold");
-        ratio("debt_to_asset", "Debt to asset", sheet.debts, sheet.assets, "debts / assets");
+        ratio("debt_to_asset", "Debt to asset", sheet.debts, sheet.assets, "debts / assets, below is better");
         ratio(
                 "operating_profit_margin",
                 "Operating profit margin",
@@ -76,7 +76,7 @@ final class Ratios {
                 "Operating expense ratio",
                 of.income().expense,
                 gross,
-                "expense without interest and depreciation / fruit sold");
+                "expense without interest and depreciation / fruit sold, below is better");
     }
 
     private void ratio(String id, String label, Formula over, Line under, String words) {

@@ -15,6 +15,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 import org.benchmetre.farm.loans.Loans;
@@ -45,7 +46,7 @@ final class Security {
                 MONEY,
                 uses.amount.times(uses.countedShare(kinds.key, kinds.share)));
         PartsByKind parts = start.parts();
-        Formula house = parts.paidFor("house").plus(start.house());
+        Formula house = parts.paidFor(FundKind.HOUSE).plus(start.house());
         Formula installing = start.startUp().labour.plus(start.startUp().lumps).minus(start.house());
         Line bought = s.line(
                 "kind_bought",
@@ -55,8 +56,8 @@ final class Security {
                         kinds,
                         none(MONEY),
                         house,
-                        parts.paidFor("equipment"),
-                        parts.paidFor("growing"),
+                        parts.paidFor(FundKind.EQUIPMENT),
+                        parts.paidFor(FundKind.GROWING),
                         start.startUp().plants,
                         funds.workingCapital.counting(MONEY),
                         none(MONEY)));

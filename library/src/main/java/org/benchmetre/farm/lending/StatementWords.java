@@ -5,7 +5,7 @@ import static org.benchmetre.budget.Formulas.joined;
 import static org.benchmetre.budget.Formulas.none;
 import static org.benchmetre.budget.Formulas.one;
 import static org.benchmetre.budget.Formulas.shown;
-import static org.benchmetre.budget.Formulas.sumWhere;
+import static org.benchmetre.budget.Formulas.sumProduct;
 import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.budget.Formulas.when;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
@@ -23,20 +23,20 @@ import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.finance.CashFlow;
 import org.benchmetre.farm.finance.Returns;
+import org.benchmetre.farm.input.MoneyWords;
 import org.benchmetre.farm.input.Sheets;
 
 /** What the statements say, in sentences, and coverage of the first years as a chart draws it. */
 final class StatementWords {
 
-    /** How many years are below the coverage asked for. */
-    final Line yearsBelow;
-
     private static final Unit PERCENT = Unit.parse("%");
     private static final int DRAWN = 15;
 
-    private final Formula currency;
+    /** How many years are below the coverage asked for. */
+    final Line yearsBelow;
+
+    private final MoneyWords money;
     private final Told told;
-    private final Line covers;
 
     /**
      * Whose figures are told.
@@ -58,10 +58,10 @@ final class StatementWords {
 
     StatementWords(BudgetBuilder b, Told told, Line taxTold) {
         this.told = told;
-        currency = text(" " + b.structure().currency());
+        money = new MoneyWords(b);
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Statements, in words");
         Repayment r = told.repayment();
-        covers = s.textLine(
+        Line covers = s.textLine(
                 "coverage_told",
                 "How often income covers what falls due",
                 when(
@@ -121,10 +121,6 @@ final class StatementWords {
         chart(b);
     }
 
-    private Formula money(Formula amount) {
-        return joined(shown(amount, 0), currency);
-    }
-
     /** For the first page: what the start takes, what is borrowed, and how low cash falls. Empty where nothing is borrowed. */
     private void funding(ScheduleBuilder s) {
         Repayment r = told.repayment();
@@ -135,11 +131,11 @@ final class StatementWords {
                         r.yearsWithDebt.isPositive(),
                         joined(
                                 text("The start takes "),
-                                money(told.funds().total),
+                                money.whole(told.funds().total),
                                 text(", loans bring "),
-                                money(told.funds().loansTotal),
+                                money.whole(told.funds().loansTotal),
                                 text("; cash is least at "),
-                                money(told.cash().least),
+                                money.whole(told.cash().least),
                                 text(".")),
                         text("")));
     }
@@ -147,20 +143,21 @@ final class StatementWords {
     private void equity(ScheduleBuilder s) {
         BalanceSheet sheet = told.sheet();
         Axis years = told.flow().plan.axis;
-        Formula end = sumWhere(sheet.equity, told.flow().plan.lastTag, text(CashPosition.MARK), years);
-        Formula debts = sumWhere(sheet.debts, told.flow().plan.lastTag, text(CashPosition.MARK), years);
+        Line last = told.flow().plan.isLast;
+        Formula end = sumProduct(sheet.equity, last, years);
+        Formula debts = sumProduct(sheet.debts, last, years);
         Line owed = s.textLine(
                 "equity_owed_told",
                 "What is owed at the end of the plan",
-                when(debts.isPositive(), joined(money(debts), text(" are owed.")), text("nothing is owed.")));
+                when(debts.isPositive(), joined(money.whole(debts), text(" are owed.")), text("nothing is owed.")));
         s.textLine(
                 "equity_sentence",
                 "What is owned and owed",
                 joined(
                         text("The owner's equity goes from "),
-                        money(new Element(sheet.equity, years, 0)),
+                        money.whole(new Element(sheet.equity, years, 0)),
                         text(" at the start to "),
-                        money(end),
+                        money.whole(end),
                         text(" at the end of the plan, when "),
                         owed));
     }
@@ -175,11 +172,11 @@ final class StatementWords {
                         text("Net present value before loans and tax at "),
                         percent(told.flow().discountRate),
                         text(": "),
-                        money(before.netPresentValue),
+                        money.whole(before.netPresentValue),
                         text(" (real). To the owner, after loans and "),
                         taxTold,
                         text(": "),
-                        money(after.netPresentValue),
+                        money.whole(after.netPresentValue),
                         text(".")));
     }
 
@@ -193,7 +190,7 @@ final class StatementWords {
         Axis axis = Axis.periods(
                 "covered_year",
                 "Year",
-                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().plan.axis.size() - 2))
+                IntStream.rangeClosed(1, Math.min(DRAWN, told.flow().plan.longest()))
                         .mapToObj(Integer::toString)
                         .toList());
         ScheduleBuilder s = b.schedule(Sheets.LENDING, "Coverage of the first years, as it is drawn");

@@ -27,6 +27,7 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.decision.Standing;
+import org.benchmetre.farm.input.MoneyWords;
 import org.benchmetre.farm.input.Sheets;
 
 /**
@@ -45,7 +46,7 @@ final class StressFirst {
     private final ScheduleBuilder single;
     private final Formula stands;
     private final Formula limit;
-    private final Formula currency;
+    private final MoneyWords money;
 
     /**
      * What a sentence rests on beside the sizes.
@@ -62,7 +63,7 @@ final class StressFirst {
         single = b.schedule(Sheets.STRESS, "What breaks first, in words");
         stands = when(basis.changed().isFilled(), text(" with the changes entered"), text(" as planned"));
         limit = shown(plan.repayment().limit, 2);
-        currency = text(" " + b.structure().currency());
+        money = new MoneyWords(b);
         Line ofCoverage = share("coverage", "Coverage: share of the listed size", breaks.coverage, sizes);
         Line ofCash = share("cash", "Cash: share of the listed size", breaks.cash, sizes);
         Line first = single.line(
@@ -218,8 +219,7 @@ final class StressFirst {
                                 plan.isShort(),
                                 joined(
                                         text("Cash runs short by "),
-                                        shown(none(NOMINAL).minus(plan.position().least), 0),
-                                        currency,
+                                        money.whole(none(NOMINAL).minus(plan.position().least)),
                                         stands,
                                         text(". ")),
                                 text(""))));

@@ -23,6 +23,7 @@ import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 
 /**
@@ -40,9 +41,8 @@ import org.benchmetre.farm.input.Sheets;
 public final class TaxDepreciation {
 
     /** Kinds that have a life, by their keys. */
-    private static final List<String> KINDS = List.of("house", "equipment", "growing");
+    private static final List<FundKind> KINDS = List.of(FundKind.HOUSE, FundKind.EQUIPMENT, FundKind.GROWING);
 
-    private static final List<String> NAMES = List.of("House", "Equipment", "Trough and substrate");
     private static final String STRAIGHT = "straight_line";
     private static final String TABLES = "class_tables";
     private static final Unit YEAR = Unit.parse("a");
@@ -77,20 +77,25 @@ public final class TaxDepreciation {
                 life(s, entries, "tax_life_equipment", "Tax life of equipment"),
                 life(s, entries, "tax_life_growing", "Tax life of trough and substrate"));
         TaxClasses classes = new TaxClasses(b, entries.profile(), years);
-        Axis axis = Axis.rows("tax_kind", "Kind", KINDS, 0);
+        Axis axis =
+                Axis.rows("tax_kind", "Kind", KINDS.stream().map(FundKind::key).toList(), 0);
         ScheduleBuilder k = b.schedule(Sheets.CASH_FLOW, "Tax: what is depreciated");
         b.nameRows(
                 axis,
                 k.textLine(
                         "tax_kind_label",
                         "Kind",
-                        rows(axis, NAMES.stream().map(name -> text(name)).toList())));
+                        rows(
+                                axis,
+                                KINDS.stream().map(kind -> text(kind.label())).toList())));
         Line life = k.line("tax_kind_life", "Life", YEAR, rows(axis, lives));
         Line built = k.line(
                 "tax_kind_cost",
                 "Built at the start",
                 MONEY,
-                rows(axis, KINDS.stream().map(kind -> of(cost, kinds, kind)).toList()));
+                rows(
+                        axis,
+                        KINDS.stream().map(kind -> of(cost, kinds, kind.key())).toList()));
         Formula isOfClass = not(or(classes.life.exceeds(life), life.exceeds(classes.life)));
         Line byClass = b.schedule(Sheets.CASH_FLOW, "Tax: cost by class and kind")
                 .line(

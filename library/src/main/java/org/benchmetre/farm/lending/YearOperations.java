@@ -94,7 +94,7 @@ final class YearOperations {
                         ONE,
                         when(
                                 flow.full.harvest().receipts.isPositive(),
-                                open(terms, back -> new Element(m.inFull, m.axis, m.axis.size() - 1 - back))
+                                open(terms, back -> new Element(flow.months.inFull, m.axis, m.axis.size() - 1 - back))
                                         .over(flow.full.harvest().receipts.times(A_YEAR)),
                                 none(ONE)),
                         "fruit of the last months that buyers pay for later: plain sum");

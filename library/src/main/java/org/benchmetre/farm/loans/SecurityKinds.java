@@ -5,7 +5,9 @@ import static org.benchmetre.budget.Formulas.text;
 import static org.benchmetre.farm.input.TradeUnits.ONE;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.benchmetre.budget.Axis;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
@@ -14,6 +16,7 @@ import org.benchmetre.budget.Line;
 import org.benchmetre.budget.Rows;
 import org.benchmetre.budget.ScheduleBuilder;
 import org.benchmetre.farm.input.FarmEntries;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 
 /**
@@ -22,23 +25,11 @@ import org.benchmetre.farm.input.Sheets;
  */
 public final class SecurityKinds {
 
-    /** A kind with a share of its own, and what a reader calls it. */
-    private record Kept(String key, String label) {}
-
-    private static final List<Kept> ENTERED = List.of(
-            new Kept("land", "Land and site"),
-            new Kept("house", "House"),
-            new Kept("equipment", "Equipment"),
-            new Kept("growing", "Trough and substrate"),
-            new Kept("plants", "Plants"));
-
-    private static final List<Kept> FIXED = List.of(new Kept("cash", "Cash"), new Kept("other", "Other"));
-
-    /** The keys, in reading order: land, house, equipment, growing, plants, cash, other. */
-    public static final List<String> KEYS = List.of("land", "house", "equipment", "growing", "plants", "cash", "other");
+    /** Kinds of which a lender counts a share; cash is spent, and other uses leave nothing to hold. */
+    private static final Set<FundKind> COUNTED = EnumSet.complementOf(EnumSet.of(FundKind.CASH, FundKind.OTHER));
 
     /** One row for each kind. */
-    public final Axis axis = Axis.rows("fund_kind", "Kind of use", KEYS, 0);
+    public final Axis axis = Axis.rows("fund_kind", "Kind of use", FundKind.KEYS, 0);
     /** The key of a kind, as files hold it. */
     public final Line key;
     /** What a reader calls it. */
@@ -56,26 +47,27 @@ public final class SecurityKinds {
         ScheduleBuilder e = b.schedule(Sheets.LOANS, "Security: share of what was paid that a lender counts");
         List<Formula> shares = new ArrayList<>();
         List<Formula> labels = new ArrayList<>();
-        for (Kept kind : ENTERED) {
+        for (FundKind kind : FundKind.values()) {
             labels.add(text(kind.label()));
-            shares.add(entries.add(e.entry("security_share_" + kind.key(), kind.label() + ", share counted", ONE)
-                    .from(0, 1)));
+            shares.add(COUNTED.contains(kind) ? counted(e, entries, kind) : none(ONE));
         }
-        FIXED.forEach(kind -> labels.add(text(kind.label())));
-        shares.add(none(ONE));
-        shares.add(none(ONE));
         ScheduleBuilder s = b.schedule(Sheets.LOANS, "Kinds of use");
         label = s.textLine("fund_kind_label", "Kind of use", new Rows(axis, labels));
         b.nameRows(axis, label);
         key = s.textLine(
                 "fund_kind",
                 "Key",
-                new Rows(axis, KEYS.stream().map(Formulas::text).toList()));
+                new Rows(axis, FundKind.KEYS.stream().map(Formulas::text).toList()));
         share = s.line(
                 "security_share",
                 "Share counted",
                 ONE,
                 new Rows(axis, shares),
                 "as entered; cash, which is spent, and other uses not at all: a choice of this project, no source");
+    }
+
+    private static Line counted(ScheduleBuilder e, FarmEntries entries, FundKind kind) {
+        return entries.add(e.entry("security_share_" + kind.key(), kind.label() + ", share counted", ONE)
+                .from(0, 1));
     }
 }

@@ -19,6 +19,7 @@ import org.benchmetre.budget.rule.NotBefore;
 import org.benchmetre.budget.unit.Unit;
 import org.benchmetre.farm.input.Columns;
 import org.benchmetre.farm.input.FarmTable;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 
 /**
@@ -31,12 +32,10 @@ public final class Uses {
     public static final String FILE = FarmTable.FUNDS.file();
 
     /** What a use belongs to; {@code other} unless said. */
-    static final List<String> KINDS = List.of("land", "house", "equipment", "growing", "plants", "other");
+    static final List<String> KINDS = FundKind.KEYS.stream()
+            .filter(key -> !key.equals(FundKind.CASH.key()))
+            .toList();
 
-    /** The kind that does not wear. */
-    public static final String LAND = "land";
-
-    private static final String OTHER = "other";
     private static final Unit MONTH = Unit.parse("mo");
     private static final Bounds BEFORE_THE_START = new Bounds(-120, true, 0, true);
 
@@ -77,7 +76,7 @@ public final class Uses {
         axis = c.axis();
         label = c.names("use_label", "Use");
         key = c.keys("use_key", "Key");
-        kind = c.choice("kind", "use_kind", "Kind", KINDS, OTHER);
+        kind = c.choice("kind", "use_kind", "Kind", KINDS, FundKind.OTHER.key());
         amount = c.numbers("amount", "use_amount", "Amount", MONEY, Columns.PRICE_OF_A_PART, Double.NaN);
         month = c.numbers("month", "use_month", "Month paid", MONTH, BEFORE_THE_START, 0);
         supplier = c.words("supplier", "use_supplier", "Supplier");
@@ -103,10 +102,10 @@ public final class Uses {
     /**
      * What uses of a kind take.
      *
-     * @param word a kind
+     * @param wanted a kind
      * @return money
      */
-    public Formula ofKind(String word) {
-        return sumWhere(amount, kind, text(word), axis);
+    public Formula ofKind(FundKind wanted) {
+        return sumWhere(amount, kind, text(wanted.key()), axis);
     }
 }

@@ -1,6 +1,7 @@
 package org.benchmetre.farm.pages;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.Line;
 import org.benchmetre.page.Chart;
@@ -23,12 +24,6 @@ final class StatementsPage {
     private static final List<Integer> RIGHT = List.of(10, 13, 10, 10, 10);
     private static final int CHART_ROWS = 12;
 
-    private static final String FORMULAS =
-            "Coverage: (income before tax + depreciation + interest - tax - draw) / (principal + interest). Current ratio: current assets / "
-                    + "current debts. Working capital: the difference, to fruit sold. Debt to asset: debts / assets; below is better. Profit margin: (income before tax + "
-                    + "interest - draw) / fruit sold. Asset turnover: fruit sold / average assets. Return on assets: (income before tax + interest - draw) / average assets; "
-                    + "on equity: (income before tax - draw) / average equity. Expense ratio: expense without interest and depreciation / fruit sold; below is better.";
-
     private final Budget budget;
 
     private StatementsPage(Budget budget) {
@@ -45,7 +40,7 @@ final class StatementsPage {
                         sentence("coverage_sentence", Tone.LEAD),
                         sentence("equity_sentence", Tone.PLAIN),
                         sentence("returns_sentence", Tone.PLAIN))))
-                .left(LEFT, ratios(), new FixedWords("", FORMULAS, Tone.FAINT))
+                .left(LEFT, ratios(), formulas())
                 .right(RIGHT, chart())
                 .foot(repayment(), income(), balance(), before(), after());
     }
@@ -67,6 +62,15 @@ final class StatementsPage {
                         column("Strong", "ratio_strong"),
                         column("Weak", "ratio_weak"))
                 .ofRatios();
+    }
+
+    /** The formula of each ratio, as its line gives it before its source. */
+    private FixedWords formulas() {
+        String all = budget.line("ratio_label").axes().get(0).keys().stream()
+                .map(budget::line)
+                .map(ratio -> ratio.label() + ": " + ratio.note().split(": ", 2)[0])
+                .collect(Collectors.joining(". ", "", "."));
+        return new FixedWords("", all, Tone.FAINT);
     }
 
     private Chart chart() {

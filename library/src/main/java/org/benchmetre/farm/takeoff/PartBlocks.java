@@ -13,6 +13,7 @@ import java.util.List;
 import org.benchmetre.budget.BudgetBuilder;
 import org.benchmetre.budget.Formula;
 import org.benchmetre.budget.Line;
+import org.benchmetre.farm.input.FundKind;
 import org.benchmetre.farm.input.Sheets;
 import org.benchmetre.farm.input.Tables;
 
@@ -105,7 +106,10 @@ public final class PartBlocks {
      */
     public Formula kindOfUse() {
         Formula growing = or(counted.is(NONE), not(counted.isFilled()));
-        Formula kind = when(counted.is(HOUSE), text(HOUSE), when(growing, text("growing"), text("equipment")));
+        Formula kind = when(
+                counted.is(HOUSE),
+                text(FundKind.HOUSE.key()),
+                when(growing, text(FundKind.GROWING.key()), text(FundKind.EQUIPMENT.key())));
         return when(driver.isFilled(), kind, text(""));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.benchmetre.budget.Budget;
 import org.benchmetre.budget.run.Figures;
 import org.benchmetre.farm.Sample;
+import org.benchmetre.farm.input.FundKind;
 import org.junit.jupiter.api.Test;
 
 /** What a lender would count of each kind of use. */
@@ -27,8 +28,8 @@ class SecurityKindsTest {
     void keys_and_labels_stand_in_one_order() {
         Budget plan = LoanPlan.of("");
         Figures f = Figures.of(plan);
-        for (int row = 0; row < SecurityKinds.KEYS.size(); row++) {
-            assertThat(f.text(plan.line("fund_kind"), row)).isEqualTo(SecurityKinds.KEYS.get(row));
+        for (int row = 0; row < FundKind.KEYS.size(); row++) {
+            assertThat(f.text(plan.line("fund_kind"), row)).isEqualTo(FundKind.KEYS.get(row));
         }
         assertThat(f.text(plan.line("fund_kind_label"), 0)).isEqualTo("Land and site");
         assertThat(f.text(plan.line("fund_kind_label"), 6)).isEqualTo("Other");
